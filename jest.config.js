@@ -1,0 +1,29 @@
+// Tests read the sources directly; only processes that a test starts run the built files.
+export default {
+  testEnvironment: 'node',
+  roots: ['<rootDir>/libs', '<rootDir>/apps', '<rootDir>/tests'],
+  testPathIgnorePatterns: ['/node_modules/', '/dist/'],
+  modulePathIgnorePatterns: ['<rootDir>/.deckround', '/dist/'],
+  extensionsToTreatAsEsm: ['.ts'],
+  moduleNameMapper: {
+    '^@deckround/(contracts|usage|upkeep|routing|planning|register|catalogue|store|jobs|platform)$':
+      '<rootDir>/libs/$1/src/index.ts',
+    '^@deckround/(api|worker|cli)$': '<rootDir>/apps/$1/src/index.ts',
+    '^(\\.{1,2}/.*)\\.js$': '$1',
+  },
+  transform: {
+    '^.+\\.ts$': [
+      '@swc/jest',
+      {
+        jsc: {
+          target: 'es2022',
+          parser: { syntax: 'typescript', decorators: true },
+          transform: { legacyDecorator: true, decoratorMetadata: true },
+        },
+        module: { type: 'es6' },
+        sourceMaps: 'inline',
+      },
+    ],
+  },
+  testTimeout: 60_000,
+};

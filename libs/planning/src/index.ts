@@ -1,0 +1,2 @@
+export * from './snapshot.js';
+export * from './week-plan.js';

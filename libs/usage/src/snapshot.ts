@@ -1,0 +1,50 @@
+import { z } from 'zod';
+
+const localDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+const localDateTime = z.string().regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}$/);
+
+export const MachineForUsage = z.object({
+  id: z.string(),
+  siteId: z.string(),
+  machineClass: z.string(),
+  /** Degrees; tells the hemisphere, and so the season, when the shop has not seen a whole year yet. */
+  latitude: z.number().nullable(),
+  longitude: z.number().nullable(),
+  inServiceOn: localDate.nullable(),
+});
+export type MachineForUsage = z.infer<typeof MachineForUsage>;
+
+export const Reading = z.object({
+  id: z.string(),
+  machineId: z.string(),
+  /** Wall clock of the site. */
+  readAt: localDateTime,
+  /** What the meter showed, hours. */
+  hours: z.number(),
+  source: z.string(),
+});
+export type Reading = z.infer<typeof Reading>;
+
+export const MeterChange = z.object({
+  machineId: z.string(),
+  changedAt: localDate,
+  /** What the old meter showed last, hours. */
+  oldHours: z.number(),
+  /** What the new meter showed first, hours. */
+  newHours: z.number(),
+});
+export type MeterChange = z.infer<typeof MeterChange>;
+
+/** Everything the forecaster needs, in one document that can be mailed, replayed and tested. */
+export const UsageSnapshot = z.object({
+  version: z.literal(1),
+  /** Forecast origin: nothing read after the end of this local day is used. */
+  asOf: localDate,
+  /** Days projected past `asOf`. */
+  horizonDays: z.int().min(1).max(400),
+  machines: z.array(MachineForUsage),
+  /** Any order. */
+  readings: z.array(Reading),
+  meterChanges: z.array(MeterChange),
+});
+export type UsageSnapshot = z.infer<typeof UsageSnapshot>;
