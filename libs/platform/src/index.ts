@@ -1,1 +1,4 @@
-export {};
+export * from './clock.js';
+export * from './config.js';
+export * from './domain-error.js';
+export * from './logger.js';

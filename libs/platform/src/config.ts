@@ -1,0 +1,51 @@
+import { z } from 'zod';
+
+const whole = (fallback: number) => z.coerce.number().int().min(0).default(fallback);
+
+/** Every setting of the service: name, default, unit. Nobody else reads the environment. */
+const Settings = z.object({
+  /** postgres://… of a server; absent = an embedded PostgreSQL in DECKROUND_DATA. */
+  DATABASE_URL: z.string().min(1).optional(),
+  /** redis://… of the job queue; absent = jobs run in this process. */
+  REDIS_URL: z.string().min(1).optional(),
+  /** Folder of the embedded database. */
+  DECKROUND_DATA: z.string().min(1).default('.deckround'),
+  /** Address and port the API listens on. */
+  HOST: z.string().min(1).default('127.0.0.1'),
+  PORT: z.coerce.number().int().min(0).max(65535).default(4310),
+  LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'silent']).default('info'),
+  /** Connections to PostgreSQL. */
+  DATABASE_POOL: whole(10),
+  /** Prefix of every key in Redis, so that several shops' servers can share one. */
+  QUEUE_PREFIX: z
+    .string()
+    .regex(/^[a-z0-9-]+$/)
+    .default('deckround'),
+  /** Days without activity, and days at most, until a sign-in ends. */
+  SESSION_IDLE_DAYS: whole(14),
+  SESSION_MAX_DAYS: whole(60),
+  /** Seconds a worker may be silent before another takes its job over. */
+  JOB_LEASE_SECONDS: z.coerce.number().int().min(2).default(30),
+  /** Seconds between two looks for lost jobs. */
+  SWEEP_SECONDS: z.coerce.number().int().min(1).default(15),
+  /** Seconds a week plan is searched when the asker names none. */
+  PLAN_SECONDS: z.coerce.number().int().min(1).max(3600).default(10),
+});
+
+export type Config = z.infer<typeof Settings>;
+
+export class InvalidConfig extends Error {
+  override readonly name = 'InvalidConfig';
+}
+
+/**
+ * Reads the settings, reporting every fault at once.
+ * @throws InvalidConfig with one line per faulty setting
+ */
+export function parseConfig(env: Readonly<Record<string, string | undefined>>): Config {
+  const filled = Object.fromEntries(Object.entries(env).filter(([, value]) => value !== ''));
+  const parsed = Settings.safeParse(filled);
+  if (parsed.success) return parsed.data;
+  const lines = parsed.error.issues.map((issue) => `  ${issue.path.join('.')}: ${issue.message}`);
+  throw new InvalidConfig(`These settings of the environment cannot be used:\n${lines.join('\n')}`);
+}

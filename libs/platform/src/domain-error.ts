@@ -1,0 +1,38 @@
+/**
+ * An expected refusal, understood where it is thrown and turned into HTTP, an exit code or a failed job elsewhere.
+ * `code` is one of the closed list; `detail` says what happened and what to do next.
+ */
+export class DomainError extends Error {
+  override readonly name = 'DomainError';
+
+  constructor(
+    readonly code: DomainErrorCode,
+    readonly detail: string,
+    readonly errors: readonly FieldFault[] = [],
+  ) {
+    super(detail);
+  }
+}
+
+/** One faulty place: a JSON pointer into a body, or `file:line:column` of a register. */
+export interface FieldFault {
+  readonly pointer: string;
+  readonly detail: string;
+}
+
+export type DomainErrorCode =
+  | 'not-found'
+  | 'not-allowed'
+  | 'sign-in-failed'
+  | 'signed-out'
+  | 'invalid-input'
+  | 'conflict'
+  | 'version-missing'
+  | 'version-stale'
+  | 'idempotency-key-missing'
+  | 'idempotency-key-reused'
+  | 'idempotency-still-running'
+  | 'register-faulty'
+  | 'plan-not-ready'
+  | 'visit-closed'
+  | 'too-many-sign-ins';
