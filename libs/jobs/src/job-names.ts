@@ -1,0 +1,16 @@
+import { z } from 'zod';
+
+const RunIds = z.object({ shopId: z.uuid(), runId: z.uuid() });
+
+/** Every kind of background work: the payload carries ids only, the row in PostgreSQL is the truth. */
+export const JOBS = {
+  forecast: RunIds,
+  plan: RunIds,
+} as const;
+
+export type JobName = keyof typeof JOBS;
+export type JobPayload<N extends JobName = JobName> = z.infer<(typeof JOBS)[N]>;
+export const JOB_NAMES = Object.keys(JOBS) as JobName[];
+
+/** One processor per name; each must be idempotent: it may be called again for the same row, even at the same time. */
+export type Processors = { readonly [N in JobName]: (payload: JobPayload<N>) => Promise<void> };
