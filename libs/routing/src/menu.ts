@@ -1,0 +1,70 @@
+/**
+ * What one visit to a stop may consist of: options by rising minutes and strictly rising worth.
+ * Worth is what the visit saves (deferral prices avoided) less the labour for its minutes, so the longest
+ * option that fits is always the best one.
+ */
+export interface Menu {
+  readonly count: number;
+  /** One entry per option; minutes of service. */
+  readonly minutes: Int32Array;
+  /** One entry per option; cost units. */
+  readonly worth: Float64Array;
+}
+
+/**
+ * The menus of all stops. A stop's menu depends on what is still open there, named by an integer `open`
+ * (0 = nothing done yet); taking an option leads to another `open`, giving it back leads home again.
+ */
+export interface MenuBook {
+  menu(stop: number, open: number, vehicle: number): Menu;
+  /** What is open after option `option` of `menu(stop, open, vehicle)` is taken. */
+  take(stop: number, open: number, vehicle: number, option: number): number;
+  /** What is open after a visit that was taken with `token` is given up. */
+  giveBack(stop: number, open: number, token: number): number;
+  /** A number by which the book remembers what the option consists of. */
+  token(stop: number, open: number, vehicle: number, option: number): number;
+  /** No visit to the stop, on any vehicle, is worth more than this; 0 when nothing is open. */
+  ceiling(stop: number, open: number): number;
+}
+
+export const EMPTY_MENU: Menu = { count: 0, minutes: new Int32Array(0), worth: new Float64Array(0) };
+
+/** The plain case: one visit per stop, fixed minutes, one price for leaving it out. */
+export class SingleOptionMenus implements MenuBook {
+  private readonly menus: Menu[];
+
+  /**
+   * @param minutes service minutes, one per stop
+   * @param price   cost units of leaving the stop out, one per stop
+   */
+  constructor(
+    minutes: ArrayLike<number>,
+    private readonly price: ArrayLike<number>,
+  ) {
+    this.menus = Array.from({ length: minutes.length }, (_, s) => ({
+      count: 1,
+      minutes: Int32Array.of(minutes[s]!),
+      worth: Float64Array.of(price[s]!),
+    }));
+  }
+
+  menu(stop: number, open: number): Menu {
+    return open === 0 ? this.menus[stop]! : EMPTY_MENU;
+  }
+
+  take(): number {
+    return 1;
+  }
+
+  giveBack(): number {
+    return 0;
+  }
+
+  token(): number {
+    return 0;
+  }
+
+  ceiling(stop: number, open: number): number {
+    return open === 0 ? this.price[stop]! : 0;
+  }
+}

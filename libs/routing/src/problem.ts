@@ -1,0 +1,86 @@
+import type { MenuBook } from './menu.js';
+
+/** One entry per vehicle (a technician-day). Minutes count from one common instant. */
+export interface Vehicles {
+  readonly count: number;
+  readonly startPlace: Int32Array;
+  readonly endPlace: Int32Array;
+  readonly shiftStart: Int32Array;
+  readonly shiftEnd: Int32Array;
+  /** Shift end plus the overtime allowed. */
+  readonly latestReturn: Int32Array;
+  /** 0 = no lunch; else lunch starts within [lunchFrom, lunchTo]. */
+  readonly lunchMinutes: Int32Array;
+  readonly lunchFrom: Int32Array;
+  readonly lunchTo: Int32Array;
+  /** Which arc-cost matrix applies. */
+  readonly costClass: Int32Array;
+  /** Vehicles of one kind are interchangeable while empty. */
+  readonly kind: Int32Array;
+  /** Cost units per minute of return past the shift end. */
+  readonly overtimeCost: Int32Array;
+  readonly capacity: Int32Array;
+  readonly day: Int32Array;
+}
+
+/** One entry per stop. */
+export interface Stops {
+  readonly count: number;
+  readonly place: Int32Array;
+  readonly load: Int32Array;
+  /** How many visits the stop may get at most. */
+  readonly visits: Int32Array;
+  /** Stops of one crowd share a limit on visits per day. */
+  readonly crowd: Int32Array;
+}
+
+/**
+ * A routing problem with optional stops: minimise arc cost + fixed cost of visits + overtime − worth of what is done.
+ * All costs are integers in one unit of the caller's choice; all times are integer minutes (or any integer unit).
+ */
+export interface RoutingProblem {
+  readonly places: number;
+  /** Row = from, column = to; may be asymmetric. */
+  readonly minutes: Int32Array;
+  /** One matrix per cost class. */
+  readonly arcCost: readonly Int32Array[];
+  readonly vehicles: Vehicles;
+  readonly stops: Stops;
+  readonly days: number;
+  /** One entry per crowd: visits allowed on one day. */
+  readonly visitsPerDay: Int32Array;
+  /** Row = stop, column = vehicle: which window list applies, −1 = this vehicle cannot serve the stop. */
+  readonly windowList: Int32Array;
+  /** List l holds windows windowStart[l] … windowStart[l + 1] − 1, in order of time, not overlapping. */
+  readonly windowStart: Int32Array;
+  readonly windowOpen: Int32Array;
+  readonly windowClose: Int32Array;
+  /** Row = stop, column = vehicle: cost of a visit whatever is done in it. */
+  readonly fixedCost: Int32Array;
+  readonly menus: MenuBook;
+}
+
+/** @returns the matrix with rows and columns exchanged */
+export function transpose(matrix: Int32Array, size: number): Int32Array {
+  const flipped = new Int32Array(size * size);
+  for (let i = 0; i < size; i++) for (let j = 0; j < size; j++) flipped[j * size + i] = matrix[i * size + j]!;
+  return flipped;
+}
+
+/**
+ * By how much a detour over a third place can be cheaper than the direct arc, at most:
+ * max over i, k, j of c[i][j] − c[i][k] − c[k][j]; 0 when the triangle inequality holds.
+ */
+export function triangleGap(cost: Int32Array, size: number): number {
+  let gap = 0;
+  for (let k = 0; k < size; k++) {
+    for (let i = 0; i < size; i++) {
+      const head = cost[i * size + k]!;
+      for (let j = 0; j < size; j++) {
+        const dip = cost[i * size + j]! - head - cost[k * size + j]!;
+        if (dip > gap) gap = dip;
+      }
+    }
+  }
+  return gap;
+}

@@ -1,0 +1,38 @@
+/** Settings of the search; each with the value that measured best, see the room's README. */
+export interface SearchParameters {
+  /** c: visits taken out per iteration, on average. */
+  meanRemoved: number;
+  /** L: longest string. */
+  longestString: number;
+  /** α: share of split strings. */
+  splitShare: number;
+  /** Chance that a split string spares one more visit. */
+  splitGrowth: number;
+  /** γ: chance to pass over the best insertion found so far. */
+  blink: number;
+  /** First and last temperature as a multiple of the mean travel cost per placed visit. */
+  firstTemperature: number;
+  lastTemperature: number;
+  /** Unserved stops offered per iteration, at most: near the seed, and anywhere. */
+  unservedNear: number;
+  unservedAnywhere: number;
+  /** Chance to take a shorter option than the best that fits. */
+  shorterOption: number;
+  insertionCache: boolean;
+  earlyAbort: boolean;
+}
+
+export const DEFAULT_PARAMETERS: SearchParameters = {
+  meanRemoved: 15,
+  longestString: 20,
+  splitShare: 0.5,
+  splitGrowth: 0.01,
+  blink: 0.03,
+  firstTemperature: 1,
+  lastTemperature: 0.1,
+  unservedNear: 6,
+  unservedAnywhere: 3,
+  shorterOption: 0.03,
+  insertionCache: true,
+  earlyAbort: true,
+};

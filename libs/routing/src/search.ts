@@ -1,0 +1,141 @@
+import { nearestStops } from './neighbours.js';
+import type { RoutingProblem } from './problem.js';
+import { triangleGap } from './problem.js';
+import { Random } from './random.js';
+import { GreedyRecreate } from './recreate.js';
+import { StringRuin } from './ruin.js';
+import { DEFAULT_PARAMETERS, type SearchParameters } from './search-parameters.js';
+import type { StopRule } from './stop/stop-rule.js';
+import { type RoutedVisit, WorkingPlan } from './working-plan.js';
+
+export interface StartVisit {
+  stop: number;
+  vehicle: number;
+  /** Option of the stop's menu; left out = the best that fits. */
+  option?: number;
+  /** Never taken out again. */
+  pinned?: boolean;
+}
+
+export interface SolveOptions {
+  seed: number;
+  stop: StopRule;
+  parameters?: Partial<SearchParameters>;
+  /** Visits to begin with, in driving order per vehicle; those that do not fit are skipped. */
+  start?: readonly StartVisit[];
+  /** Called at every improvement. */
+  onBest?: (best: { iterations: number; cost: number; routes: () => RoutedVisit[][] }) => void;
+}
+
+export interface RoutingResult {
+  /** Cost units; worth of what is done counted negative. */
+  cost: number;
+  /** One entry per vehicle, in driving order. */
+  routes: RoutedVisit[][];
+  /** Stops without any visit. */
+  unassigned: number[];
+  iterations: number;
+  /** Improvements of the best plan found. */
+  improvements: number;
+}
+
+const CHECK_EVERY = 256;
+
+/**
+ * Ruin and recreate under simulated annealing: minimise arcs + fixed costs + overtime − worth.
+ * Accept when cost < cost(current) − T·ln u; T falls from first to last temperature, geometric in the share of the
+ * budget. Temperatures are multiples of the mean arc cost per visit of the first plan.
+ *
+ * The same problem, seed and iteration budget give the same result. Hard constraints hold throughout.
+ */
+export function solve(problem: RoutingProblem, options: SolveOptions): RoutingResult {
+  const parameters = { ...DEFAULT_PARAMETERS, ...options.parameters };
+  const random = new Random(options.seed);
+  const plan = new WorkingPlan(problem);
+  const pinned = new Uint8Array(plan.slotCount);
+  const dip = problem.arcCost.reduce((worst, arcs) => Math.max(worst, triangleGap(arcs, problem.places)), 0);
+  const recreate = new GreedyRecreate(plan, random, parameters, dip);
+  const reach = Math.min(problem.stops.count, 400);
+  const ruin = new StringRuin(plan, random, parameters, nearestStops(problem, reach), reach, pinned);
+
+  for (const visit of options.start ?? []) placeStart(plan, recreate, pinned, visit);
+  const everyStop = Int32Array.from({ length: problem.stops.count }, (_, s) => s);
+  recreate.apply(everyStop, everyStop.length, Infinity);
+  plan.commit();
+  ruin.survey();
+
+  let current = plan.cost;
+  let best = plan.cost;
+  let bestRoutes = plan.routes();
+  let improvements = 0;
+  options.onBest?.({ iterations: 0, cost: best, routes: () => bestRoutes });
+
+  const scale = meanArcCost(plan);
+  let temperature = scale * parameters.firstTemperature;
+  let iterations = 0;
+  for (; ; iterations++) {
+    if (iterations % CHECK_EVERY === 0) {
+      const share = options.stop(iterations);
+      if (share >= 1) break;
+      temperature =
+        scale *
+        parameters.firstTemperature *
+        roundedPower(parameters.lastTemperature / parameters.firstTemperature, share);
+    }
+    const threshold = current + temperature * random.minusLog();
+    ruin.apply();
+    if (recreate.apply(ruin.offered, ruin.offeredCount, threshold) && plan.cost < threshold) {
+      if (plan.touchedRouteCount === 0) continue;
+      plan.commit();
+      ruin.survey();
+      current = plan.cost;
+      if (current < best) {
+        best = current;
+        improvements++;
+        bestRoutes = plan.routes();
+        options.onBest?.({ iterations: iterations + 1, cost: best, routes: () => bestRoutes });
+      }
+    } else {
+      plan.rollback();
+    }
+  }
+  const served = new Set(bestRoutes.flat().map((visit) => visit.stop));
+  return {
+    cost: best,
+    routes: bestRoutes,
+    unassigned: Array.from(everyStop).filter((s) => !served.has(s)),
+    iterations,
+    improvements,
+  };
+}
+
+function placeStart(plan: WorkingPlan, recreate: GreedyRecreate, pinned: Uint8Array, visit: StartVisit): void {
+  const slot = plan.freeSlot(visit.stop);
+  if (slot < 0 || !plan.admits(visit.stop, visit.vehicle)) return;
+  const { scan } = recreate.cache;
+  scan.scan(visit.stop, visit.vehicle);
+  if (scan.position1 < 0 || scan.cost1 >= 0) return;
+  plan.insert(slot, visit.vehicle, scan.position1, Math.min(scan.option1, visit.option ?? scan.option1));
+  if (visit.pinned) pinned[slot] = 1;
+}
+
+/** Mean arc cost per placed visit; 1 for an empty plan. */
+function meanArcCost(plan: WorkingPlan): number {
+  const { vehicles, places } = plan.problem;
+  let arcs = 0;
+  let visits = 0;
+  for (let v = 0; v < vehicles.count; v++) {
+    const n = plan.length[v]!;
+    if (n === 0) continue;
+    visits += n;
+    const base = v * plan.stride;
+    const matrix = plan.costTo[vehicles.costClass[v]!]!;
+    for (let p = base; p <= base + n; p++) arcs += matrix[plan.placeAt[p]! * places + plan.placeAt[p + 1]!]!;
+  }
+  return visits === 0 ? 1 : arcs / visits;
+}
+
+/** base^share rounded to 2^-20: powers may differ in the last digit between engine versions. */
+function roundedPower(base: number, share: number): number {
+  return Math.round(base ** share * 1048576) / 1048576;
+}

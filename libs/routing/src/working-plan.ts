@@ -1,0 +1,450 @@
+import type { RoutingProblem } from './problem.js';
+import { transpose } from './problem.js';
+import {
+  arrivalAfterLunch,
+  departureBeforeLunch,
+  earliestDeparture,
+  IMPOSSIBLE,
+  latestArrival,
+  NEVER,
+} from './schedule.js';
+
+/** Which route and position a visit stands at, and what is done in it. */
+export interface RoutedVisit {
+  stop: number;
+  minutes: number;
+  worth: number;
+  token: number;
+}
+
+/**
+ * The plan under construction: all routes in flat arrays, position 0 = start place, len + 1 = end place.
+ * Per position: earliest departures without and with lunch taken (`out0`, `out1`), latest arrivals with lunch still
+ * to come and already taken, once with overtime (`late0`, `late1`) and once without (`reg0`, `reg1`).
+ *
+ * A second copy holds the last accepted plan; `rollback` and `commit` copy touched routes only.
+ *
+ * @source forward and backward passes: M. W. P. Savelsbergh, The vehicle routing problem with time windows: minimizing
+ *         route duration, ORSA Journal on Computing 4 (1992), from memory; extended by the lunch state
+ */
+export class WorkingPlan {
+  readonly stride: number;
+  readonly slotCount: number;
+  /** First slot of each stop; slots of stop s are firstSlot[s] … firstSlot[s + 1] − 1. */
+  readonly firstSlot: Int32Array;
+  readonly stopOf: Int32Array;
+
+  readonly length: Int32Array;
+  readonly load: Int32Array;
+  readonly slotAt: Int32Array;
+  readonly placeAt: Int32Array;
+  readonly out0: Int32Array;
+  readonly out1: Int32Array;
+  readonly late0: Int32Array;
+  readonly late1: Int32Array;
+  readonly reg0: Int32Array;
+  readonly reg1: Int32Array;
+  /** Minutes of overtime per route. */
+  readonly overtime: Int32Array;
+
+  /** Per slot: its route (−1 = not placed), position, service minutes, worth and token. */
+  readonly routeOf: Int32Array;
+  readonly positionOf: Int32Array;
+  readonly minutesOf: Int32Array;
+  readonly worthOf: Float64Array;
+  readonly tokenOf: Int32Array;
+  /** Per stop: what is open there. */
+  readonly open: Int32Array;
+  /** Row = crowd, column = day: visits placed. */
+  readonly crowdDay: Int32Array;
+  /** Bumped whenever a route is committed with a change. */
+  readonly version: Int32Array;
+
+  readonly minutesTo: Int32Array;
+  readonly minutesFrom: Int32Array;
+  readonly costTo: readonly Int32Array[];
+  readonly costFrom: readonly Int32Array[];
+
+  cost = 0;
+  private committedCost = 0;
+  private stamp = 0;
+
+  readonly touchedRoutes: Int32Array;
+  touchedRouteCount = 0;
+  readonly routeTouched: Uint8Array;
+  readonly touchedStops: Int32Array;
+  touchedStopCount = 0;
+  private readonly stopTouched: Uint8Array;
+
+  private readonly kept: {
+    length: Int32Array;
+    load: Int32Array;
+    overtime: Int32Array;
+    slotAt: Int32Array;
+    placeAt: Int32Array;
+    out0: Int32Array;
+    out1: Int32Array;
+    late0: Int32Array;
+    late1: Int32Array;
+    reg0: Int32Array;
+    reg1: Int32Array;
+    routeOf: Int32Array;
+    minutesOf: Int32Array;
+    worthOf: Float64Array;
+    tokenOf: Int32Array;
+    open: Int32Array;
+  };
+
+  constructor(readonly problem: RoutingProblem) {
+    const { stops, vehicles } = problem;
+    this.firstSlot = new Int32Array(stops.count + 1);
+    for (let s = 0; s < stops.count; s++) this.firstSlot[s + 1] = this.firstSlot[s]! + stops.visits[s]!;
+    this.slotCount = this.firstSlot[stops.count]!;
+    this.stopOf = new Int32Array(this.slotCount);
+    for (let s = 0; s < stops.count; s++) this.stopOf.fill(s, this.firstSlot[s]!, this.firstSlot[s + 1]!);
+    this.stride = Math.min(this.slotCount, Math.max(60, Math.floor(8_000_000 / Math.max(1, vehicles.count)))) + 2;
+    const cells = vehicles.count * this.stride;
+    const ints = (n: number) => new Int32Array(n);
+    this.length = ints(vehicles.count);
+    this.load = ints(vehicles.count);
+    this.overtime = ints(vehicles.count);
+    this.version = ints(vehicles.count);
+    this.slotAt = ints(cells).fill(-1);
+    this.placeAt = ints(cells);
+    this.out0 = ints(cells);
+    this.out1 = ints(cells);
+    this.late0 = ints(cells);
+    this.late1 = ints(cells);
+    this.reg0 = ints(cells);
+    this.reg1 = ints(cells);
+    this.routeOf = ints(this.slotCount).fill(-1);
+    this.positionOf = ints(this.slotCount);
+    this.minutesOf = ints(this.slotCount);
+    this.worthOf = new Float64Array(this.slotCount);
+    this.tokenOf = ints(this.slotCount);
+    this.open = ints(stops.count);
+    this.crowdDay = ints(problem.visitsPerDay.length * problem.days);
+    this.minutesTo = problem.minutes;
+    this.minutesFrom = transpose(problem.minutes, problem.places);
+    this.costTo = problem.arcCost;
+    this.costFrom = problem.arcCost.map((matrix) => transpose(matrix, problem.places));
+    this.touchedRoutes = ints(vehicles.count);
+    this.routeTouched = new Uint8Array(vehicles.count);
+    this.touchedStops = ints(stops.count);
+    this.stopTouched = new Uint8Array(stops.count);
+    for (let v = 0; v < vehicles.count; v++) this.layOut(v);
+    this.kept = {
+      length: this.length.slice(),
+      load: this.load.slice(),
+      overtime: this.overtime.slice(),
+      slotAt: this.slotAt.slice(),
+      placeAt: this.placeAt.slice(),
+      out0: this.out0.slice(),
+      out1: this.out1.slice(),
+      late0: this.late0.slice(),
+      late1: this.late1.slice(),
+      reg0: this.reg0.slice(),
+      reg1: this.reg1.slice(),
+      routeOf: this.routeOf.slice(),
+      minutesOf: this.minutesOf.slice(),
+      worthOf: this.worthOf.slice(),
+      tokenOf: this.tokenOf.slice(),
+      open: this.open.slice(),
+    };
+  }
+
+  private layOut(v: number): void {
+    const base = v * this.stride;
+    this.placeAt[base] = this.problem.vehicles.startPlace[v]!;
+    this.placeAt[base + this.length[v]! + 1] = this.problem.vehicles.endPlace[v]!;
+    this.slotAt[base + this.length[v]! + 1] = -1;
+    this.refresh(v);
+  }
+
+  touchRoute(v: number): void {
+    if (this.routeTouched[v] === 1) return;
+    this.routeTouched[v] = 1;
+    this.touchedRoutes[this.touchedRouteCount++] = v;
+  }
+
+  private touchStop(s: number): void {
+    if (this.stopTouched[s] === 1) return;
+    this.stopTouched[s] = 1;
+    this.touchedStops[this.touchedStopCount++] = s;
+  }
+
+  /** An unused slot of the stop, or −1. */
+  freeSlot(stop: number): number {
+    for (let x = this.firstSlot[stop]!; x < this.firstSlot[stop + 1]!; x++) if (this.routeOf[x]! < 0) return x;
+    return -1;
+  }
+
+  /** Whether crowd limit, capacity and "once per route" let the vehicle take another visit to the stop. */
+  admits(stop: number, v: number): boolean {
+    const { stops, vehicles, visitsPerDay, days } = this.problem;
+    const crowd = stops.crowd[stop]!;
+    const placed = this.crowdDay[crowd * days + vehicles.day[v]!]!;
+    if (placed > 0) {
+      if (placed >= visitsPerDay[crowd]!) return false;
+      for (let x = this.firstSlot[stop]!; x < this.firstSlot[stop + 1]!; x++) if (this.routeOf[x] === v) return false;
+    }
+    return this.load[v]! + stops.load[stop]! <= vehicles.capacity[v]! && this.length[v]! + 2 < this.stride;
+  }
+
+  /** Puts a visit after `position` of the route; the caller has checked that it fits. */
+  insert(slot: number, v: number, position: number, option: number): void {
+    const { stops, menus, vehicles, days } = this.problem;
+    const stop = this.stopOf[slot]!;
+    this.touchRoute(v);
+    this.touchStop(stop);
+    const open = this.open[stop]!;
+    const menu = menus.menu(stop, open, v);
+    this.minutesOf[slot] = menu.minutes[option]!;
+    this.worthOf[slot] = menu.worth[option]!;
+    this.tokenOf[slot] = menus.token(stop, open, v, option);
+    this.open[stop] = menus.take(stop, open, v, option);
+    this.routeOf[slot] = v;
+    this.crowdDay[stops.crowd[stop]! * days + vehicles.day[v]!]!++;
+    const base = v * this.stride;
+    const place = stops.place[stop]!;
+    const before = this.placeAt[base + position]!;
+    const after = this.placeAt[base + position + 1]!;
+    const arcs = this.costTo[vehicles.costClass[v]!]!;
+    const P = this.problem.places;
+    this.cost +=
+      arcs[before * P + place]! +
+      arcs[place * P + after]! -
+      (this.length[v]! > 0 ? arcs[before * P + after]! : 0) +
+      this.problem.fixedCost[stop * vehicles.count + v]! -
+      this.worthOf[slot]!;
+    for (let p = base + this.length[v]! + 2; p > base + position + 1; p--) {
+      this.slotAt[p] = this.slotAt[p - 1]!;
+      this.placeAt[p] = this.placeAt[p - 1]!;
+    }
+    this.slotAt[base + position + 1] = slot;
+    this.placeAt[base + position + 1] = place;
+    this.length[v]!++;
+    this.load[v]! += stops.load[stop]!;
+    this.refresh(v);
+  }
+
+  /** Takes `count` visits out of the route, from `position` on. Timing is refreshed by the caller's last `refresh`. */
+  removeRun(v: number, position: number, count: number): void {
+    const { stops, menus, vehicles, days, places: P } = this.problem;
+    this.touchRoute(v);
+    const base = v * this.stride;
+    const arcs = this.costTo[vehicles.costClass[v]!]!;
+    for (let p = position; p < position + count; p++) {
+      const slot = this.slotAt[base + p]!;
+      const stop = this.stopOf[slot]!;
+      this.touchStop(stop);
+      this.open[stop] = menus.giveBack(stop, this.open[stop]!, this.tokenOf[slot]!);
+      this.cost += this.worthOf[slot]! - this.problem.fixedCost[stop * vehicles.count + v]!;
+      this.routeOf[slot] = -1;
+      this.crowdDay[stops.crowd[stop]! * days + vehicles.day[v]!]!--;
+      this.load[v]! -= stops.load[stop]!;
+    }
+    for (let p = position - 1; p < position + count; p++) {
+      this.cost -= arcs[this.placeAt[base + p]! * P + this.placeAt[base + p + 1]!]!;
+    }
+    if (count < this.length[v]!) {
+      this.cost += arcs[this.placeAt[base + position - 1]! * P + this.placeAt[base + position + count]!]!;
+    }
+    for (let p = position; p + count <= this.length[v]! + 1; p++) {
+      this.slotAt[base + p] = this.slotAt[base + p + count]!;
+      this.placeAt[base + p] = this.placeAt[base + p + count]!;
+    }
+    this.length[v]! -= count;
+  }
+
+  /** Recomputes timing and overtime of a route. */
+  refresh(v: number): void {
+    const { vehicles: fleet, windowList, windowStart, windowOpen, windowClose, places: P } = this.problem;
+    const base = v * this.stride;
+    const n = this.length[v]!;
+    const lunch = fleet.lunchMinutes[v]!;
+    const from = fleet.lunchFrom[v]!;
+    const to = fleet.lunchTo[v]!;
+    const { out0, out1, late0, late1, reg0, reg1, slotAt, placeAt, minutesTo, minutesOf } = this;
+    out0[base] = lunch > 0 ? fleet.shiftStart[v]! : NEVER;
+    out1[base] = lunch > 0 ? NEVER : fleet.shiftStart[v]!;
+    for (let p = base + 1; p <= base + n + 1; p++) {
+      const travel = minutesTo[placeAt[p - 1]! * P + placeAt[p]!]!;
+      let in0 = NEVER;
+      let in1 = out1[p - 1]! + travel;
+      if (lunch > 0) {
+        in0 = out0[p - 1]! + travel;
+        const rested = arrivalAfterLunch(out0[p - 1]!, travel, lunch, from, to);
+        if (rested < in1) in1 = rested;
+      }
+      const slot = slotAt[p]!;
+      if (slot < 0) {
+        out0[p] = Math.min(in0, NEVER);
+        out1[p] = Math.min(in1, NEVER);
+        continue;
+      }
+      this.positionOf[slot] = p - base;
+      const service = minutesOf[slot]!;
+      const list = windowList[this.stopOf[slot]! * fleet.count + v]!;
+      const w0 = windowStart[list]!;
+      const w1 = windowStart[list + 1]!;
+      out0[p] = in0 >= NEVER ? NEVER : earliestDeparture(in0, service, windowOpen, windowClose, w0, w1);
+      out1[p] = in1 >= NEVER ? NEVER : earliestDeparture(in1, service, windowOpen, windowClose, w0, w1);
+    }
+    const end = base + n + 1;
+    const regular = fleet.shiftEnd[v]!;
+    const latest = fleet.latestReturn[v]!;
+    const withoutLunch = lunch > 0 && out0[end]! <= to;
+    const finish = withoutLunch ? out0[end]! : out1[end]!;
+    const overtime = n > 0 && finish > regular ? finish - regular : 0;
+    this.cost += (overtime - this.overtime[v]!) * fleet.overtimeCost[v]!;
+    this.overtime[v] = overtime;
+    this.backward(v, late0, late1, latest);
+    if (latest > regular) this.backward(v, reg0, reg1, regular);
+  }
+
+  /** Latest arrivals for a return by `by`. A route that is back before lunch must start needs none. */
+  private backward(v: number, wait0: Int32Array, wait1: Int32Array, by: number): void {
+    const { vehicles: fleet, windowList, windowStart, windowOpen, windowClose, places: P } = this.problem;
+    const { slotAt, placeAt, minutesTo, minutesOf } = this;
+    const base = v * this.stride;
+    const lunch = fleet.lunchMinutes[v]!;
+    const from = fleet.lunchFrom[v]!;
+    const to = fleet.lunchTo[v]!;
+    const end = base + this.length[v]! + 1;
+    wait1[end] = by;
+    wait0[end] = lunch > 0 ? Math.min(to, by) : IMPOSSIBLE;
+    for (let p = end - 1; p > base; p--) {
+      const slot = slotAt[p]!;
+      const travel = minutesTo[placeAt[p]! * P + placeAt[p + 1]!]!;
+      const service = minutesOf[slot]!;
+      const list = windowList[this.stopOf[slot]! * fleet.count + v]!;
+      const w0 = windowStart[list]!;
+      const w1 = windowStart[list + 1]!;
+      wait1[p] = latestArrival(wait1[p + 1]! - travel, service, windowOpen, windowClose, w0, w1);
+      if (lunch > 0) {
+        const toCome = wait0[p + 1]! - travel;
+        const now = departureBeforeLunch(wait1[p + 1]!, travel, lunch, from, to);
+        wait0[p] = latestArrival(Math.max(toCome, now), service, windowOpen, windowClose, w0, w1);
+      } else {
+        wait0[p] = IMPOSSIBLE;
+      }
+    }
+  }
+
+  /** Whether a route as it stands can be driven. */
+  isFeasible(v: number): boolean {
+    const { vehicles: fleet } = this.problem;
+    const end = v * this.stride + this.length[v]! + 1;
+    const latest = fleet.latestReturn[v]!;
+    if (this.out1[end]! <= latest) return true;
+    return fleet.lunchMinutes[v]! > 0 && this.out0[end]! <= Math.min(latest, fleet.lunchTo[v]!);
+  }
+
+  /** Makes the present plan the accepted one. */
+  commit(): void {
+    const { kept, stride } = this;
+    for (let k = 0; k < this.touchedRouteCount; k++) {
+      const v = this.touchedRoutes[k]!;
+      copyRoute(this, kept, v, stride, this.length[v]!);
+      this.version[v] = ++this.stamp;
+      this.routeTouched[v] = 0;
+    }
+    for (let k = 0; k < this.touchedStopCount; k++) {
+      const s = this.touchedStops[k]!;
+      kept.open[s] = this.open[s]!;
+      for (let x = this.firstSlot[s]!; x < this.firstSlot[s + 1]!; x++) copySlot(this, kept, x);
+      this.stopTouched[s] = 0;
+    }
+    this.touchedRouteCount = 0;
+    this.touchedStopCount = 0;
+    this.committedCost = this.cost;
+  }
+
+  /** Returns to the accepted plan. */
+  rollback(): void {
+    const { kept, stride } = this;
+    const { stops, vehicles, days } = this.problem;
+    for (let k = 0; k < this.touchedStopCount; k++) {
+      const s = this.touchedStops[k]!;
+      const row = stops.crowd[s]! * days;
+      this.open[s] = kept.open[s]!;
+      for (let x = this.firstSlot[s]!; x < this.firstSlot[s + 1]!; x++) {
+        if (this.routeOf[x]! >= 0) this.crowdDay[row + vehicles.day[this.routeOf[x]!]!]!--;
+        copySlot(kept, this, x);
+        if (this.routeOf[x]! >= 0) this.crowdDay[row + vehicles.day[this.routeOf[x]!]!]!++;
+      }
+      this.stopTouched[s] = 0;
+    }
+    for (let k = 0; k < this.touchedRouteCount; k++) {
+      const v = this.touchedRoutes[k]!;
+      copyRoute(kept, this, v, stride, kept.length[v]!);
+      const base = v * stride;
+      for (let p = 1; p <= this.length[v]!; p++) this.positionOf[this.slotAt[base + p]!] = p;
+      this.routeTouched[v] = 0;
+    }
+    this.touchedRouteCount = 0;
+    this.touchedStopCount = 0;
+    this.cost = this.committedCost;
+  }
+
+  /** Routes in driving order, as plain objects. */
+  routes(): RoutedVisit[][] {
+    return Array.from(this.length, (n, v) =>
+      Array.from({ length: n }, (_, p) => {
+        const slot = this.slotAt[v * this.stride + p + 1]!;
+        return {
+          stop: this.stopOf[slot]!,
+          minutes: this.minutesOf[slot]!,
+          worth: this.worthOf[slot]!,
+          token: this.tokenOf[slot]!,
+        };
+      }),
+    );
+  }
+}
+
+interface RouteArrays {
+  length: Int32Array;
+  load: Int32Array;
+  overtime: Int32Array;
+  slotAt: Int32Array;
+  placeAt: Int32Array;
+  out0: Int32Array;
+  out1: Int32Array;
+  late0: Int32Array;
+  late1: Int32Array;
+  reg0: Int32Array;
+  reg1: Int32Array;
+}
+
+function copyRoute(from: RouteArrays, to: RouteArrays, v: number, stride: number, length: number): void {
+  to.length[v] = from.length[v]!;
+  to.load[v] = from.load[v]!;
+  to.overtime[v] = from.overtime[v]!;
+  const base = v * stride;
+  for (let p = base; p <= base + length + 1; p++) {
+    to.slotAt[p] = from.slotAt[p]!;
+    to.placeAt[p] = from.placeAt[p]!;
+    to.out0[p] = from.out0[p]!;
+    to.out1[p] = from.out1[p]!;
+    to.late0[p] = from.late0[p]!;
+    to.late1[p] = from.late1[p]!;
+    to.reg0[p] = from.reg0[p]!;
+    to.reg1[p] = from.reg1[p]!;
+  }
+}
+
+interface SlotArrays {
+  routeOf: Int32Array;
+  minutesOf: Int32Array;
+  worthOf: Float64Array;
+  tokenOf: Int32Array;
+}
+
+function copySlot(from: SlotArrays, to: SlotArrays, x: number): void {
+  to.routeOf[x] = from.routeOf[x]!;
+  to.minutesOf[x] = from.minutesOf[x]!;
+  to.worthOf[x] = from.worthOf[x]!;
+  to.tokenOf[x] = from.tokenOf[x]!;
+}
