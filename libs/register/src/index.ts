@@ -1,1 +1,12 @@
-export {};
+export { isTimeZone } from './csv/columns.js';
+export { describeFault, type RegisterFault } from './csv/fault.js';
+export { folderSource } from './csv/folder-source.js';
+export { type RegisterReading, type RegisterSource, readingKey, readRegister } from './csv/read-register.js';
+export * from './local-date.js';
+export * from './register.js';
+export * from './shop-defaults.js';
+export * from './snapshots/machine-items.js';
+export * from './snapshots/planning-snapshot.js';
+export * from './snapshots/upkeep-snapshot.js';
+export * from './snapshots/usage-snapshot.js';
+export * from './weekly-windows.js';

@@ -47,6 +47,11 @@ export const ServiceItem = z.object({
   severity: z.enum(['light', 'normal', 'severe']).default('normal'),
   /** Completing any of these on the same machine (and slot, where both name one) also counts as completing this. */
   resetBy: z.array(z.string()).default([]),
+  /**
+   * Without any completion on record: the share of the interval (0..1) that is taken as used up at the forecast origin,
+   * a stated assumption; null or absent = counted from new.
+   */
+  assumedShare: z.number().min(0).max(1).nullish(),
   economics: ItemEconomics,
 });
 export type ServiceItem = z.infer<typeof ServiceItem>;

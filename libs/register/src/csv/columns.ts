@@ -1,0 +1,184 @@
+import { isLocalDate } from '../local-date.js';
+import type { WeeklyWindow } from '../register.js';
+import { InvalidWindows, parseWeeklyWindows } from '../weekly-windows.js';
+
+/** Why a cell cannot be used, and what to write instead. */
+export class CellFault extends Error {}
+
+/** How one column is read. `optional` columns may be missing from the header; their cells then read as ''. */
+export interface Column<T> {
+  readonly optional?: boolean;
+  read(text: string): T;
+}
+
+const MAX_TEXT = 500;
+
+export function text(options: { required?: boolean; max?: number } = {}): Column<string> {
+  const max = options.max ?? MAX_TEXT;
+  return {
+    read: (cell) => {
+      if (options.required && cell === '') throw new CellFault('is empty: fill it in');
+      if (cell.length > max) throw new CellFault(`is ${cell.length} characters long: at most ${max} fit`);
+      // biome-ignore lint/suspicious/noControlCharactersInRegex: that is what is looked for
+      if (/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/.test(cell))
+        throw new CellFault('holds control characters: retype it as plain text');
+      return cell;
+    },
+  };
+}
+
+export function identifier(): Column<string> {
+  return {
+    read: (cell) => {
+      if (cell === '') throw new CellFault('is empty: every row needs its identifier');
+      if (!/^[\p{L}\p{N}._/-]{1,64}$/u.test(cell)) {
+        throw new CellFault(`"${short(cell)}" is not an identifier: letters, digits and . _ / - only, at most 64`);
+      }
+      return cell;
+    },
+  };
+}
+
+export function number(range: { min: number; max: number; unit: string }): Column<number> {
+  return {
+    read: (cell) => {
+      if (!/^[+-]?\d{1,9}(\.\d{1,8})?$/.test(cell)) {
+        throw new CellFault(
+          `"${short(cell)}" is not a number: write it like 412.6 (${range.unit}), with a point and no thousands mark`,
+        );
+      }
+      const value = Number(cell);
+      if (value < range.min || value > range.max) {
+        throw new CellFault(`${cell} ${range.unit} is outside ${range.min} to ${range.max}: correct it`);
+      }
+      return value;
+    },
+  };
+}
+
+export function optionalNumber(range: { min: number; max: number; unit: string }): Column<number | null> {
+  const inner = number(range);
+  return { read: (cell) => (cell === '' ? null : inner.read(cell)) };
+}
+
+export function integer(range: { min: number; max: number; unit: string }): Column<number> {
+  const inner = number(range);
+  return {
+    read: (cell) => {
+      const value = inner.read(cell);
+      if (!Number.isInteger(value)) throw new CellFault(`${cell} must be a whole number of ${range.unit}`);
+      return value;
+    },
+  };
+}
+
+/** Money as a decimal with at most two places; read into integer cents. */
+export function cents(max = 100_000): Column<number> {
+  return {
+    read: (cell) => {
+      const match = /^(\d{1,7})(?:\.(\d{1,2}))?$/.exec(cell);
+      if (!match)
+        throw new CellFault(`"${short(cell)}" is not an amount: write it like 14.50, without a currency sign`);
+      const value = Number(match[1]) * 100 + Number((match[2] ?? '0').padEnd(2, '0'));
+      if (value > max * 100) throw new CellFault(`${cell} is above ${max}: correct it`);
+      return value;
+    },
+  };
+}
+
+export function date(): Column<string> {
+  return {
+    read: (cell) => {
+      if (!isLocalDate(cell)) throw new CellFault(`"${short(cell)}" is not a date: write it like 2014-06-16`);
+      return cell;
+    },
+  };
+}
+
+export function optionalDate(): Column<string | null> {
+  return { read: (cell) => (cell === '' ? null : date().read(cell)) };
+}
+
+/** Wall clock of the site, `2014-06-16T07:45:00`; seconds may be left out, a blank may stand for the T. */
+export function localDateTime(): Column<string> {
+  return {
+    read: (cell) => {
+      const match = /^(\d{4}-\d{2}-\d{2})[T ]([01]\d|2[0-3]):([0-5]\d)(?::([0-5]\d))?$/.exec(cell);
+      if (!match || !isLocalDate(match[1]!)) {
+        throw new CellFault(
+          `"${short(cell)}" is not a date and time: write it like 2014-06-16T07:45:00, the site's own clock`,
+        );
+      }
+      return `${match[1]}T${match[2]}:${match[3]}:${match[4] ?? '00'}`;
+    },
+  };
+}
+
+export function yesNo(): Column<boolean> {
+  return {
+    read: (cell) => {
+      if (/^(yes|true|1)$/i.test(cell)) return true;
+      if (/^(no|false|0|)$/i.test(cell)) return false;
+      throw new CellFault(`"${short(cell)}" is neither yes nor no`);
+    },
+  };
+}
+
+export function oneOf<T extends string>(choices: readonly T[], fallback?: T): Column<T> {
+  return {
+    read: (cell) => {
+      if (cell === '' && fallback !== undefined) return fallback;
+      const found = choices.find((choice) => choice === cell.toLowerCase());
+      if (!found) throw new CellFault(`"${short(cell)}" is not one of: ${choices.join(', ')}`);
+      return found;
+    },
+  };
+}
+
+export function weeklyWindows(): Column<WeeklyWindow[]> {
+  return {
+    read: (cell) => {
+      try {
+        return parseWeeklyWindows(cell);
+      } catch (error) {
+        if (error instanceof InvalidWindows)
+          throw new CellFault(`${error.message}; write it like Mon-Fri 07:00-15:30; Sat 08:00-12:00`);
+        throw error;
+      }
+    },
+  };
+}
+
+export function list(): Column<string[]> {
+  return {
+    read: (cell) =>
+      cell
+        .split(';')
+        .map((each) => each.trim().toLowerCase())
+        .filter((each) => each !== ''),
+  };
+}
+
+export function timeZone(): Column<string | null> {
+  return {
+    optional: true,
+    read: (cell) => {
+      if (cell === '') return null;
+      if (!isTimeZone(cell)) throw new CellFault(`"${short(cell)}" is not a time zone: write it like America/Chicago`);
+      return cell;
+    },
+  };
+}
+
+export function isTimeZone(name: string): boolean {
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: name });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function short(cell: string): string {
+  return cell.length > 40 ? `${cell.slice(0, 40)}…` : cell;
+}

@@ -1,0 +1,356 @@
+import type { Customer, Machine, Part, Register, ShopSettings, Site, Technician } from '../register.js';
+import { DEFAULT_SHOP, starterClasses } from '../shop-defaults.js';
+import { FaultList, type RegisterFault } from './fault.js';
+import { type Columns, type Row, readTable } from './read-table.js';
+import { OPTIONAL_TABLES, TABLES, type TableName } from './tables.js';
+
+/** Where the files of a register come from: a folder, an upload, a test. null = there is no such file. */
+export interface RegisterSource {
+  open(file: string): AsyncIterable<Uint8Array> | null;
+}
+
+export interface RegisterReading {
+  /** null when there is any fault. */
+  readonly register: Register | null;
+  readonly faults: readonly RegisterFault[];
+  readonly faultCount: number;
+  /** Rows of each file. */
+  readonly counts: Readonly<Record<string, number>>;
+}
+
+/**
+ * Reads a folder of CSV files into a register, checking every cell and every reference. All faults are gathered; with
+ * one fault there is no register.
+ */
+export async function readRegister(
+  source: RegisterSource,
+  shop: ShopSettings = DEFAULT_SHOP,
+): Promise<RegisterReading> {
+  return new RegisterReader(source, shop).read();
+}
+
+class RegisterReader {
+  private readonly faults = new FaultList();
+  private readonly counts: Record<string, number> = {};
+  private readonly unusable = new Set<string>();
+  private readonly classes = starterClasses();
+
+  constructor(
+    private readonly source: RegisterSource,
+    private readonly shop: ShopSettings,
+  ) {}
+
+  async read(): Promise<RegisterReading> {
+    const customers = await this.customers();
+    const sites = await this.sites(customers);
+    const machines = await this.machines(sites);
+    const technicians = await this.technicians();
+    const parts = await this.parts();
+    const meterChanges = await this.meterChanges(machines);
+    const readings = await this.readings(machines);
+    const completions = await this.completions(machines, parts);
+    const blackouts = await this.blackouts(sites);
+    const sound = this.faults.total === 0;
+    const register: Register | null = sound
+      ? {
+          shop: this.shop,
+          customers: [...customers.values()],
+          sites: [...sites.values()].map((site) => ({ ...site, blackouts: blackouts.get(site.id) ?? [] })),
+          machines: [...machines.values()],
+          technicians: [...technicians.values()],
+          parts: [...parts.values()],
+          meterChanges,
+          readings,
+          completions,
+          classes: this.classes,
+          overrides: [],
+          findings: [],
+          stopgaps: [],
+          promises: [],
+          previous: [],
+        }
+      : null;
+    return { register, faults: this.faults.kept, faultCount: this.faults.total, counts: this.counts };
+  }
+
+  private async customers(): Promise<Map<string, Customer>> {
+    return this.entities('customers.csv', 'customer_id', (row) => ({
+      id: row.customer_id,
+      name: row.name,
+      billingEmail: row.billing_email,
+      termsDays: row.terms_days,
+      taxExempt: row.tax_exempt,
+    }));
+  }
+
+  private async sites(customers: ReadonlyMap<string, Customer>): Promise<Map<string, Site>> {
+    return this.entities('sites.csv', 'site_id', (row, refuse) => {
+      if (!customers.has(row.customer_id))
+        refuse('customer_id', `"${row.customer_id}" is not in customers.csv: add the customer or correct it`);
+      return {
+        id: row.site_id,
+        customerId: row.customer_id,
+        name: row.name,
+        latitude: row.latitude,
+        longitude: row.longitude,
+        timeZone: row.time_zone ?? this.shop.timeZone,
+        access: row.access,
+        blackouts: [],
+        setupMinutes: row.setup_minutes,
+        visitFeeCents: 0,
+        maxMachinesDown: row.max_machines_down,
+        downRule: 'one-by-one',
+        preferredTechnicianId: null,
+        preferenceCents: 0,
+        notes: row.notes,
+      };
+    });
+  }
+
+  private async machines(sites: ReadonlyMap<string, Site>): Promise<Map<string, Machine>> {
+    const known = this.classes.map((each) => each.code);
+    return this.entities('machines.csv', 'machine_id', (row, refuse) => {
+      if (!sites.has(row.site_id))
+        refuse('site_id', `"${row.site_id}" is not in sites.csv: add the site or correct it`);
+      if (!known.includes(row.class))
+        refuse('class', `"${row.class}" is not a machine class: use one of ${known.join(', ')}`);
+      return {
+        id: row.machine_id,
+        siteId: row.site_id,
+        machineClass: row.class,
+        maker: row.maker,
+        model: row.model,
+        serial: row.serial,
+        inServiceOn: row.in_service_on,
+        spindles: row.spindles,
+        severity: row.severity,
+        notes: row.notes,
+      };
+    });
+  }
+
+  private async technicians(): Promise<Map<string, Technician>> {
+    return this.entities('technicians.csv', 'technician_id', (row) => ({
+      id: row.technician_id,
+      name: row.name,
+      latitude: row.base_latitude,
+      longitude: row.base_longitude,
+      timeZone: this.shop.timeZone,
+      shifts: row.shifts,
+      absences: [],
+      skills: row.skills,
+      wageCentsPerHour: row.wage_per_hour,
+      overtimeCentsPerHour: row.overtime_per_hour,
+      maxOvertimeMinutes: row.max_overtime_minutes,
+      lunch: { minutes: 30, earliestMinute: 11 * 60, latestMinute: 13 * 60 + 30 },
+    }));
+  }
+
+  private async parts(): Promise<Map<string, Part>> {
+    return this.entities('parts.csv', 'part_id', (row) => ({
+      id: row.part_id,
+      code: row.part_id,
+      description: row.description,
+      designation: row.designation,
+      unitPriceCents: row.unit_price,
+      unitCostCents: row.unit_cost,
+      onHand: row.on_hand,
+      leadDays: row.lead_days,
+      arrivals: [],
+    }));
+  }
+
+  private async meterChanges(machines: ReadonlyMap<string, Machine>): Promise<Register['meterChanges']> {
+    const file = 'meter_changes.csv';
+    const seen = new Map<string, number>();
+    const changes: Register['meterChanges'][number][] = [];
+    await this.table(file, (row, line) => {
+      if (!this.machineIsKnown(file, line, row.machine_id, machines)) return;
+      const key = `${row.machine_id} ${row.changed_at}`;
+      if (
+        this.isRepeated(
+          file,
+          line,
+          'changed_at',
+          `a second meter change of ${row.machine_id} on ${row.changed_at}`,
+          key,
+          seen,
+        )
+      )
+        return;
+      changes.push({
+        machineId: row.machine_id,
+        changedAt: row.changed_at,
+        oldHours: row.old_hours,
+        newHours: row.new_hours,
+      });
+    });
+    return changes;
+  }
+
+  private async readings(machines: ReadonlyMap<string, Machine>): Promise<Register['readings']> {
+    const file = 'readings.csv';
+    const readings = new Map<string, Register['readings'][number]>();
+    await this.table(file, (row, line) => {
+      if (!this.machineIsKnown(file, line, row.machine_id, machines)) return;
+      // The same reading twice is the same reading: telematics senders repeat themselves.
+      const id = readingKey(row.machine_id, row.read_at, row.source, row.hours);
+      readings.set(id, { id, machineId: row.machine_id, readAt: row.read_at, hours: row.hours, source: row.source });
+    });
+    return [...readings.values()];
+  }
+
+  private async completions(
+    machines: ReadonlyMap<string, Machine>,
+    parts: ReadonlyMap<string, Part>,
+  ): Promise<Register['completions']> {
+    const file = 'service_history.csv';
+    const itemsOf = new Map(this.classes.map((each) => [each.code, new Set(each.items.map((item) => item.code))]));
+    const completions = new Map<string, Register['completions'][number]>();
+    await this.table(file, (row, line) => {
+      if (!this.machineIsKnown(file, line, row.machine_id, machines)) return;
+      const machine = machines.get(row.machine_id)!;
+      const items = itemsOf.get(machine.machineClass);
+      if (items && !items.has(row.item)) {
+        this.faults.add({
+          file,
+          line,
+          column: 'item',
+          message: `"${row.item}" is not a service item of ${machine.machineClass}: use one of ${[...items].join(', ')}`,
+        });
+        return;
+      }
+      if (row.part !== '' && !parts.has(row.part)) {
+        this.faults.add({
+          file,
+          line,
+          column: 'part',
+          message: `"${row.part}" is not in parts.csv: add the part or leave it empty`,
+        });
+        return;
+      }
+      completions.set(`${row.machine_id}|${row.item}|${row.slot}|${row.done_at}`, {
+        machineId: row.machine_id,
+        code: row.item,
+        slot: row.slot === '' ? null : row.slot,
+        doneOn: row.done_at,
+        meterHours: row.hours,
+        outcome: row.outcome,
+        part: row.part === '' ? null : row.part,
+      });
+    });
+    return [...completions.values()];
+  }
+
+  private async blackouts(sites: ReadonlyMap<string, Site>): Promise<Map<string, Site['blackouts'][number][]>> {
+    const file = 'blackouts.csv';
+    const blackouts = new Map<string, Site['blackouts'][number][]>();
+    await this.table(file, (row, line) => {
+      if (!sites.has(row.site_id)) {
+        this.faults.add({
+          file,
+          line,
+          column: 'site_id',
+          message: `"${row.site_id}" is not in sites.csv: add the site or correct it`,
+        });
+      } else if (row.from > row.to) {
+        this.faults.add({
+          file,
+          line,
+          column: 'to',
+          message: `${row.to} lies before ${row.from}: the first day comes first`,
+        });
+      } else {
+        const range = { from: row.from, to: row.to, reason: row.reason };
+        blackouts.set(row.site_id, [...(blackouts.get(row.site_id) ?? []), range]);
+      }
+    });
+    return blackouts;
+  }
+
+  private async entities<N extends TableName, T extends { id: string }>(
+    file: N,
+    idColumn: string,
+    build: (row: Row<(typeof TABLES)[N]>, refuse: (column: string, message: string) => void) => T,
+  ): Promise<Map<string, T>> {
+    const found = new Map<string, T>();
+    const lines = new Map<string, number>();
+    await this.table(file, (row, line) => {
+      const entity = build(row, (column, message) => this.faults.add({ file, line, column, message }));
+      if (this.isRepeated(file, line, idColumn, `"${entity.id}"`, entity.id, lines)) return;
+      found.set(entity.id, entity);
+    });
+    return found;
+  }
+
+  private isRepeated(
+    file: string,
+    line: number,
+    column: string,
+    what: string,
+    key: string,
+    seen: Map<string, number>,
+  ): boolean {
+    const before = seen.get(key);
+    if (before === undefined) {
+      seen.set(key, line);
+      return false;
+    }
+    this.faults.add({
+      file,
+      line,
+      column,
+      message: `${what} stands already in line ${before}: remove or renumber one of them`,
+    });
+    return true;
+  }
+
+  private machineIsKnown(
+    file: string,
+    line: number,
+    machineId: string,
+    machines: ReadonlyMap<string, Machine>,
+  ): boolean {
+    if (machines.has(machineId)) return true;
+    // One message about an unusable machines.csv says more than one for each reading.
+    if (this.unusable.has('machines.csv')) return false;
+    this.faults.add({
+      file,
+      line,
+      column: 'machine_id',
+      message: `"${machineId}" is not in machines.csv: add the machine or correct it`,
+    });
+    return false;
+  }
+
+  private async table<N extends TableName>(
+    file: N,
+    onRow: (row: Row<(typeof TABLES)[N]>, line: number) => void,
+  ): Promise<void> {
+    this.counts[file] = 0;
+    const bytes = this.source.open(file);
+    if (bytes === null) {
+      if (!OPTIONAL_TABLES.includes(file)) {
+        const columns = Object.entries(TABLES[file] as Columns).filter(([, each]) => !each.optional);
+        this.unusable.add(file);
+        this.faults.add({
+          file,
+          line: 0,
+          column: null,
+          message: `is missing: put it into the folder, with the first line ${columns.map(([name]) => name).join(',')}`,
+        });
+      }
+      return;
+    }
+    await readTable(file, bytes, TABLES[file], this.faults, (row, line) => {
+      this.counts[file]! += 1;
+      onRow(row as Row<(typeof TABLES)[N]>, line);
+    });
+    if (this.counts[file] === 0) this.unusable.add(file);
+  }
+}
+
+/** What makes two readings the same one. */
+export function readingKey(machineId: string, readAt: string, source: string, hours: number): string {
+  return `${machineId}|${readAt}|${source}|${hours}`;
+}

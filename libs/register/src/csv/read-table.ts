@@ -1,0 +1,147 @@
+import { Readable } from 'node:stream';
+import { type CsvError, parse } from 'csv-parse';
+import { CellFault, type Column } from './columns.js';
+import type { FaultList } from './fault.js';
+import { NotText, utf8Lines } from './utf8-lines.js';
+
+/** Longest row in characters; anything longer is a broken quote or not a register. */
+const MAX_ROW = 64 * 1024;
+
+export type Columns = Readonly<Record<string, Column<unknown>>>;
+export type Row<C extends Columns> = { readonly [K in keyof C]: C[K] extends Column<infer T> ? T : never };
+
+/**
+ * Streams one CSV file: every sound row goes to `onRow` with its line number, every fault into `faults`.
+ * Column order is free; a missing or unknown column, a row of another length and an unreadable cell are faults.
+ */
+export async function readTable<C extends Columns>(
+  file: string,
+  bytes: AsyncIterable<Uint8Array>,
+  columns: C,
+  faults: FaultList,
+  onRow: (row: Row<C>, line: number) => void,
+): Promise<void> {
+  const names = Object.keys(columns);
+  const parser = parse({
+    bom: true,
+    info: true,
+    relax_column_count: true,
+    skip_empty_lines: true,
+    max_record_size: MAX_ROW,
+    trim: true,
+  });
+  const text = Readable.from(utf8Lines(bytes));
+  text.on('error', (error) => parser.destroy(error));
+  text.pipe(parser);
+
+  let places: number[] | null = null;
+  let width = 0;
+  try {
+    for await (const { record, info } of parser as AsyncIterable<{ record: string[]; info: { lines: number } }>) {
+      if (places === null) {
+        places = headerPlaces(file, record, columns, names, faults);
+        if (places === null) return;
+        width = record.length;
+        continue;
+      }
+      if (record.length !== width) {
+        faults.add({
+          file,
+          line: info.lines,
+          column: null,
+          message: `has ${record.length} cells where the header has ${width}: look for a missing comma or quote`,
+        });
+        continue;
+      }
+      const row = readRow(file, info.lines, record, places, columns, names, faults);
+      if (row) onRow(row as Row<C>, info.lines);
+    }
+    if (places === null)
+      faults.add({ file, line: 0, column: null, message: `is empty: its first line must be ${names.join(',')}` });
+  } catch (error) {
+    faults.add(fileFault(file, error));
+  } finally {
+    text.destroy();
+    parser.destroy();
+  }
+}
+
+function headerPlaces(
+  file: string,
+  header: string[],
+  columns: Columns,
+  names: string[],
+  faults: FaultList,
+): number[] | null {
+  const before = faults.total;
+  const expected = names.filter((name) => !columns[name]!.optional);
+  const missing = expected.filter((name) => !header.includes(name));
+  if (missing.length > 0) {
+    faults.add({
+      file,
+      line: 1,
+      column: missing.join(', '),
+      message: `the header lacks it; the first line must be ${expected.join(',')}`,
+    });
+  }
+  for (const name of header) {
+    if (!names.includes(name)) {
+      faults.add({
+        file,
+        line: 1,
+        column: name.slice(0, 60),
+        message: `is not known; the columns are ${names.join(', ')}: rename or remove it`,
+      });
+    } else if (header.indexOf(name) !== header.lastIndexOf(name)) {
+      faults.add({ file, line: 1, column: name, message: 'stands twice in the header: remove one' });
+      break;
+    }
+  }
+  return faults.total > before ? null : names.map((name) => header.indexOf(name));
+}
+
+function readRow(
+  file: string,
+  line: number,
+  record: string[],
+  places: number[],
+  columns: Columns,
+  names: string[],
+  faults: FaultList,
+): Record<string, unknown> | null {
+  const row: Record<string, unknown> = {};
+  let sound = true;
+  names.forEach((name, index) => {
+    const place = places[index]!;
+    try {
+      row[name] = columns[name]!.read(place < 0 ? '' : (record[place] ?? ''));
+    } catch (error) {
+      if (!(error instanceof CellFault)) throw error;
+      sound = false;
+      faults.add({ file, line, column: name, message: error.message });
+    }
+  });
+  return sound ? row : null;
+}
+
+function fileFault(file: string, error: unknown) {
+  if (error instanceof NotText) return { file, line: error.line, column: null, message: error.message };
+  const { code, lines, message } = error as CsvError & { lines?: number };
+  const line = lines ?? 0;
+  switch (code as string) {
+    case 'CSV_MAX_RECORD_SIZE':
+      return {
+        file,
+        line,
+        column: null,
+        message: `is longer than ${MAX_ROW} characters: look for a quote that is never closed`,
+      };
+    case 'CSV_QUOTE_NOT_CLOSED':
+      return { file, line, column: null, message: 'a quoted cell is never closed: add the missing quote' };
+    case 'CSV_INVALID_CLOSING_QUOTE':
+    case 'INVALID_OPENING_QUOTE':
+      return { file, line, column: null, message: 'a quote stands inside a cell: double it ("") or remove it' };
+    default:
+      return { file, line, column: null, message: `cannot be read: ${message}` };
+  }
+}

@@ -1,0 +1,173 @@
+import type { CatalogueItem, CataloguePreparation } from '@deckround/catalogue';
+import type { TravelSettings } from '@deckround/planning';
+import type { Completion, FindingForUpkeep } from '@deckround/upkeep';
+import type { MeterChange, Reading } from '@deckround/usage';
+
+/** Minutes of a local day, on an ISO 8601 weekday (1 = Monday … 7 = Sunday). */
+export interface WeeklyWindow {
+  readonly weekday: number;
+  readonly startMinute: number;
+  readonly endMinute: number;
+}
+
+/** Whole local days, both ends included. */
+export interface DateRange {
+  readonly from: string;
+  readonly to: string;
+  readonly reason: string;
+}
+
+export interface Customer {
+  readonly id: string;
+  readonly name: string;
+  readonly billingEmail: string;
+  readonly termsDays: number;
+  readonly taxExempt: boolean;
+}
+
+export interface Site {
+  readonly id: string;
+  readonly customerId: string;
+  readonly name: string;
+  readonly latitude: number;
+  readonly longitude: number;
+  readonly timeZone: string;
+  readonly access: readonly WeeklyWindow[];
+  readonly blackouts: readonly DateRange[];
+  readonly setupMinutes: number;
+  readonly visitFeeCents: number;
+  readonly maxMachinesDown: number;
+  readonly downRule: 'one-by-one' | 'whole-visit';
+  readonly preferredTechnicianId: string | null;
+  readonly preferenceCents: number;
+  readonly notes: string;
+}
+
+export interface Machine {
+  readonly id: string;
+  readonly siteId: string;
+  /** Machine class code. */
+  readonly machineClass: string;
+  readonly maker: string;
+  readonly model: string;
+  readonly serial: string;
+  readonly inServiceOn: string | null;
+  readonly spindles: number;
+  readonly severity: 'light' | 'normal' | 'severe';
+  readonly notes: string;
+}
+
+export interface Technician {
+  readonly id: string;
+  readonly name: string;
+  readonly latitude: number;
+  readonly longitude: number;
+  readonly timeZone: string;
+  readonly shifts: readonly WeeklyWindow[];
+  readonly absences: readonly DateRange[];
+  readonly skills: readonly string[];
+  readonly wageCentsPerHour: number;
+  readonly overtimeCentsPerHour: number;
+  readonly maxOvertimeMinutes: number;
+  readonly lunch: { readonly minutes: number; readonly earliestMinute: number; readonly latestMinute: number } | null;
+}
+
+export interface Part {
+  readonly id: string;
+  /** The shop's word for it, which service items name. */
+  readonly code: string;
+  readonly description: string;
+  readonly designation: string;
+  readonly unitPriceCents: number;
+  readonly unitCostCents: number;
+  readonly onHand: number;
+  readonly leadDays: number;
+  readonly arrivals: readonly { readonly date: string; readonly quantity: number }[];
+}
+
+/** A temporary repair still open, and the work that it owes. */
+export interface OpenStopgap {
+  readonly id: string;
+  readonly machineId: string;
+  readonly code: string;
+  readonly title: string;
+  readonly madeOn: string;
+  readonly limitHours: number | null;
+  readonly limitOn: string | null;
+  readonly partId: string | null;
+  readonly partQuantity: number;
+  readonly partExpectedOn: string | null;
+  readonly minutes: number;
+  readonly skill: string | null;
+  readonly preparations: readonly string[];
+  readonly failureCents: number;
+}
+
+/** A visit announced to the customer that the next plan has to respect. */
+export interface PromisedVisit {
+  readonly visitId: string;
+  readonly kind: 'frozen' | 'confirmed';
+  readonly siteId: string;
+  readonly technicianId: string;
+  readonly date: string;
+  readonly from: string;
+  readonly to: string;
+  readonly itemIds: readonly string[];
+  readonly moveCents: number;
+}
+
+/** A service item as this shop has it; `id` is the row's, or the catalogue's code where there is no database. */
+export interface ShopServiceItem extends CatalogueItem {
+  readonly id: string;
+  readonly mustDo: boolean;
+  readonly latePenaltyCentsPerDay: number;
+}
+
+export interface ShopClass {
+  readonly code: string;
+  readonly name: string;
+  readonly preparations: readonly CataloguePreparation[];
+  readonly items: readonly ShopServiceItem[];
+}
+
+/** What one machine does differently from its class. */
+export interface MachineItemOverride {
+  readonly machineId: string;
+  readonly itemId: string;
+  readonly disabled: boolean;
+  readonly intervalHours: number | null;
+  readonly intervalDays: number | null;
+  readonly minutes: number | null;
+}
+
+export interface ShopSettings {
+  readonly name: string;
+  readonly timeZone: string;
+  readonly currency: string;
+  readonly travel: TravelSettings;
+  readonly laterTripShare: number;
+}
+
+/** A shop's whole state as plain data, from a folder of CSV files or from the database; the snapshots are made of it. */
+export interface Register {
+  readonly shop: ShopSettings;
+  readonly customers: readonly Customer[];
+  readonly sites: readonly Site[];
+  readonly machines: readonly Machine[];
+  readonly readings: readonly Reading[];
+  readonly meterChanges: readonly MeterChange[];
+  readonly completions: readonly (Completion & { readonly part: string | null })[];
+  readonly technicians: readonly Technician[];
+  readonly parts: readonly Part[];
+  readonly classes: readonly ShopClass[];
+  readonly overrides: readonly MachineItemOverride[];
+  readonly findings: readonly FindingForUpkeep[];
+  readonly stopgaps: readonly OpenStopgap[];
+  readonly promises: readonly PromisedVisit[];
+  readonly previous: readonly {
+    readonly siteId: string;
+    readonly technicianId: string;
+    readonly date: string;
+    readonly itemIds: readonly string[];
+  }[];
+}

@@ -1,0 +1,88 @@
+import { clockOf } from './local-date.js';
+import type { WeeklyWindow } from './register.js';
+
+const DAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
+const PART = /^([A-Za-z, -]+?)\s+(\d{1,2}):(\d{2})\s*-\s*(\d{1,2}):(\d{2})$/;
+
+export class InvalidWindows extends Error {
+  override readonly name = 'InvalidWindows';
+}
+
+/**
+ * Reads `Mon-Fri 07:00-15:30; Sat 08:00-12:00` or `Tue,Thu 08:00-16:00`. An empty text means no access at all.
+ * @throws InvalidWindows naming the part that cannot be read
+ */
+export function parseWeeklyWindows(text: string): WeeklyWindow[] {
+  const windows: WeeklyWindow[] = [];
+  for (const part of text.split(';').map((each) => each.trim())) {
+    if (part === '') continue;
+    const match = PART.exec(part);
+    if (!match) throw new InvalidWindows(`"${part}" is not like "Mon-Fri 07:00-15:30"`);
+    const [, days, h1, m1, h2, m2] = match as unknown as [string, string, string, string, string, string];
+    const startMinute = minuteOf(h1, m1, part);
+    const endMinute = minuteOf(h2, m2, part);
+    if (startMinute >= endMinute) throw new InvalidWindows(`"${part}" ends before it begins`);
+    for (const weekday of weekdaysOf(days, part)) windows.push({ weekday, startMinute, endMinute });
+  }
+  windows.sort((a, b) => a.weekday - b.weekday || a.startMinute - b.startMinute);
+  for (let i = 1; i < windows.length; i += 1) {
+    const before = windows[i - 1]!;
+    const after = windows[i]!;
+    if (before.weekday === after.weekday && after.startMinute < before.endMinute) {
+      throw new InvalidWindows(`two windows overlap on ${DAYS[after.weekday - 1]}`);
+    }
+  }
+  return windows;
+}
+
+/** The same text back, shortest form; days with equal hours are gathered. */
+export function formatWeeklyWindows(windows: readonly WeeklyWindow[]): string {
+  const byHours = new Map<string, number[]>();
+  for (const { weekday, startMinute, endMinute } of windows) {
+    const hours = `${clockOf(startMinute)}-${clockOf(endMinute)}`;
+    byHours.set(hours, [...(byHours.get(hours) ?? []), weekday].sort());
+  }
+  return [...byHours].map(([hours, days]) => `${daysText(days)} ${hours}`).join('; ');
+}
+
+function minuteOf(hour: string, minute: string, part: string): number {
+  const total = Number(hour) * 60 + Number(minute);
+  if (Number(minute) > 59 || total > 1440) throw new InvalidWindows(`"${part}" holds a time that does not exist`);
+  return total;
+}
+
+function weekdaysOf(text: string, part: string): number[] {
+  const found = new Set<number>();
+  for (const piece of text.split(',').map((each) => each.trim())) {
+    const ends = piece.split('-').map((name) => dayIndex(name.trim(), part));
+    if (ends.length > 2) throw new InvalidWindows(`"${part}" names days that cannot be read`);
+    const [from, to = from] = ends as [number, number?];
+    if (to! < from) throw new InvalidWindows(`"${part}" runs past Sunday: write two ranges`);
+    for (let day = from; day <= to!; day += 1) {
+      if (found.has(day)) throw new InvalidWindows(`"${part}" names ${DAYS[day - 1]} twice`);
+      found.add(day);
+    }
+  }
+  return [...found];
+}
+
+function dayIndex(name: string, part: string): number {
+  const index = DAYS.findIndex((day) => day.toLowerCase() === name.slice(0, 3).toLowerCase());
+  if (index < 0 || name.length < 3)
+    throw new InvalidWindows(`"${part}" names a day that cannot be read: use Mon, Tue, Wed, Thu, Fri, Sat, Sun`);
+  return index + 1;
+}
+
+function daysText(days: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const day of days) {
+    const last = runs.at(-1);
+    if (last && last[1] === day - 1) last[1] = day;
+    else runs.push([day, day]);
+  }
+  return runs
+    .map(([from, to]) =>
+      from === to ? DAYS[from - 1] : `${DAYS[from - 1]}${to === from + 1 ? ',' : '-'}${DAYS[to - 1]}`,
+    )
+    .join(',');
+}
