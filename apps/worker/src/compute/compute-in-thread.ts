@@ -1,0 +1,59 @@
+import { fileURLToPath } from 'node:url';
+import { Worker } from 'node:worker_threads';
+import type { PlanningSnapshot, WeekPlan } from '@deckround/planning';
+import type { UpkeepSnapshot } from '@deckround/upkeep';
+import type { ComputeMessage, ComputeTask, ForecastResult, PlanProgress } from './messages.js';
+
+// Always the built file: threads cannot be started from TypeScript sources, where tests run.
+const THREAD = fileURLToPath(new URL('../../dist/compute/thread.js', import.meta.url));
+
+/** Forecasts and searches run in a thread of their own, so that the process keeps answering. */
+export function forecastInThread(snapshot: UpkeepSnapshot): Promise<ForecastResult> {
+  return inThread({ kind: 'forecast', snapshot }, (message) =>
+    message.kind === 'forecast-done' ? message.result : undefined,
+  );
+}
+
+export interface PlanSearch {
+  readonly plan: Promise<WeekPlan>;
+  /** The search answers within a moment with the best it has. */
+  cancel(): void;
+}
+
+export function planInThread(
+  snapshot: PlanningSnapshot,
+  options: { snapshotHash: string; seed: number; seconds?: number; iterations?: number },
+  onProgress: (progress: PlanProgress) => void = () => {},
+): PlanSearch {
+  const cancelFlag = new SharedArrayBuffer(4);
+  const task: ComputeTask = {
+    kind: 'plan',
+    snapshot,
+    snapshotHash: options.snapshotHash,
+    seed: options.seed,
+    seconds: options.seconds ?? null,
+    iterations: options.iterations ?? null,
+    cancelFlag,
+  };
+  return {
+    plan: inThread(task, (message) => {
+      if (message.kind === 'plan-progress') onProgress(message.progress);
+      return message.kind === 'plan-done' ? message.plan : undefined;
+    }),
+    cancel: () => {
+      Atomics.store(new Int32Array(cancelFlag), 0, 1);
+    },
+  };
+}
+
+function inThread<T>(task: ComputeTask, answerOf: (message: ComputeMessage) => T | undefined): Promise<T> {
+  return new Promise((done, failed) => {
+    const thread = new Worker(THREAD, { workerData: task });
+    thread.on('message', (message: ComputeMessage) => {
+      const answer = answerOf(message);
+      if (answer !== undefined) done(answer);
+    });
+    thread.on('error', failed);
+    thread.on('exit', (code) => failed(new Error(`The computing thread ended with code ${code} before it answered.`)));
+  });
+}

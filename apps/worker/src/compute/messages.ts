@@ -1,0 +1,47 @@
+import type { PlanningSnapshot, WeekPlan } from '@deckround/planning';
+import type { DueForecast, UpkeepSnapshot } from '@deckround/upkeep';
+
+/** Daily quantiles of lifetime hours, one entry per day from the day after the forecast origin. */
+export interface UsageCurve {
+  readonly machineId: string;
+  readonly lifetimeHoursNow: number;
+  readonly hoursPerWeek: number;
+  readonly p10: number[];
+  readonly p25: number[];
+  readonly p50: number[];
+  readonly p75: number[];
+  readonly p90: number[];
+}
+
+export interface ForecastResult {
+  readonly due: DueForecast[];
+  readonly usage: UsageCurve[];
+}
+
+export interface PlanProgress {
+  readonly iterations: number;
+  readonly totalCents: number;
+  readonly visits: number;
+  readonly items: number;
+  readonly leftOut: number;
+  readonly mustDoMissing: number;
+}
+
+/** What the computing thread is asked. */
+export type ComputeTask =
+  | { readonly kind: 'forecast'; readonly snapshot: UpkeepSnapshot }
+  | {
+      readonly kind: 'plan';
+      readonly snapshot: PlanningSnapshot;
+      readonly snapshotHash: string;
+      readonly seed: number;
+      readonly seconds: number | null;
+      readonly iterations: number | null;
+      /** One Int32 in shared memory; anything but 0 asks the search to stop with its best. */
+      readonly cancelFlag: SharedArrayBuffer;
+    };
+
+export type ComputeMessage =
+  | { readonly kind: 'forecast-done'; readonly result: ForecastResult }
+  | { readonly kind: 'plan-progress'; readonly progress: PlanProgress }
+  | { readonly kind: 'plan-done'; readonly plan: WeekPlan };

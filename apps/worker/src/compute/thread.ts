@@ -1,0 +1,33 @@
+import { parentPort, workerData } from 'node:worker_threads';
+import { planWeek } from '@deckround/planning';
+import { computeForecast } from './compute-forecast.js';
+import type { ComputeMessage, ComputeTask } from './messages.js';
+
+const task = workerData as ComputeTask;
+const send = (message: ComputeMessage) => parentPort!.postMessage(message);
+
+if (task.kind === 'forecast') {
+  send({ kind: 'forecast-done', result: computeForecast(task.snapshot) });
+} else {
+  const flag = new Int32Array(task.cancelFlag);
+  const plan = planWeek(task.snapshot, {
+    snapshotHash: task.snapshotHash,
+    seed: task.seed,
+    stop: task.iterations !== null ? { iterations: task.iterations } : { seconds: task.seconds ?? 10 },
+    now: () => performance.now() / 1000,
+    shouldCancel: () => Atomics.load(flag, 0) !== 0,
+    onProgress: (progress) =>
+      send({
+        kind: 'plan-progress',
+        progress: {
+          iterations: progress.iterations,
+          totalCents: progress.cost.total,
+          visits: progress.visitsPlaced,
+          items: progress.itemsPlaced,
+          leftOut: progress.itemsLeftOut,
+          mustDoMissing: progress.mustDoMissing,
+        },
+      }),
+  });
+  send({ kind: 'plan-done', plan });
+}

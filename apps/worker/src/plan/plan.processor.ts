@@ -1,0 +1,93 @@
+import type { JobPayload } from '@deckround/jobs';
+import { PlanningSnapshot } from '@deckround/planning';
+import { addDays, planningSnapshot, type Register, upkeepSnapshot } from '@deckround/register';
+import { dateText, loadRegister, wallClockOf } from '@deckround/register-store';
+import { forecastInThread, planInThread } from '../compute/compute-in-thread.js';
+import type { PlanProgress } from '../compute/messages.js';
+import { snapshotHash } from '../compute/snapshot-hash.js';
+import type { WorkerContext } from '../context.js';
+import { type HeldRun, holdRun } from '../runs/hold-run.js';
+import { writeWeekPlan } from './write-week-plan.js';
+
+/** How often a cancel wish is looked for and progress is written, milliseconds. */
+const LOOK = 400;
+
+/** A week of visits for a shop: read, decide, write. A run taken over continues from the snapshot of the first. */
+export function planProcessor(context: WorkerContext) {
+  return (payload: JobPayload<'plan'>): Promise<void> =>
+    holdRun(context, 'plan_run', payload, async (run) => {
+      const { shopId, runId } = payload;
+      const { row, register } = await context.store.inShop(shopId, async (tx) => ({
+        row: await tx.planRun.findUniqueOrThrow({ where: { id: runId } }),
+        register: await loadRegister(tx),
+      }));
+      const snapshot =
+        row.snapshot === null
+          ? await makeSnapshot(context, register, dateText(row.weekOf), row.days)
+          : PlanningSnapshot.parse(row.snapshot);
+      const hash = snapshotHash(snapshot);
+      await context.store.inShop(shopId, (tx) =>
+        tx.planRun.update({ where: { id: runId }, data: { snapshot, snapshotHash: hash } }),
+      );
+      const budget = row.iterations === null ? { seconds: row.seconds } : { iterations: row.iterations };
+      let newest: PlanProgress | null = null;
+      const search = planInThread(snapshot, { snapshotHash: hash, seed: row.seed, ...budget }, (progress) => {
+        newest = progress;
+      });
+      const look = setInterval(() => {
+        lookAtRun(context, payload, run, newest)
+          .then((goOn) => goOn || search.cancel())
+          .catch((error: unknown) =>
+            context.logger.warn('plan.progress-not-written', { runId, reason: String(error) }),
+          );
+        newest = null;
+      }, LOOK);
+      try {
+        const plan = await search.plan;
+        clearInterval(look);
+        await run.finish('done', (tx) => writeWeekPlan(tx, shopId, runId, register, plan));
+      } finally {
+        clearInterval(look);
+      }
+    });
+}
+
+/**
+ * The day whose knowledge the plan rests on: today, or the eve of the week where that lies in the past (planning a
+ * past week again must not know its future).
+ */
+export function planAsOf(today: string, weekOf: string): string {
+  const eve = addDays(weekOf, -1);
+  return today < eve ? today : eve;
+}
+
+async function makeSnapshot(
+  context: WorkerContext,
+  register: Register,
+  firstDate: string,
+  days: number,
+): Promise<PlanningSnapshot> {
+  const today = wallClockOf(context.clock.now(), register.shop.timeZone).slice(0, 10);
+  const asOf = planAsOf(today, firstDate);
+  const { due } = await forecastInThread(upkeepSnapshot(register, { asOf, costFrom: firstDate, costDays: days }));
+  return planningSnapshot(register, due, { asOf, firstDate, days });
+}
+
+/** @returns whether the search should go on */
+async function lookAtRun(
+  { store }: WorkerContext,
+  { shopId, runId }: JobPayload<'plan'>,
+  run: HeldRun,
+  progress: PlanProgress | null,
+): Promise<boolean> {
+  return store.inShop(shopId, async (tx) => {
+    if (progress !== null) {
+      await tx.planRun.updateMany({
+        where: { id: runId, status: 'running' },
+        data: { progress: { ...progress }, totalCents: progress.totalCents },
+      });
+    }
+    const row = await tx.planRun.findUnique({ where: { id: runId }, select: { cancelAsked: true } });
+    return !run.isLost() && row?.cancelAsked !== true;
+  });
+}

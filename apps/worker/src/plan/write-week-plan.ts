@@ -1,0 +1,103 @@
+import { randomUUID } from 'node:crypto';
+import type { PlannedVisit, WeekPlan } from '@deckround/planning';
+import { type MachineItem, machineItems, type OpenStopgap, type Register, stopgapItemId } from '@deckround/register';
+import { dateColumn } from '@deckround/register-store';
+import type { Tx } from '@deckround/store';
+
+/**
+ * Writes a week: proposed visits of its days are replaced, confirmed ones keep their promise and take the new times and
+ * items, finished ones stay untouched.
+ */
+export async function writeWeekPlan(
+  tx: Tx,
+  shopId: string,
+  runId: string,
+  register: Register,
+  plan: WeekPlan,
+): Promise<void> {
+  const run = await tx.planRun.findUniqueOrThrow({ where: { id: runId } });
+  const from = run.weekOf;
+  const to = new Date(from.getTime() + (run.days - 1) * 86_400_000);
+  await tx.visit.deleteMany({ where: { state: 'proposed', visitDate: { gte: from, lte: to } } });
+  const itemOf = itemLookUp(register);
+  const fresh = plan.visits
+    .filter((visit) => visit.promisedVisitId === null)
+    .map((visit) => ({ id: randomUUID(), visit }));
+  await tx.visit.createMany({ data: fresh.map(({ id, visit }) => ({ id, ...visitRow(shopId, runId, visit) })) });
+  const kept = plan.visits
+    .filter((visit) => visit.promisedVisitId !== null)
+    .map((visit) => ({ id: visit.promisedVisitId!, visit }));
+  for (const { id, visit } of kept) {
+    await tx.visit.update({ where: { id }, data: { ...visitRow(shopId, runId, visit), version: { increment: 1 } } });
+    await tx.visitItem.deleteMany({ where: { visitId: id } });
+  }
+  await tx.visitItem.createMany({
+    data: [...fresh, ...kept].flatMap(({ id, visit }) =>
+      visit.items.map((item) => ({
+        shopId,
+        visitId: id,
+        machineId: item.machineId,
+        ...itemOf(item.itemId),
+        role: item.role,
+        minutes: item.minutes,
+        sharedMinutes: item.sharedMinutes,
+        timingCents: item.timingCents,
+        waitingCents: item.waitingCents,
+        reason: item.reason,
+      })),
+    ),
+  });
+  await tx.dayRoute.deleteMany({ where: { routeDate: { gte: from, lte: to } } });
+  await tx.dayRoute.createMany({
+    data: plan.routes.map((route) => ({
+      shopId,
+      planRunId: runId,
+      technicianId: route.technicianId,
+      routeDate: dateColumn(route.date),
+      leaveAt: new Date(route.leaveAt),
+      returnAt: new Date(route.returnAt),
+      lunchFrom: route.lunch && new Date(route.lunch.from),
+      lunchTo: route.lunch && new Date(route.lunch.to),
+      driveMinutes: route.driveMinutes,
+      driveMetres: route.driveMetres,
+      workMinutes: route.workMinutes,
+      waitMinutes: route.waitMinutes,
+      overtimeMinutes: route.overtimeMinutes,
+      load: route.load,
+    })),
+  });
+  await tx.planRun.update({
+    where: { id: runId },
+    data: { plan, totalCents: plan.cost.total, iterations: plan.iterations, version: { increment: 1 } },
+  });
+}
+
+function visitRow(shopId: string, runId: string, visit: PlannedVisit) {
+  return {
+    shopId,
+    planRunId: runId,
+    siteId: visit.siteId,
+    technicianId: visit.technicianId,
+    visitDate: dateColumn(visit.date),
+    driveMinutes: visit.driveMinutes,
+    arriveAt: new Date(visit.arriveAt),
+    startAt: new Date(visit.startAt),
+    endAt: new Date(visit.endAt),
+    setupMinutes: visit.setupMinutes,
+    preparationMinutes: visit.preparationMinutes,
+    marginalCents: visit.marginalCents,
+    reason: visit.reason,
+  };
+}
+
+function itemLookUp(register: Register) {
+  const items = new Map<string, MachineItem>(machineItems(register).map((each) => [each.id, each]));
+  const stopgaps = new Map<string, OpenStopgap>(register.stopgaps.map((each) => [stopgapItemId(each.id), each]));
+  return (itemId: string) => {
+    const stopgap = stopgaps.get(itemId);
+    if (stopgap)
+      return { serviceItemId: null, stopgapId: stopgap.id, slot: null, code: stopgap.code, title: stopgap.title };
+    const each = items.get(itemId)!;
+    return { serviceItemId: each.item.id, stopgapId: null, slot: each.slot, code: each.item.code, title: each.title };
+  };
+}

@@ -1,0 +1,40 @@
+import { BullQueue, BullRunner, type JobRunner } from '@deckround/jobs';
+import { type DynamicModule, Inject, Module, type OnApplicationShutdown } from '@nestjs/common';
+import type { SweepContext } from './context.js';
+import { createProcessors } from './processors.js';
+import { startSweep } from './runs/sweep.js';
+
+const RUNNER = Symbol('job runner');
+const STOP_SWEEP = Symbol('stop sweep');
+
+/** The worker process of server mode: BullMQ processors, and the sweep of lost work. */
+@Module({})
+export class WorkerModule implements OnApplicationShutdown {
+  constructor(
+    @Inject(RUNNER) private readonly runner: JobRunner,
+    @Inject(STOP_SWEEP) private readonly stopSweep: () => void,
+  ) {}
+
+  static for(context: SweepContext & { queue: BullQueue }): DynamicModule {
+    const { config, logger } = context;
+    const createRunner = () =>
+      new BullRunner(
+        { redisUrl: config.REDIS_URL!, prefix: config.QUEUE_PREFIX },
+        config.JOB_LEASE_SECONDS,
+        createProcessors(context),
+        (name, runId, error) => logger.error('job.failed', { name, runId }, error),
+      );
+    return {
+      module: WorkerModule,
+      providers: [
+        { provide: RUNNER, useFactory: createRunner },
+        { provide: STOP_SWEEP, useFactory: () => startSweep(context) },
+      ],
+    };
+  }
+
+  async onApplicationShutdown(): Promise<void> {
+    this.stopSweep();
+    await this.runner.close();
+  }
+}

@@ -1,0 +1,269 @@
+import type { CatalogueItem } from '@deckround/catalogue';
+import {
+  DEFAULT_SHOP,
+  machineItemId,
+  type Register,
+  type ShopClass,
+  type ShopSettings,
+  stopgapItemId,
+} from '@deckround/register';
+import type { Tx } from '@deckround/store';
+import { dateText, wallClockOf } from './local-time.js';
+
+/** The shop's whole state as plain data, in a score of set-based queries. Readings set aside are left out. */
+export async function loadRegister(tx: Tx): Promise<Register> {
+  const shopRow = await tx.shop.findFirstOrThrow();
+  const shop: ShopSettings = {
+    ...DEFAULT_SHOP,
+    ...(shopRow.settings as Partial<ShopSettings>),
+    name: shopRow.name,
+    timeZone: shopRow.timeZone,
+    currency: shopRow.currency,
+  };
+  const [sites, machines] = [
+    await tx.site.findMany({ include: { siteAccessWindows: true, siteBlackouts: true }, orderBy: { code: 'asc' } }),
+    await tx.machine.findMany({ where: { retiredOn: null }, include: { class: true }, orderBy: { code: 'asc' } }),
+  ];
+  const zones = new Map(sites.map((site) => [site.id, site.timeZone]));
+  const zoneOf = new Map(machines.map((machine) => [machine.id, zones.get(machine.siteId)!]));
+  const ofKnownMachine = <T extends { machineId: string }>(rows: T[]) =>
+    rows.filter((row) => zoneOf.has(row.machineId));
+  return {
+    shop,
+    customers: (await tx.customer.findMany({ orderBy: { code: 'asc' } })).map((each) => ({
+      id: each.id,
+      name: each.name,
+      billingEmail: each.billingEmail ?? '',
+      termsDays: each.termsDays,
+      taxExempt: each.taxExempt,
+    })),
+    sites: sites.map((site) => ({
+      id: site.id,
+      customerId: site.customerId,
+      name: site.name,
+      latitude: site.latitude,
+      longitude: site.longitude,
+      timeZone: site.timeZone,
+      access: site.siteAccessWindows.map((window) => ({
+        weekday: window.weekday,
+        startMinute: window.openMinute,
+        endMinute: window.closeMinute,
+      })),
+      blackouts: site.siteBlackouts.map(toDateRange),
+      setupMinutes: site.setupMinutes,
+      visitFeeCents: site.visitFeeCents,
+      maxMachinesDown: site.maxMachinesDown,
+      downRule: site.downRule as 'one-by-one' | 'whole-visit',
+      preferredTechnicianId: site.preferredTechnicianId,
+      preferenceCents: site.preferenceCents,
+      notes: site.gateNotes,
+    })),
+    machines: machines.map((machine) => ({
+      id: machine.id,
+      siteId: machine.siteId,
+      machineClass: machine.class.code,
+      maker: machine.maker ?? '',
+      model: machine.model ?? '',
+      serial: machine.serial ?? machine.code,
+      inServiceOn: machine.inServiceOn && dateText(machine.inServiceOn),
+      spindles: machine.spindles,
+      severity: machine.severity as 'light' | 'normal' | 'severe',
+      notes: machine.notes,
+    })),
+    readings: ofKnownMachine(await tx.reading.findMany({ where: { status: 'accepted' } })).map((each) => ({
+      id: each.id,
+      machineId: each.machineId,
+      readAt: wallClockOf(each.readAt, zoneOf.get(each.machineId)!),
+      hours: Number(each.hours),
+      source: each.source,
+    })),
+    meterChanges: ofKnownMachine(await tx.meterChange.findMany()).map((each) => ({
+      machineId: each.machineId,
+      changedAt: dateText(each.changedOn),
+      oldHours: Number(each.oldHours),
+      newHours: Number(each.newHours),
+    })),
+    completions: ofKnownMachine(await tx.completion.findMany({ include: { slot: true, part: true } })).map((each) => ({
+      machineId: each.machineId,
+      code: each.itemCode,
+      slot: each.slot?.name ?? null,
+      doneOn: dateText(each.doneOn),
+      meterHours: each.meterHours === null ? null : Number(each.meterHours),
+      outcome: each.outcome as 'done' | 'failed',
+      part: each.part?.code ?? null,
+    })),
+    technicians: await loadTechnicians(tx),
+    parts: await loadParts(tx),
+    classes: await loadClasses(tx),
+    overrides: (await tx.machineItemOverride.findMany()).map((each) => ({
+      machineId: each.machineId,
+      itemId: each.itemId,
+      disabled: each.disabled,
+      intervalHours: each.intervalHours === null ? null : Number(each.intervalHours),
+      intervalDays: each.intervalDays,
+      minutes: each.minutes,
+    })),
+    findings: ofKnownMachine(await tx.finding.findMany()).map((each) => ({
+      machineId: each.machineId,
+      code: each.itemCode,
+      slot: each.slot,
+      foundOn: dateText(each.foundOn),
+      intervalFactor: each.intervalFactor,
+      dueWithinHours: each.dueWithinHours === null ? null : Number(each.dueWithinHours),
+      dueWithinDays: each.dueWithinDays,
+    })),
+    stopgaps: ofKnownMachine(await tx.stopgap.findMany({ where: { closedOn: null } })).map((each) => ({
+      id: each.id,
+      machineId: each.machineId,
+      code: each.code,
+      title: `Make good: ${each.description}`,
+      madeOn: dateText(each.madeOn),
+      limitHours: each.limitHours === null ? null : Number(each.limitHours),
+      limitOn: each.limitOn && dateText(each.limitOn),
+      partId: each.partId,
+      partQuantity: Number(each.partQuantity),
+      partExpectedOn: each.partExpectedOn && dateText(each.partExpectedOn),
+      minutes: each.minutes,
+      skill: each.skill,
+      preparations: each.preparations,
+      failureCents: each.failureCents,
+    })),
+    promises: await loadPromises(tx, zones),
+    previous: [],
+  };
+}
+
+async function loadTechnicians(tx: Tx): Promise<Register['technicians']> {
+  const rows = await tx.technician.findMany({
+    where: { active: true },
+    include: { technicianShifts: true, technicianSkills: true, technicianAbsences: true },
+    orderBy: { code: 'asc' },
+  });
+  return rows.map((each) => ({
+    id: each.id,
+    name: each.name,
+    latitude: each.baseLatitude,
+    longitude: each.baseLongitude,
+    timeZone: each.timeZone,
+    shifts: each.technicianShifts.map(({ weekday, startMinute, endMinute }) => ({ weekday, startMinute, endMinute })),
+    absences: each.technicianAbsences.map(toDateRange),
+    skills: each.technicianSkills.map(({ skill }) => skill),
+    wageCentsPerHour: each.wageCentsPerHour,
+    overtimeCentsPerHour: each.overtimeCentsPerHour,
+    maxOvertimeMinutes: each.maxOvertimeMinutes,
+    lunch:
+      each.lunchMinutes === 0
+        ? null
+        : {
+            minutes: each.lunchMinutes,
+            earliestMinute: each.lunchEarliestMinute,
+            latestMinute: each.lunchLatestMinute,
+          },
+  }));
+}
+
+async function loadParts(tx: Tx): Promise<Register['parts']> {
+  const rows = await tx.part.findMany({
+    include: { stocks: true, partOrders: { where: { receivedOn: null } } },
+    orderBy: { code: 'asc' },
+  });
+  return rows.map((part) => ({
+    id: part.id,
+    code: part.code,
+    description: part.description,
+    designation: part.designation ?? '',
+    unitPriceCents: part.unitPriceCents,
+    unitCostCents: part.unitCostCents,
+    onHand: part.stocks.reduce((sum, row) => sum + Number(row.onHand), 0),
+    leadDays: part.leadDays,
+    arrivals: part.partOrders.map((order) => ({ date: dateText(order.expectedOn), quantity: Number(order.quantity) })),
+  }));
+}
+
+async function loadClasses(tx: Tx): Promise<ShopClass[]> {
+  const rows = await tx.machineClass.findMany({
+    include: {
+      preparationStates: { orderBy: { code: 'asc' } },
+      servicePlans: {
+        include: {
+          serviceItems: { where: { active: true }, include: { serviceItemParts: { include: { part: true } } } },
+        },
+      },
+    },
+  });
+  return rows.map((each) => ({
+    code: each.code,
+    name: each.name,
+    preparations: each.preparationStates.map((state) => ({
+      code: state.code,
+      name: state.name,
+      minutes: state.minutes,
+      parent: state.parentCode,
+      cautions: state.cautions,
+      source: state.source,
+    })),
+    items: each.servicePlans.flatMap((plan) =>
+      plan.serviceItems.map((item) => ({
+        id: item.id,
+        code: item.code,
+        title: item.title,
+        classes: [each.code],
+        scope: item.scope as 'machine' | 'spindle',
+        rule: {
+          hours: item.intervalHours === null ? null : Number(item.intervalHours),
+          days: item.intervalDays,
+          firstHours: item.firstHours === null ? null : Number(item.firstHours),
+          seasonEvent: item.seasonEvent as 'before-first-cut' | 'before-storage' | null,
+          severeFactor: item.severeFactor,
+          toleranceHours: Number(item.toleranceHours),
+          toleranceDays: item.toleranceDays,
+          anchor: item.anchor as 'floating' | 'fixed',
+        },
+        minutes: item.minutes,
+        minutesPerSpindle: item.minutesPerSpindle,
+        skill: item.skill as CatalogueItem['skill'],
+        mustDo: item.mustDo,
+        preparations: item.preparations,
+        resetBy: item.resetBy,
+        parts: item.serviceItemParts.map((part) => ({
+          code: part.part.code,
+          quantity: Number(part.quantity),
+          perSpindle: part.perSpindle,
+        })),
+        consumables: item.consumables as unknown as CatalogueItem['consumables'],
+        steps: item.steps as unknown as string[],
+        torques: item.torques as unknown as CatalogueItem['torques'],
+        cautions: item.cautions,
+        failureCents: item.failureCents,
+        hazardShape: item.hazardShape,
+        latePenaltyCentsPerDay: item.latePenaltyCentsPerDay,
+        sources: item.sources as unknown as CatalogueItem['sources'],
+      })),
+    ),
+  }));
+}
+
+async function loadPromises(tx: Tx, zones: ReadonlyMap<string, string>): Promise<Register['promises']> {
+  const visits = await tx.visit.findMany({ where: { state: 'confirmed' }, include: { visitItems: true } });
+  return visits.map((visit) => {
+    const zone = zones.get(visit.siteId)!;
+    const clock = (instant: Date) => wallClockOf(instant, zone).slice(11, 16);
+    return {
+      visitId: visit.id,
+      kind: 'confirmed' as const,
+      siteId: visit.siteId,
+      technicianId: visit.technicianId,
+      date: dateText(visit.visitDate),
+      from: clock(visit.promisedFrom ?? visit.startAt),
+      to: clock(visit.promisedTo ?? visit.startAt),
+      itemIds: visit.visitItems.map((item) =>
+        item.stopgapId === null ? machineItemId(item.machineId, item.code, item.slot) : stopgapItemId(item.stopgapId),
+      ),
+      moveCents: visit.moveCents,
+    };
+  });
+}
+
+function toDateRange(row: { fromDate: Date; toDate: Date; reason: string | null }) {
+  return { from: dateText(row.fromDate), to: dateText(row.toDate), reason: row.reason ?? '' };
+}
