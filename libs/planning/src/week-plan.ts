@@ -97,6 +97,8 @@ export const WeekPlan = z.object({
   snapshotHash: z.string(),
   seed: z.int(),
   iterations: z.int(),
+  /** Present when the run was cut short (cancelled): the iterations that the search was laid out for. */
+  plannedIterations: z.int().optional(),
   cost: CostParts,
   routes: z.array(DayRoute),
   visits: z.array(PlannedVisit),

@@ -54,7 +54,7 @@ export class InsertionScan {
     const costFrom = plan.costFrom[cls]!;
     const { minutesTo, minutesFrom } = plan;
     const open = problem.windowOpen[window]!;
-    const lastStart = problem.windowClose[window]! - service;
+    const lastStart = Math.min(problem.windowLast[window]!, problem.windowClose[window]! - service);
     const base = v * plan.stride;
     const end = base + plan.length[v]!;
     const constant = problem.fixedCost[stop * problem.vehicles.count + v]! - worth;
@@ -189,16 +189,16 @@ export class InsertionScan {
 
   /** Longest service that fits: max over windows and lunch states of min(close, by) − max(arrival, open). */
   private room(in0: number, in1: number, by0: number, by1: number, w0: number, w1: number, lunch: number): number {
-    const { windowOpen, windowClose } = this.plan.problem;
+    const { windowOpen, windowLast, windowClose } = this.plan.problem;
     let most = -1;
     for (let w = w0; w < w1; w++) {
       const open = windowOpen[w]!;
       const close = windowClose[w]!;
-      const minutes1 = Math.min(close, by1) - Math.max(in1, open);
-      if (minutes1 > most) most = minutes1;
+      const begin1 = Math.max(in1, open);
+      if (begin1 <= windowLast[w]!) most = Math.max(most, Math.min(close, by1) - begin1);
       if (lunch > 0) {
-        const minutes0 = Math.min(close, by0) - Math.max(in0, open);
-        if (minutes0 > most) most = minutes0;
+        const begin0 = Math.max(in0, open);
+        if (begin0 <= windowLast[w]!) most = Math.max(most, Math.min(close, by0) - begin0);
       }
     }
     return most;
@@ -216,13 +216,13 @@ export class InsertionScan {
     w1: number,
   ): number {
     const { plan } = this;
-    const { windowOpen, windowClose, windowStart, windowList, vehicles, places: P } = plan.problem;
+    const { windowOpen, windowLast, windowClose, windowStart, windowList, vehicles, places: P } = plan.problem;
     const lunch = vehicles.lunchMinutes[v]!;
     const from = vehicles.lunchFrom[v]!;
     const to = vehicles.lunchTo[v]!;
     const end = v * plan.stride + plan.length[v]! + 1;
-    let dep0 = lunch > 0 ? earliestDeparture(in0, service, windowOpen, windowClose, w0, w1) : NEVER;
-    let dep1 = earliestDeparture(in1, service, windowOpen, windowClose, w0, w1);
+    let dep0 = lunch > 0 ? earliestDeparture(in0, service, windowOpen, windowLast, windowClose, w0, w1) : NEVER;
+    let dep1 = earliestDeparture(in1, service, windowOpen, windowLast, windowClose, w0, w1);
     let travel = onward;
     for (let q = p + 1; ; q++) {
       let at0 = NEVER;
@@ -242,8 +242,8 @@ export class InsertionScan {
       const u0 = windowStart[list]!;
       const u1 = windowStart[list + 1]!;
       const minutes = plan.minutesOf[slot]!;
-      dep0 = at0 >= NEVER ? NEVER : earliestDeparture(at0, minutes, windowOpen, windowClose, u0, u1);
-      dep1 = at1 >= NEVER ? NEVER : earliestDeparture(at1, minutes, windowOpen, windowClose, u0, u1);
+      dep0 = at0 >= NEVER ? NEVER : earliestDeparture(at0, minutes, windowOpen, windowLast, windowClose, u0, u1);
+      dep1 = at1 >= NEVER ? NEVER : earliestDeparture(at1, minutes, windowOpen, windowLast, windowClose, u0, u1);
       if (dep0 >= NEVER && dep1 >= NEVER) return -1;
       travel = plan.minutesTo[plan.placeAt[q]! * P + plan.placeAt[q + 1]!]!;
     }

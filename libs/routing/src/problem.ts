@@ -54,6 +54,8 @@ export interface RoutingProblem {
   /** List l holds windows windowStart[l] … windowStart[l + 1] − 1, in order of time, not overlapping. */
   readonly windowStart: Int32Array;
   readonly windowOpen: Int32Array;
+  /** Service begins at the latest then; equal to the close where only the end of service matters. */
+  readonly windowLast: Int32Array;
   readonly windowClose: Int32Array;
   /** Row = stop, column = vehicle: cost of a visit whatever is done in it. */
   readonly fixedCost: Int32Array;

@@ -4,7 +4,8 @@ export const NEVER = 1_000_000_000;
 export const IMPOSSIBLE = -1_000_000_000;
 
 /**
- * Earliest departure when arriving at `arrival`: the first window [open, close] with max(arrival, open) + service ≤ close.
+ * Earliest departure when arriving at `arrival`: the first window with begin = max(arrival, open) ≤ last and
+ * begin + service ≤ close.
  *
  * @param from, to windows from … to − 1 of the list
  * @returns NEVER when no window fits
@@ -13,19 +14,21 @@ export function earliestDeparture(
   arrival: number,
   service: number,
   open: Int32Array,
+  last: Int32Array,
   close: Int32Array,
   from: number,
   to: number,
 ): number {
   for (let w = from; w < to; w++) {
     const begin = Math.max(arrival, open[w]!);
-    if (begin + service <= close[w]!) return begin + service;
+    if (begin <= last[w]! && begin + service <= close[w]!) return begin + service;
   }
   return NEVER;
 }
 
 /**
- * Latest arrival so that service can end by `by`: the last window with min(by, close) − service ≥ open.
+ * Latest arrival so that service can end by `by`: the last window with
+ * begin = min(last, min(by, close) − service) ≥ open.
  *
  * @returns IMPOSSIBLE when no window fits
  */
@@ -33,13 +36,14 @@ export function latestArrival(
   by: number,
   service: number,
   open: Int32Array,
+  last: Int32Array,
   close: Int32Array,
   from: number,
   to: number,
 ): number {
   for (let w = to - 1; w >= from; w--) {
-    const end = Math.min(by, close[w]!);
-    if (end - service >= open[w]!) return end - service;
+    const begin = Math.min(last[w]!, Math.min(by, close[w]!) - service);
+    if (begin >= open[w]!) return begin;
   }
   return IMPOSSIBLE;
 }

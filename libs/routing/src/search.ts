@@ -74,8 +74,8 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
   let temperature = scale * parameters.firstTemperature;
   let iterations = 0;
   for (; ; iterations++) {
-    if (iterations % CHECK_EVERY === 0) {
-      const share = options.stop(iterations);
+    if (iterations % CHECK_EVERY === 0 || iterations === options.stop.limit) {
+      const share = options.stop.share(iterations);
       if (share >= 1) break;
       temperature =
         scale *
@@ -111,7 +111,7 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
 
 function placeStart(plan: WorkingPlan, recreate: GreedyRecreate, pinned: Uint8Array, visit: StartVisit): void {
   const slot = plan.freeSlot(visit.stop);
-  if (slot < 0 || !plan.admits(visit.stop, visit.vehicle)) return;
+  if (slot < 0 || (!visit.pinned && !plan.admits(visit.stop, visit.vehicle))) return;
   const { scan } = recreate.cache;
   scan.scan(visit.stop, visit.vehicle);
   if (scan.position1 < 0 || scan.cost1 >= 0) return;

@@ -259,7 +259,7 @@ export class WorkingPlan {
 
   /** Recomputes timing and overtime of a route. */
   refresh(v: number): void {
-    const { vehicles: fleet, windowList, windowStart, windowOpen, windowClose, places: P } = this.problem;
+    const { vehicles: fleet, windowList, windowStart, windowOpen, windowLast, windowClose, places: P } = this.problem;
     const base = v * this.stride;
     const n = this.length[v]!;
     const lunch = fleet.lunchMinutes[v]!;
@@ -288,8 +288,8 @@ export class WorkingPlan {
       const list = windowList[this.stopOf[slot]! * fleet.count + v]!;
       const w0 = windowStart[list]!;
       const w1 = windowStart[list + 1]!;
-      out0[p] = in0 >= NEVER ? NEVER : earliestDeparture(in0, service, windowOpen, windowClose, w0, w1);
-      out1[p] = in1 >= NEVER ? NEVER : earliestDeparture(in1, service, windowOpen, windowClose, w0, w1);
+      out0[p] = in0 >= NEVER ? NEVER : earliestDeparture(in0, service, windowOpen, windowLast, windowClose, w0, w1);
+      out1[p] = in1 >= NEVER ? NEVER : earliestDeparture(in1, service, windowOpen, windowLast, windowClose, w0, w1);
     }
     const end = base + n + 1;
     const regular = fleet.shiftEnd[v]!;
@@ -305,7 +305,7 @@ export class WorkingPlan {
 
   /** Latest arrivals for a return by `by`. A route that is back before lunch must start needs none. */
   private backward(v: number, wait0: Int32Array, wait1: Int32Array, by: number): void {
-    const { vehicles: fleet, windowList, windowStart, windowOpen, windowClose, places: P } = this.problem;
+    const { vehicles: fleet, windowList, windowStart, windowOpen, windowLast, windowClose, places: P } = this.problem;
     const { slotAt, placeAt, minutesTo, minutesOf } = this;
     const base = v * this.stride;
     const lunch = fleet.lunchMinutes[v]!;
@@ -321,11 +321,11 @@ export class WorkingPlan {
       const list = windowList[this.stopOf[slot]! * fleet.count + v]!;
       const w0 = windowStart[list]!;
       const w1 = windowStart[list + 1]!;
-      wait1[p] = latestArrival(wait1[p + 1]! - travel, service, windowOpen, windowClose, w0, w1);
+      wait1[p] = latestArrival(wait1[p + 1]! - travel, service, windowOpen, windowLast, windowClose, w0, w1);
       if (lunch > 0) {
         const toCome = wait0[p + 1]! - travel;
         const now = departureBeforeLunch(wait1[p + 1]!, travel, lunch, from, to);
-        wait0[p] = latestArrival(Math.max(toCome, now), service, windowOpen, windowClose, w0, w1);
+        wait0[p] = latestArrival(Math.max(toCome, now), service, windowOpen, windowLast, windowClose, w0, w1);
       } else {
         wait0[p] = IMPOSSIBLE;
       }

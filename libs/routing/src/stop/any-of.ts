@@ -2,9 +2,8 @@ import type { StopRule } from './stop-rule.js';
 
 /** Ends when the first of the rules ends. */
 export function anyOf(...rules: StopRule[]): StopRule {
-  return (iterations) => {
-    let share = 0;
-    for (const rule of rules) share = Math.max(share, rule(iterations));
-    return share;
+  return {
+    share: (iterations) => Math.max(0, ...rules.map((rule) => rule.share(iterations))),
+    limit: Math.min(...rules.map((rule) => rule.limit)),
   };
 }

@@ -7,5 +7,5 @@ import type { StopRule } from './stop-rule.js';
  */
 export function maxRuntime(seconds: number, now: () => number): StopRule {
   const begin = now();
-  return () => Math.min(1, (now() - begin) / (seconds * 1000));
+  return { share: () => Math.min(1, (now() - begin) / (seconds * 1000)), limit: Infinity };
 }

@@ -1,0 +1,234 @@
+import { type Draft, type DraftVisit, evaluateRoute, routeCents } from './draft.js';
+import { buildInstance, type InstanceItem, type PlanningInstance } from './instance.js';
+import { type PlanStop, planStops } from './plan-stops.js';
+import { reportPlan } from './report-plan.js';
+import type { PlanningSnapshot } from './snapshot.js';
+import { visitsPerDay } from './to-routing.js';
+import type { WeekPlan } from './week-plan.js';
+
+export type BaselineVariant = 'due-day' | 'seven-day-merge';
+
+/**
+ * What a careful person does today, in two stages: every item on its due day, grouped by site; then routes by cheapest
+ * insertion with relocation. `seven-day-merge` also takes along what falls due at the site within seven days.
+ * Deterministic; scored like any other plan.
+ *
+ * @source own definition, planner note section 6
+ */
+export function baselinePlan(snapshot: PlanningSnapshot, variant: BaselineVariant, snapshotHash = ''): WeekPlan {
+  const instance = buildInstance(snapshot);
+  const draft = new Baseline(instance, planStops(instance)).draft(variant);
+  return reportPlan(instance, draft, { snapshotHash, seed: 0, iterations: 0 });
+}
+
+/** Both variants as drafts. */
+export function baselineDrafts(instance: PlanningInstance, stops: readonly PlanStop[]): Draft[] {
+  const baseline = new Baseline(instance, stops);
+  return [baseline.draft('due-day'), baseline.draft('seven-day-merge')];
+}
+
+class Baseline {
+  private routes: DraftVisit[][] = [];
+
+  constructor(
+    private readonly instance: PlanningInstance,
+    private readonly stops: readonly PlanStop[],
+  ) {}
+
+  draft(variant: BaselineVariant): Draft {
+    const { instance } = this;
+    this.routes = instance.technicianDays.map(() => []);
+    const placed = this.placePromises();
+    const queues: InstanceItem[][] = instance.dates.map(() => []);
+    for (const [day, items] of this.dueDays(variant, placed)) queues[day]!.push(...items);
+    queues.forEach((queue, day) => {
+      const rest = this.placeDay(queue, day);
+      if (day + 1 < queues.length) queues[day + 1]!.push(...rest);
+    });
+    this.routes = this.routes.map((route, v) => this.relocated(route, v));
+    return this.routes;
+  }
+
+  /** Frozen visits, then confirmed ones with the items they were announced for. */
+  private placePromises(): Set<number> {
+    const placed = new Set<number>();
+    const { technicianDays } = this.instance;
+    const promises = [
+      ...this.stops.flatMap((stop) => (stop.promise ? [{ promise: stop.promise, items: stop.items }] : [])),
+      ...this.stops.flatMap((stop) => stop.confirmed.map((promise) => ({ promise, items: promise.items }))),
+    ];
+    for (const { promise, items } of promises) {
+      const day = technicianDays.findIndex((d) => d.technician === promise.technician && d.day === promise.day);
+      if (day < 0) continue;
+      const frozen = promise.kind === 'frozen';
+      const todo = items.filter((item) => !placed.has(item) && (frozen || this.canDo(item, day)));
+      if (todo.length === 0 || (!frozen && !this.siteHasRoom(promise.site, day, todo))) continue;
+      if (this.insert({ site: promise.site, items: [...todo].sort((a, b) => a - b), promise }, day)) {
+        for (const item of todo) placed.add(item);
+      }
+    }
+    return placed;
+  }
+
+  /** Due day of every item that falls due within the horizon, moved earlier to a day when it can be done. */
+  private dueDays(variant: BaselineVariant, placed: Set<number>): [number, InstanceItem[]][] {
+    const { items, dates } = this.instance;
+    const result: [number, InstanceItem[]][] = [];
+    const bySite = new Map<number, { item: InstanceItem; due: number }[]>();
+    for (const item of items) {
+      if (placed.has(item.index)) continue;
+      const due = item.mustDo ? Math.min(this.dueDay(item), dates.length - 1) : this.dueDay(item);
+      const list = bySite.get(item.site) ?? [];
+      list.push({ item, due });
+      bySite.set(item.site, list);
+    }
+    for (const list of bySite.values()) {
+      list.sort((a, b) => a.due - b.due || a.item.index - b.item.index);
+      let lead = -Infinity;
+      for (const { item, due } of list) {
+        if (variant === 'due-day' || due > lead + 7) lead = due;
+        if (lead >= dates.length) continue;
+        const day = this.possibleDay(item, lead);
+        if (day >= 0) result.push([day, [item]]);
+      }
+    }
+    return result;
+  }
+
+  /** Days from the first date to the median due date; without one, the day its timing cost is lowest. */
+  private dueDay(item: InstanceItem): number {
+    const { snapshot, dates } = this.instance;
+    const due = snapshot.items[item.index]!.dueP50;
+    if (due === null) {
+      const cheapest = Math.min(...item.timingCents.slice(0, dates.length));
+      return cheapest < item.deferralCents ? item.timingCents.indexOf(cheapest) : dates.length;
+    }
+    return Math.max(0, Math.floor((Date.parse(due) - Date.parse(dates[0]!)) / 86_400_000));
+  }
+
+  /** Last possible day up to `due`, else the first one after it; −1 = none. */
+  private possibleDay(item: InstanceItem, due: number): number {
+    const { technicianDays, dates, windows } = this.instance;
+    const possible = (day: number) =>
+      windows[item.site]![day]!.length > 0 &&
+      technicianDays.some((shift, v) => shift.day === day && this.canDo(item.index, v));
+    for (let day = Math.min(due, dates.length - 1); day >= 0; day--) if (possible(day)) return day;
+    for (let day = due + 1; day < dates.length; day++) if (possible(day)) return day;
+    return -1;
+  }
+
+  private canDo(index: number, v: number): boolean {
+    const item = this.instance.items[index]!;
+    const day = this.instance.technicianDays[v]!;
+    const { skills } = this.instance.snapshot.technicians[day.technician]!;
+    return item.releaseDay <= day.day && (item.skill === null || skills.includes(item.skill));
+  }
+
+  /** Places the day's visits, dearest first; gives back what did not fit. */
+  private placeDay(queue: InstanceItem[], day: number): InstanceItem[] {
+    const bySite = new Map<number, InstanceItem[]>();
+    for (const item of queue) bySite.set(item.site, [...(bySite.get(item.site) ?? []), item]);
+    const price = (items: InstanceItem[]) =>
+      items.reduce((sum, item) => sum + item.deferralCents + (item.mustDo ? 1e9 : 0), 0);
+    const visits = [...bySite].sort(([a, x], [b, y]) => price(y) - price(x) || a - b);
+    const rest: InstanceItem[] = [];
+    for (const [site, items] of visits) {
+      let open = items;
+      for (const v of this.technicianOrder(site, items, day)) {
+        const able = open.filter((item) => this.canDo(item.index, v));
+        if (able.length === 0) continue;
+        const done = this.placeLargest(site, able, v);
+        open = open.filter((item) => !done.has(item.index));
+        if (open.length === 0) break;
+      }
+      rest.push(...open);
+    }
+    return rest;
+  }
+
+  /** Preferred technician first; then who can do most of it, has the least work, lives nearest. */
+  private technicianOrder(site: number, items: InstanceItem[], day: number): number[] {
+    const { technicianDays, snapshot, travel } = this.instance;
+    const rank = (v: number) => {
+      const { technician } = technicianDays[v]!;
+      const preferred = snapshot.technicians[technician]!.id === snapshot.sites[site]!.preferredTechnicianId;
+      const able = items.filter((item) => this.canDo(item.index, v)).length;
+      const near = travel.minutes[(snapshot.sites.length + technician) * travel.size + site]!;
+      return [-able, preferred ? 0 : 1, this.routes[v]!.length, near, v];
+    };
+    return technicianDays
+      .flatMap((shift, v) => (shift.day === day ? [v] : []))
+      .sort((a, b) => compare(rank(a), rank(b)));
+  }
+
+  /** Inserts a visit with as many of the items as fit, giving up those with the lowest deferral price first. */
+  private placeLargest(site: number, items: InstanceItem[], v: number): Set<number> {
+    const byPrice = [...items].sort(
+      (a, b) => Number(b.mustDo) - Number(a.mustDo) || b.deferralCents - a.deferralCents || a.index - b.index,
+    );
+    while (byPrice.length > 0) {
+      const indices = byPrice.map((item) => item.index).sort((a, b) => a - b);
+      if (this.siteHasRoom(site, v, indices) && this.insert({ site, items: indices, promise: null }, v)) {
+        return new Set(indices);
+      }
+      byPrice.pop();
+    }
+    return new Set();
+  }
+
+  private siteHasRoom(site: number, v: number, items: readonly number[]): boolean {
+    const { technicianDays, snapshot, items: all } = this.instance;
+    const row = snapshot.sites[site]!;
+    const today = this.routes.flatMap((route, w) =>
+      technicianDays[w]!.day === technicianDays[v]!.day ? route.filter((visit) => visit.site === site) : [],
+    );
+    if (this.routes[v]!.some((visit) => visit.site === site) || today.length >= visitsPerDay(row)) return false;
+    const machines = new Set(items.map((item) => all[item]!.machine)).size;
+    return row.downRule === 'one-by-one' || machines <= row.maxMachinesDown;
+  }
+
+  private insert(visit: DraftVisit, v: number): boolean {
+    const route = this.routes[v]!;
+    let best = Infinity;
+    let bestRoute: DraftVisit[] | null = null;
+    for (let p = 0; p <= route.length; p++) {
+      const tried = [...route.slice(0, p), visit, ...route.slice(p)];
+      const cents = routeCents(this.instance, v, tried);
+      if (cents < best) {
+        best = cents;
+        bestRoute = tried;
+      }
+    }
+    if (bestRoute) this.routes[v] = bestRoute;
+    return bestRoute !== null;
+  }
+
+  /** Moves single visits within the route while that makes it cheaper. */
+  private relocated(route: DraftVisit[], v: number): DraftVisit[] {
+    let best = route;
+    let cents = routeCents(this.instance, v, route);
+    for (let improved = true; improved; ) {
+      improved = false;
+      for (let from = 0; from < best.length && !improved; from++) {
+        for (let to = 0; to < best.length && !improved; to++) {
+          if (from === to) continue;
+          const tried = [...best];
+          tried.splice(to, 0, ...tried.splice(from, 1));
+          if (evaluateRoute(this.instance, v, tried) === null) continue;
+          const price = routeCents(this.instance, v, tried);
+          if (price < cents) {
+            cents = price;
+            best = tried;
+            improved = true;
+          }
+        }
+      }
+    }
+    return best;
+  }
+}
+
+function compare(a: number[], b: number[]): number {
+  for (let k = 0; k < a.length; k++) if (a[k] !== b[k]) return a[k]! - b[k]!;
+  return 0;
+}

@@ -1,0 +1,81 @@
+import { type Draft, type DraftVisit, routeCents } from './draft.js';
+import type { PlanningInstance } from './instance.js';
+import { visitsPerDay } from './to-routing.js';
+
+export interface Addition {
+  /** Technician-day and its visits afterwards. */
+  v: number;
+  visits: DraftVisit[];
+  /** What the route costs more, the item's timing cost included. */
+  cents: number;
+  joins: 'visit' | 'new-visit';
+}
+
+/** Whether a technician-day may do the item at all: skill, and the day its parts are there. */
+export function canDo(instance: PlanningInstance, index: number, v: number): boolean {
+  const item = instance.items[index]!;
+  const day = instance.technicianDays[v]!;
+  const { skills } = instance.snapshot.technicians[day.technician]!;
+  return item.releaseDay <= day.day && (item.skill === null || skills.includes(item.skill));
+}
+
+/** Cheapest way to do a left-out item with everything else unchanged: in a visit of its site, or in a new one. */
+export function cheapestAddition(
+  instance: PlanningInstance,
+  draft: Draft,
+  index: number,
+  present: readonly number[],
+): Addition | null {
+  const { site } = instance.items[index]!;
+  let best: Addition | null = null;
+  const offer = (v: number, visits: DraftVisit[], joins: Addition['joins']) => {
+    const cents = routeCents(instance, v, visits) - present[v]!;
+    if (cents < (best?.cents ?? Infinity)) best = { v, visits, cents, joins };
+  };
+  draft.forEach((visits, v) => {
+    if (!canDo(instance, index, v)) return;
+    const here = visits.findIndex((visit) => visit.site === site && visit.promise?.kind !== 'frozen');
+    if (here >= 0) {
+      const joined = withItem(visits[here]!, index);
+      if (respectsMachines(instance, joined)) offer(v, visits.with(here, joined), 'visit');
+    } else if (admitsVisit(instance, draft, site, v)) {
+      const visit = { site, items: [index], promise: null };
+      if (isPromised(instance, site, v)) return;
+      for (let p = 0; p <= visits.length; p++) {
+        offer(v, [...visits.slice(0, p), visit, ...visits.slice(p)], 'new-visit');
+      }
+    }
+  });
+  return best;
+}
+
+/** A visit with one more item. */
+export function withItem(visit: DraftVisit, index: number): DraftVisit {
+  return { ...visit, items: [...visit.items, index].sort((a, b) => a - b) };
+}
+
+/** Where all machines of a visit stand idle, not more than the site allows. */
+export function respectsMachines(instance: PlanningInstance, visit: DraftVisit): boolean {
+  const { downRule, maxMachinesDown } = instance.snapshot.sites[visit.site]!;
+  if (downRule === 'one-by-one') return true;
+  return new Set(visit.items.map((item) => instance.items[item]!.machine)).size <= maxMachinesDown;
+}
+
+function admitsVisit(instance: PlanningInstance, draft: Draft, site: number, v: number): boolean {
+  const { day } = instance.technicianDays[v]!;
+  let today = 0;
+  draft.forEach((visits, w) => {
+    if (instance.technicianDays[w]!.day !== day) return;
+    for (const visit of visits) {
+      if (visit.site !== site) continue;
+      today += w === v ? 1000 : 1;
+    }
+  });
+  return today < visitsPerDay(instance.snapshot.sites[site]!);
+}
+
+/** A technician-day that has been announced to the site is only for the announced visit. */
+function isPromised(instance: PlanningInstance, site: number, v: number): boolean {
+  const day = instance.technicianDays[v]!;
+  return instance.promises.some((p) => p.site === site && p.technician === day.technician && p.day === day.day);
+}

@@ -1,0 +1,83 @@
+import { canDo, cheapestAddition } from './cheapest-addition.js';
+import type { Draft } from './draft.js';
+import { basePlace, type PlanningInstance } from './instance.js';
+import { money, sentences } from './sentences.js';
+import { visitMinutes } from './visit-minutes.js';
+import type { LeftOut } from './week-plan.js';
+
+/**
+ * Why an item is left out: the first thing in its way, asked in this order: nobody with the skill works, the part
+ * comes too late, the site cannot be entered long enough, no room in any shift, or waiting is simply cheaper.
+ *
+ * @param present cost of each technician-day as planned, cents
+ */
+export function explainLeftOut(
+  instance: PlanningInstance,
+  draft: Draft,
+  index: number,
+  present: readonly number[],
+): LeftOut {
+  const { snapshot, technicianDays, dates } = instance;
+  const item = instance.items[index]!;
+  const source = snapshot.items[index]!;
+  const site = snapshot.sites[item.site]!;
+  const answer = (code: LeftOut['code'], why: string): LeftOut => ({
+    itemId: source.id,
+    cents: item.deferralCents,
+    mustDo: item.mustDo,
+    code,
+    reason: sentences(why, `Leaving it costs ${money(item.deferralCents, snapshot)}`),
+  });
+
+  const skilled = technicianDays.flatMap((day, v) => {
+    const { skills } = snapshot.technicians[day.technician]!;
+    return item.skill === null || skills.includes(item.skill) ? [v] : [];
+  });
+  if (skilled.length === 0) {
+    return answer(
+      'skill',
+      item.skill === null ? 'Nobody works in these days' : `Nobody with the skill ${item.skill} works in these days`,
+    );
+  }
+  const able = skilled.filter((v) => canDo(instance, index, v));
+  if (able.length === 0) {
+    const from = source.releaseDate!;
+    const last = dates[technicianDays[skilled.at(-1)!]!.day]!;
+    return answer('part', `Its parts are there from ${from}, but the last day of a skilled technician is ${last}`);
+  }
+  const { total } = visitMinutes(instance, item.site, [index]);
+  const rooms = able.map((v) => longestAccess(instance, item.site, v));
+  const longest = Math.max(...rooms.map((room) => room.inside));
+  if (longest < total) {
+    if (Math.max(...rooms.map((room) => room.shift)) < total) {
+      return answer('time', `The visit takes ${total} min on site, and no shift has room for it and the drive`);
+    }
+    const most = Math.max(0, longest);
+    return answer(
+      'access',
+      most === 0
+        ? `${site.name} cannot be entered while a skilled technician works and the parts are there`
+        : `The visit takes ${total} min on site, but ${site.name} can be entered for at most ${most} min`,
+    );
+  }
+  const addition = cheapestAddition(instance, draft, index, present);
+  if (addition === null) return answer('time', 'No shift has room for it beside the visits planned');
+  const dearer = addition.cents - item.deferralCents;
+  const how = addition.joins === 'visit' ? 'Adding it to a planned visit' : 'A visit for it';
+  return answer(
+    'cheaper-later',
+    `${how} would cost ${money(addition.cents, snapshot)}, ${money(Math.max(0, dearer), snapshot)} more than leaving it`,
+  );
+}
+
+/** Longest stay at a site within access and shift, and within the shift alone; minutes. */
+function longestAccess(instance: PlanningInstance, site: number, v: number): { inside: number; shift: number } {
+  const day = instance.technicianDays[v]!;
+  const { minutes, size } = instance.travel;
+  const base = basePlace(instance, day.technician);
+  const from = day.shiftStart + minutes[base * size + site]!;
+  const to = day.latestReturn - minutes[site * size + base]!;
+  const spans = instance.windows[site]![day.day]!;
+  const inside = spans.map((span) => Math.min(span.close, to) - Math.max(span.open, from));
+  return { inside: Math.max(-1, ...inside), shift: to - from };
+}

@@ -1,0 +1,206 @@
+import { estimateTravel, type TravelMatrix } from '@deckround/routing';
+import { SnapshotInconsistent } from './errors.js';
+import { laterTripCents } from './later-trip.js';
+import { type PreparationForest, preparationBits, preparationForest } from './preparation.js';
+import type { PlanningSnapshot } from './snapshot.js';
+import { datesFrom, WallClock } from './wall-clock.js';
+
+/** Minutes are elapsed minutes from the shop's midnight at the first date; every index points into the snapshot. */
+export interface TimeSpan {
+  open: number;
+  close: number;
+}
+
+export interface TechnicianDay {
+  technician: number;
+  day: number;
+  date: string;
+  shiftStart: number;
+  shiftEnd: number;
+  latestReturn: number;
+  lunch: { minutes: number; from: number; to: number } | null;
+}
+
+export interface InstanceItem {
+  index: number;
+  site: number;
+  machine: number;
+  /** First day index it can be done. */
+  releaseDay: number;
+  preparationBits: number;
+  minutes: number;
+  skill: string | null;
+  mustDo: boolean;
+  timingCents: readonly number[];
+  /** Deferral price with this item's share of a later trip. */
+  deferralCents: number;
+}
+
+export interface InstancePromise {
+  index: number;
+  kind: 'frozen' | 'confirmed';
+  site: number;
+  technician: number;
+  day: number;
+  slot: TimeSpan;
+  items: number[];
+  moveCents: number;
+}
+
+export interface PlanningInstance {
+  snapshot: PlanningSnapshot;
+  clock: WallClock;
+  dates: string[];
+  /** Places: the sites in order, then the technicians. */
+  travel: TravelMatrix;
+  technicianDays: TechnicianDay[];
+  /** [site][day]: access, in order of time. */
+  windows: TimeSpan[][][];
+  forests: PreparationForest[];
+  items: InstanceItem[];
+  promises: InstancePromise[];
+}
+
+/**
+ * Resolves a snapshot: wall clocks to minutes, names to indices, deferral prices with their share of a later trip.
+ *
+ * @throws SnapshotInconsistent when an item, machine or promise names something that is not there
+ */
+export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
+  const clock = new WallClock(snapshot.zone, snapshot.firstDate);
+  const dates = datesFrom(snapshot.firstDate, snapshot.days);
+  const dayOf = new Map(dates.map((date, d) => [date, d]));
+  const siteOf = indexById(snapshot.sites, 'site');
+  const machineOf = indexById(snapshot.machines, 'machine');
+  const technicianOf = indexById(snapshot.technicians, 'technician');
+  const itemOf = indexById(snapshot.items, 'item');
+  const travel = estimateTravel([...snapshot.sites, ...snapshot.technicians], snapshot.travel);
+
+  const technicianDays = snapshot.technicians.flatMap((technician, k) =>
+    technician.shifts
+      .filter((shift) => dayOf.has(shift.date))
+      .map((shift): TechnicianDay => {
+        const at = (time: string) => clock.minutes(technician.zone, shift.date, time);
+        const shiftEnd = at(shift.end);
+        return {
+          technician: k,
+          day: dayOf.get(shift.date)!,
+          date: shift.date,
+          shiftStart: at(shift.start),
+          shiftEnd,
+          latestReturn: shiftEnd + technician.maxOvertimeMinutes,
+          lunch:
+            technician.lunch === null
+              ? null
+              : {
+                  minutes: technician.lunch.minutes,
+                  from: at(technician.lunch.earliest),
+                  to: at(technician.lunch.latest),
+                },
+        };
+      })
+      .filter((shift) => shift.shiftStart < shift.shiftEnd),
+  );
+  technicianDays.sort((a, b) => a.day - b.day || a.technician - b.technician || a.shiftStart - b.shiftStart);
+
+  const windows = snapshot.sites.map((site) => {
+    const perDay: TimeSpan[][] = dates.map(() => []);
+    for (const window of site.windows) {
+      const day = dayOf.get(window.date);
+      if (day === undefined) continue;
+      const open = clock.minutes(site.zone, window.date, window.open);
+      const close = clock.minutes(site.zone, window.date, window.close);
+      if (open < close) perDay[day]!.push({ open, close });
+    }
+    return perDay.map(merged);
+  });
+
+  const forests = snapshot.machines.map(preparationForest);
+  const siteOfMachine = snapshot.machines.map((machine) => known(siteOf, machine.siteId, 'site'));
+  const machineOfItem = snapshot.items.map((item) => known(machineOf, item.machineId, 'machine'));
+  const openItems = new Array<number>(snapshot.sites.length).fill(0);
+  for (const machine of machineOfItem) openItems[siteOfMachine[machine]!]!++;
+  const tripCents = laterTripCents(snapshot, travel);
+
+  const items = snapshot.items.map((item, index): InstanceItem => {
+    if (item.timingCostCents.length < snapshot.days) {
+      throw new SnapshotInconsistent(`item ${item.id}: needs ${snapshot.days} timing costs, one per day`);
+    }
+    const machine = machineOfItem[index]!;
+    const site = siteOfMachine[machine]!;
+    const share = Math.round((snapshot.laterTripShare * tripCents[site]!) / Math.max(1, openItems[site]!));
+    return {
+      index,
+      site,
+      machine,
+      releaseDay: releaseDay(item.releaseDate, dates),
+      preparationBits: preparationBits(item, forests[machine]!),
+      minutes: item.minutes,
+      skill: item.skill,
+      mustDo: item.mustDo,
+      timingCents: item.timingCostCents,
+      deferralCents: item.deferralCents + share,
+    };
+  });
+
+  const promises = snapshot.promises.flatMap((promise, index): InstancePromise[] => {
+    const items = promise.itemIds.flatMap((id) => itemOf.get(id) ?? []);
+    const day = dayOf.get(promise.date);
+    if (day === undefined || items.length === 0) return [];
+    const site = known(siteOf, promise.siteId, 'site');
+    const zone = snapshot.sites[site]!.zone;
+    return [
+      {
+        index,
+        kind: promise.kind,
+        site,
+        technician: technicianOf.get(promise.technicianId) ?? -1,
+        day,
+        slot: {
+          open: clock.minutes(zone, promise.date, promise.from),
+          close: clock.minutes(zone, promise.date, promise.to),
+        },
+        items,
+        moveCents: promise.moveCents,
+      },
+    ];
+  });
+
+  return { snapshot, clock, dates, travel, technicianDays, windows, forests, items, promises };
+}
+
+/** Place index of a technician's base. */
+export function basePlace(instance: PlanningInstance, technician: number): number {
+  return instance.snapshot.sites.length + technician;
+}
+
+function releaseDay(date: string | null, dates: string[]): number {
+  if (date === null) return 0;
+  const day = dates.findIndex((candidate) => candidate >= date);
+  return day < 0 ? dates.length : day;
+}
+
+function merged(spans: TimeSpan[]): TimeSpan[] {
+  const result: TimeSpan[] = [];
+  for (const span of spans.sort((a, b) => a.open - b.open || a.close - b.close)) {
+    const last = result.at(-1);
+    if (last && span.open <= last.close) last.close = Math.max(last.close, span.close);
+    else result.push({ ...span });
+  }
+  return result;
+}
+
+function indexById(rows: readonly { id: string }[], what: string): Map<string, number> {
+  const index = new Map<string, number>();
+  rows.forEach((row, k) => {
+    if (index.has(row.id)) throw new SnapshotInconsistent(`${what} ${row.id} occurs twice`);
+    index.set(row.id, k);
+  });
+  return index;
+}
+
+function known(index: Map<string, number>, id: string, what: string): number {
+  const found = index.get(id);
+  if (found === undefined) throw new SnapshotInconsistent(`${what} ${id} is named but not in the snapshot`);
+  return found;
+}

@@ -1,0 +1,265 @@
+import { EMPTY_MENU, type Menu, type MenuBook } from '@deckround/routing';
+import type { PlanningInstance } from './instance.js';
+import { machineOptions, type WorkOption } from './machine-options.js';
+import { UNITS_PER_CENT } from './money.js';
+import type { PlanStop } from './plan-stops.js';
+import { siteOptions } from './site-options.js';
+import { visitMinutes } from './visit-minutes.js';
+
+/** Price in the search of a must-do left out; never part of a reported cost. Cents. */
+export const MUST_DO_CENTS = 10_000_000;
+/** A pinned visit is worth more than anything else. Cents. */
+const PINNED_CENTS = 10_000_000_000;
+/** Menus kept per stop; beyond that all of them are forgotten and made again when asked for. */
+const MENUS_KEPT = 600;
+
+interface OpenSet {
+  /** One bit per item of the stop. */
+  words: Uint32Array;
+  menus: (ItemMenu | undefined)[];
+  ceiling: number;
+  taken: Map<number, number>;
+}
+
+interface ItemMenu extends Menu {
+  options: WorkOption[];
+}
+
+interface StopBook {
+  items: number[];
+  sets: OpenSet[];
+  setOf: Map<string, number>;
+  tokens: { items: readonly number[]; words: Uint32Array }[];
+  tokenOf: Map<string, number>;
+  menuCount: number;
+  fullCeiling: number;
+}
+
+/**
+ * Which items ride in a visit: per stop, technician class (skills and wage), day and set of open items, the options
+ * that no other option beats. Gain of an item on day d = deferral price − timing cost on d (+ a large price when it
+ * must be done); net = Σ gain − wage × (set-up + preparation + items).
+ */
+export class ItemMenus implements MenuBook {
+  private readonly books: StopBook[];
+  private readonly classOf: number[];
+  private readonly classes: { technician: number; skills: Set<string>; wage: number }[] = [];
+  private readonly positionInStop: Int32Array;
+  private readonly mostMinutes: number;
+  /** Per item: most it can be worth, in units, labour taken off. */
+  private readonly bestNet: Float64Array;
+
+  constructor(
+    private readonly instance: PlanningInstance,
+    private readonly stops: readonly PlanStop[],
+  ) {
+    const { snapshot, items } = instance;
+    const classOf = new Map<string, number>();
+    this.classOf = snapshot.technicians.map((technician, k) => {
+      const key = `${technician.wageCentsPerHour}|${[...technician.skills].sort().join('|')}`;
+      if (!classOf.has(key)) {
+        classOf.set(key, this.classes.length);
+        this.classes.push({ technician: k, skills: new Set(technician.skills), wage: technician.wageCentsPerHour });
+      }
+      return classOf.get(key)!;
+    });
+    this.positionInStop = new Int32Array(items.length).fill(-1);
+    this.mostMinutes = Math.max(0, ...instance.technicianDays.map((day) => day.latestReturn - day.shiftStart));
+    this.bestNet = Float64Array.from(items, (item) => {
+      let best = 0;
+      for (const { skills, wage } of this.classes) {
+        if (item.skill !== null && !skills.has(item.skill)) continue;
+        for (let d = item.releaseDay; d < instance.dates.length; d++) {
+          best = Math.max(best, this.gain(item.index, d) - wage * item.minutes);
+        }
+      }
+      return best;
+    });
+    this.books = stops.map((stop) => {
+      stop.items.forEach((item, k) => {
+        if (stop.kind === 'site') this.positionInStop[item] = k;
+      });
+      return {
+        items: stop.items,
+        sets: [],
+        setOf: new Map(),
+        tokens: [],
+        tokenOf: new Map(),
+        menuCount: 0,
+        fullCeiling: Infinity,
+      };
+    });
+    stops.forEach((stop, s) => {
+      const words = new Uint32Array(Math.max(1, Math.ceil(stop.items.length / 32)));
+      for (let k = 0; k < stop.items.length; k++) words[k >> 5]! |= 1 << (k & 31);
+      this.setId(s, words);
+      if (stop.kind === 'frozen') return;
+      let ceiling = 0;
+      for (let c = 0; c < this.classes.length; c++) {
+        for (let d = 0; d < instance.dates.length; d++) {
+          const { count, worth } = this.classMenu(s, 0, c, d);
+          if (count > 0) ceiling = Math.max(ceiling, worth[count - 1]!);
+        }
+      }
+      const book = this.books[s]!;
+      book.fullCeiling = Math.max(0, ceiling + stop.mostBonus * UNITS_PER_CENT - this.visitFee(s));
+      book.sets[0]!.ceiling = book.fullCeiling;
+    });
+  }
+
+  /** Items behind a token. */
+  itemsOf(stop: number, token: number): readonly number[] {
+    const planStop = this.stops[stop]!;
+    return planStop.kind === 'frozen' ? planStop.items : this.books[stop]!.tokens[token]!.items;
+  }
+
+  menu(stop: number, open: number, vehicle: number): Menu {
+    const planStop = this.stops[stop]!;
+    const day = this.instance.technicianDays[vehicle]!;
+    if (planStop.kind === 'frozen') return open === 0 ? this.frozenMenu(stop, day.technician) : EMPTY_MENU;
+    return this.classMenu(stop, open, this.classOf[day.technician]!, day.day);
+  }
+
+  take(stop: number, open: number, vehicle: number, option: number): number {
+    if (this.stops[stop]!.kind === 'frozen') return 1;
+    const token = this.token(stop, open, vehicle, option);
+    const book = this.books[stop]!;
+    const set = book.sets[open]!;
+    let next = set.taken.get(token);
+    if (next === undefined) {
+      next = this.setId(
+        stop,
+        set.words.map((word, w) => word & ~book.tokens[token]!.words[w]!),
+      );
+      set.taken.set(token, next);
+    }
+    return next;
+  }
+
+  giveBack(stop: number, open: number, token: number): number {
+    if (this.stops[stop]!.kind === 'frozen') return 0;
+    const book = this.books[stop]!;
+    const back = book.tokens[token]!.words;
+    return this.setId(
+      stop,
+      book.sets[open]!.words.map((word, w) => word | back[w]!),
+    );
+  }
+
+  token(stop: number, open: number, vehicle: number, option: number): number {
+    if (this.stops[stop]!.kind === 'frozen') return 0;
+    const { options } = this.menu(stop, open, vehicle) as ItemMenu;
+    const book = this.books[stop]!;
+    const { items } = options[option]!;
+    const words = new Uint32Array(book.sets[0]!.words.length);
+    for (const item of items) {
+      const k = this.positionInStop[item]!;
+      words[k >> 5]! |= 1 << (k & 31);
+    }
+    const key = words.join();
+    let token = book.tokenOf.get(key);
+    if (token === undefined) {
+      token = book.tokens.length;
+      book.tokens.push({ items: [...items].sort((a, b) => a - b), words });
+      book.tokenOf.set(key, token);
+    }
+    return token;
+  }
+
+  ceiling(stop: number, open: number): number {
+    if (this.stops[stop]!.kind === 'frozen') return open === 0 ? PINNED_CENTS * UNITS_PER_CENT : 0;
+    return this.books[stop]!.sets[open]!.ceiling;
+  }
+
+  private gain(item: number, day: number): number {
+    const { deferralCents, timingCents, mustDo } = this.instance.items[item]!;
+    return (deferralCents - timingCents[day]! + (mustDo ? MUST_DO_CENTS : 0)) * UNITS_PER_CENT;
+  }
+
+  private visitFee(stop: number): number {
+    return this.instance.snapshot.sites[this.stops[stop]!.site]!.visitFeeCents * UNITS_PER_CENT;
+  }
+
+  private setId(stop: number, words: Uint32Array): number {
+    const book = this.books[stop]!;
+    const key = words.join();
+    let id = book.setOf.get(key);
+    if (id === undefined) {
+      id = book.sets.length;
+      let sum = 0;
+      book.items.forEach((item, k) => {
+        if (words[k >> 5]! & (1 << (k & 31))) sum += this.bestNet[item]!;
+      });
+      const bonus = this.stops[stop]!.mostBonus * UNITS_PER_CENT;
+      const ceiling = sum <= 0 ? 0 : Math.min(book.fullCeiling, Math.max(0, sum + bonus - this.visitFee(stop)));
+      book.sets.push({ words, menus: [], ceiling, taken: new Map() });
+      book.setOf.set(key, id);
+    }
+    return id;
+  }
+
+  private classMenu(stop: number, open: number, cls: number, day: number): ItemMenu {
+    const book = this.books[stop]!;
+    const set = book.sets[open]!;
+    const cell = cls * this.instance.dates.length + day;
+    let menu = set.menus[cell];
+    if (menu === undefined) {
+      if (++book.menuCount > MENUS_KEPT) {
+        for (const other of book.sets) if (other !== book.sets[0]) other.menus = [];
+        book.menuCount = 0;
+      }
+      menu = this.makeMenu(stop, set, cls, day);
+      set.menus[cell] = menu;
+    }
+    return menu;
+  }
+
+  private makeMenu(stop: number, set: OpenSet, cls: number, day: number): ItemMenu {
+    const { instance } = this;
+    const book = this.books[stop]!;
+    const site = instance.snapshot.sites[this.stops[stop]!.site]!;
+    const { skills, wage } = this.classes[cls]!;
+    const byMachine = new Map<number, { index: number; minutes: number; bits: number; gain: number }[]>();
+    book.items.forEach((index, k) => {
+      if ((set.words[k >> 5]! & (1 << (k & 31))) === 0) return;
+      const item = instance.items[index]!;
+      if (item.releaseDay > day || (item.skill !== null && !skills.has(item.skill))) return;
+      const offered = {
+        index,
+        minutes: item.minutes,
+        bits: item.preparationBits,
+        gain: this.gain(index, day),
+      };
+      const list = byMachine.get(item.machine);
+      if (list) list.push(offered);
+      else byMachine.set(item.machine, [offered]);
+    });
+    const machines = [...byMachine].map(([machine, items]) => machineOptions(items, instance.forests[machine]!, wage));
+    const most = site.downRule === 'whole-visit' ? site.maxMachinesDown : machines.length;
+    const options = siteOptions(machines, this.mostMinutes - site.setupMinutes, most)
+      .filter((option) => option.items.length > 0)
+      .map((option) => ({
+        minutes: option.minutes + site.setupMinutes,
+        net: option.net - wage * site.setupMinutes,
+        items: option.items,
+      }));
+    return {
+      count: options.length,
+      minutes: Int32Array.from(options, (option) => option.minutes),
+      worth: Float64Array.from(options, (option) => option.net),
+      options,
+    };
+  }
+
+  private frozenMenu(stop: number, technician: number): Menu {
+    const { instance } = this;
+    const planStop = this.stops[stop]!;
+    const minutes = visitMinutes(instance, planStop.site, planStop.items).total;
+    const wage = instance.snapshot.technicians[technician]!.wageCentsPerHour;
+    return {
+      count: 1,
+      minutes: Int32Array.of(minutes),
+      worth: Float64Array.of(PINNED_CENTS * UNITS_PER_CENT - wage * minutes),
+    };
+  }
+}

@@ -1,0 +1,30 @@
+import type { TravelMatrix } from '@deckround/routing';
+import type { PlanningSnapshot } from './snapshot.js';
+
+/**
+ * What a typical later trip to each site costs: visit fee + set-up labour + typical travel, where typical travel is
+ * the mean over the (up to) three nearest other sites of cents + labour for the drive; with one site only, the drive
+ * from the nearest base. Labour at the mean wage. An item put off pays `laterTripShare` of it, divided by the number
+ * of items open at the site.
+ *
+ * @returns integer cents, one per site
+ * @source own model; end-of-horizon section of the planner note
+ */
+export function laterTripCents(snapshot: PlanningSnapshot, travel: TravelMatrix): number[] {
+  const { sites, technicians } = snapshot;
+  const wage =
+    technicians.length === 0 ? 0 : technicians.reduce((sum, t) => sum + t.wageCentsPerHour, 0) / technicians.length;
+  return sites.map((site, s) => {
+    const others =
+      sites.length > 1 ? sites.map((_, t) => t).filter((t) => t !== s) : technicians.map((_, k) => sites.length + k);
+    const nearest = others
+      .map((place) => ({ place, minutes: travel.minutes[place * travel.size + s]! }))
+      .sort((a, b) => a.minutes - b.minutes || a.place - b.place)
+      .slice(0, 3);
+    const drive = nearest.reduce(
+      (sum, { place, minutes }) => sum + travel.cents[place * travel.size + s]! + (wage * minutes) / 60,
+      0,
+    );
+    return Math.round(site.visitFeeCents + (site.setupMinutes * wage) / 60 + drive / Math.max(1, nearest.length));
+  });
+}

@@ -1,0 +1,161 @@
+import { anyOf, cancelled, maxIterations, type RoutedVisit, type StartVisit, solve } from '@deckround/routing';
+import { baselineDrafts } from './baseline.js';
+import { type Draft, type DraftVisit, evaluateDraft } from './draft.js';
+import { fillGaps } from './fill-gaps.js';
+import { buildInstance, type PlanningInstance } from './instance.js';
+import { ItemMenus } from './item-menus.js';
+import { type PlanStop, planStops } from './plan-stops.js';
+import { reportPlan } from './report-plan.js';
+import type { PlanningSnapshot } from './snapshot.js';
+import { promiseKeptBy, toRoutingProblem } from './to-routing.js';
+import type { CostParts, WeekPlan } from './week-plan.js';
+
+export interface PlanProgress {
+  iterations: number;
+  cost: CostParts;
+  visitsPlaced: number;
+  itemsPlaced: number;
+  itemsLeftOut: number;
+  mustDoMissing: number;
+}
+
+export interface PlanWeekOptions {
+  /** SHA-256 of the canonical snapshot; copied into the plan. */
+  snapshotHash: string;
+  seed: number;
+  /**
+   * Iterations: exact and repeatable. `cutAt` repeats a run that was cut short after so many of them.
+   * Seconds: a short trial run measures the speed and fixes the iterations, which the plan then tells.
+   */
+  stop: { iterations: number; cutAt?: number } | { seconds: number; now: () => number };
+  /** Called at improvements. */
+  onProgress?: (progress: PlanProgress) => void;
+  /** Asked every 256 iterations. */
+  shouldCancel?: () => boolean;
+}
+
+/**
+ * Plans the week: which items in which visit, by whom, on which day, in which order, and which are left out.
+ * The same snapshot, seed and iterations give the same plan. A cancelled run returns the best plan so far.
+ * Never dearer than either two-stage baseline.
+ *
+ * @throws SnapshotInconsistent
+ */
+export function planWeek(snapshot: PlanningSnapshot, options: PlanWeekOptions): WeekPlan {
+  const instance = buildInstance(snapshot);
+  const stops = planStops(instance);
+  const menus = new ItemMenus(instance, stops);
+  const problem = toRoutingProblem(instance, stops, menus);
+  const start = startVisits(instance, stops);
+  const search = (limit: number, cutAt: number, onProgress?: (progress: PlanProgress) => void) =>
+    solve(problem, {
+      seed: options.seed,
+      stop: anyOf(maxIterations(limit, cutAt), cancelled(options.shouldCancel ?? (() => false))),
+      start,
+      ...(onProgress && {
+        onBest: ({ iterations, routes }) =>
+          onProgress(progressOf(instance, toDraft(instance, stops, menus, routes()), iterations)),
+      }),
+    });
+
+  const planned = 'iterations' in options.stop ? options.stop.iterations : calibrate(options.stop, (n) => search(n, n));
+  const cutAt = 'iterations' in options.stop ? (options.stop.cutAt ?? planned) : planned;
+  const result = search(planned, cutAt, options.onProgress);
+
+  let draft: Draft = toDraft(instance, stops, menus, result.routes);
+  for (const other of baselineDrafts(instance, stops)) if (isBetter(instance, other, draft)) draft = other;
+  return reportPlan(instance, fillGaps(instance, draft), {
+    snapshotHash: options.snapshotHash,
+    seed: options.seed,
+    iterations: result.iterations,
+    ...(result.iterations < planned && { plannedIterations: planned }),
+  });
+}
+
+/**
+ * Iterations that fit into the given time, in thousands. Trial runs of doubling length warm up for about a seventh of
+ * the time; the speed of the last one counts.
+ */
+function calibrate(
+  { seconds, now }: { seconds: number; now: () => number },
+  run: (iterations: number) => void,
+): number {
+  const begin = now();
+  const elapsed = () => (now() - begin) / 1000;
+  let batch = 250;
+  let speed = 1;
+  do {
+    const before = elapsed();
+    run(batch);
+    speed = batch / Math.max(1e-3, elapsed() - before);
+    batch *= 2;
+  } while (elapsed() + batch / speed < seconds * 0.15);
+  return Math.max(1, Math.floor((speed * Math.max(0, seconds - elapsed())) / 1000)) * 1000;
+}
+
+/** Frozen visits pinned; then visits that keep a promise; then those of the former plan, where still possible. */
+function startVisits(instance: PlanningInstance, stops: readonly PlanStop[]): StartVisit[] {
+  const { technicianDays, snapshot } = instance;
+  const start: StartVisit[] = [];
+  const vehiclesOf = (technician: number, day: number) =>
+    technicianDays.flatMap((candidate, v) => (candidate.technician === technician && candidate.day === day ? [v] : []));
+  stops.forEach((stop, s) => {
+    if (!stop.promise) return;
+    for (const vehicle of vehiclesOf(stop.promise.technician, stop.promise.day)) {
+      start.push({ stop: s, vehicle, pinned: true });
+    }
+  });
+  stops.forEach((stop, s) => {
+    for (const promise of stop.confirmed) {
+      for (const vehicle of vehiclesOf(promise.technician, promise.day)) start.push({ stop: s, vehicle });
+    }
+  });
+  for (const visit of snapshot.previous) {
+    const site = snapshot.sites.findIndex((candidate) => candidate.id === visit.siteId);
+    const technician = snapshot.technicians.findIndex((candidate) => candidate.id === visit.technicianId);
+    const stop = stops.findIndex((candidate) => candidate.kind === 'site' && candidate.site === site);
+    if (site < 0 || technician < 0 || stop < 0) continue;
+    for (const vehicle of vehiclesOf(technician, instance.dates.indexOf(visit.date))) start.push({ stop, vehicle });
+  }
+  return start;
+}
+
+function toDraft(
+  instance: PlanningInstance,
+  stops: readonly PlanStop[],
+  menus: ItemMenus,
+  routes: readonly RoutedVisit[][],
+): DraftVisit[][] {
+  return routes.map((route, v) =>
+    route.map((visit) => {
+      const stop = stops[visit.stop]!;
+      return {
+        site: stop.site,
+        items: menus.itemsOf(visit.stop, visit.token),
+        promise: stop.promise ?? promiseKeptBy(stop, instance.technicianDays[v]!) ?? null,
+      };
+    }),
+  );
+}
+
+/** Fewer must-dos missing, then cheaper. */
+function isBetter(instance: PlanningInstance, a: Draft, b: Draft): boolean {
+  const first = evaluateDraft(instance, a);
+  const second = evaluateDraft(instance, b);
+  if (!first || !second) return second === null && first !== null;
+  if (first.mustDoMissing !== second.mustDoMissing) return first.mustDoMissing < second.mustDoMissing;
+  return first.cost.total < second.cost.total;
+}
+
+function progressOf(instance: PlanningInstance, draft: Draft, iterations: number): PlanProgress {
+  const evaluated = evaluateDraft(instance, draft)!;
+  const visits = draft.flat();
+  return {
+    iterations,
+    cost: evaluated.cost,
+    visitsPlaced: visits.length,
+    itemsPlaced: visits.reduce((sum, visit) => sum + visit.items.length, 0),
+    itemsLeftOut: evaluated.leftOut.length,
+    mustDoMissing: evaluated.mustDoMissing,
+  };
+}
