@@ -1,1 +1,5 @@
-export {};
+export * from './access.js';
+export * from './field-work.js';
+export * from './planning.js';
+export * from './primitives.js';
+export * from './register.js';

@@ -1,0 +1,224 @@
+import { z } from 'zod';
+import {
+  Cents,
+  Code,
+  Hours,
+  Id,
+  Instant,
+  InstantIn,
+  LocalDate,
+  PageQuery,
+  Quantity,
+  Skill,
+  text,
+  Version,
+} from './primitives.js';
+
+const ReadingSource = z.enum(['technician', 'supervisor', 'telematics', 'manager']);
+
+export const ReadingCreate = z
+  .strictObject({ machineId: Id, readAt: InstantIn, hours: Hours, source: ReadingSource.optional() })
+  .meta({ id: 'ReadingCreate' });
+export const ReadingsCreate = z
+  .strictObject({ readings: z.array(ReadingCreate).min(1).max(5000) })
+  .meta({
+    id: 'ReadingsCreate',
+    description: 'One or many readings; a reading that is there already is not added again',
+  });
+export const Reading = z
+  .object({
+    id: Id,
+    version: Version,
+    machineId: Id,
+    readAt: Instant,
+    hours: Hours,
+    source: ReadingSource,
+    status: z.enum(['accepted', 'set-aside']),
+    reasonCode: z.string().nullable(),
+    reason: z.string().nullable(),
+    suggestedHours: Hours.nullable(),
+    decidedAt: Instant.nullable(),
+  })
+  .meta({ id: 'Reading' });
+export const ReadingsTaken = z
+  .object({ added: z.int(), repeated: z.int(), readings: z.array(Reading) })
+  .meta({
+    id: 'ReadingsTaken',
+    description: 'What became of each reading: doubtful ones are set aside with their reason, never dropped',
+  });
+export const ReadingQuery = PageQuery.extend({
+  machineId: Id.optional(),
+  status: z.enum(['accepted', 'set-aside']).optional(),
+});
+export const ReadingDecision = z
+  .strictObject({
+    decision: z.enum(['accept', 'set-aside', 'correct']),
+    hours: Hours.optional(),
+    reason: text(500).optional(),
+  })
+  .refine((body) => body.decision !== 'correct' || body.hours !== undefined, {
+    path: ['hours'],
+    message: 'a correction needs the right hours',
+  })
+  .refine((body) => body.decision !== 'set-aside' || (body.reason ?? '') !== '', {
+    path: ['reason'],
+    message: 'say why',
+  })
+  .meta({ id: 'ReadingDecision' });
+
+export const CompletionCreate = z
+  .strictObject({
+    machineId: Id,
+    itemCode: Code,
+    slot: text(64).nullable().default(null),
+    doneOn: LocalDate,
+    meterHours: Hours.nullable().default(null),
+    outcome: z.enum(['done', 'failed']).default('done'),
+    partId: Id.nullable().default(null),
+    visitId: Id.nullable().default(null),
+    note: text(2000).default(''),
+  })
+  .meta({ id: 'CompletionCreate' });
+export const Completion = z
+  .object({
+    id: Id,
+    machineId: Id,
+    itemCode: z.string(),
+    slot: z.string().nullable(),
+    doneOn: LocalDate,
+    meterHours: Hours.nullable(),
+    outcome: z.enum(['done', 'failed']),
+    partId: Id.nullable(),
+    visitId: Id.nullable(),
+    note: z.string(),
+  })
+  .meta({ id: 'Completion', description: 'A service item that was done; starts its next interval' });
+export const MachineQuery = PageQuery.extend({ machineId: Id.optional() });
+
+export const FindingCreate = z
+  .strictObject({
+    machineId: Id,
+    itemCode: Code,
+    slot: text(64).nullable().default(null),
+    foundOn: LocalDate,
+    observation: text(2000, 1),
+    measures: z.record(text(60, 1), z.union([z.number(), text(200)])).default({}),
+    intervalFactor: z.number().min(0).max(1).nullable().default(null),
+    dueWithinHours: Hours.nullable().default(null),
+    dueWithinDays: z.int().min(0).max(730).nullable().default(null),
+    visitId: Id.nullable().default(null),
+    followUp: text(500, 1)
+      .nullable()
+      .default(null)
+      .meta({ description: 'What is owed because of it; opens a follow-up' }),
+  })
+  .meta({ id: 'FindingCreate' });
+export const Finding = z
+  .object({
+    id: Id,
+    machineId: Id,
+    itemCode: z.string(),
+    slot: z.string().nullable(),
+    foundOn: LocalDate,
+    observation: z.string(),
+    measures: z.record(z.string(), z.union([z.number(), z.string()])),
+    intervalFactor: z.number().nullable(),
+    dueWithinHours: Hours.nullable(),
+    dueWithinDays: z.int().nullable(),
+    visitId: Id.nullable(),
+  })
+  .meta({ id: 'Finding', description: 'What was seen or measured' });
+
+export const StopgapCreate = z
+  .strictObject({
+    machineId: Id,
+    code: Code.default('make-good'),
+    description: text(500, 1),
+    madeOn: LocalDate,
+    limitHours: Hours.nullable().default(null),
+    limitOn: LocalDate.nullable().default(null),
+    partId: Id.nullable().default(null),
+    partQuantity: Quantity.default('1'),
+    partExpectedOn: LocalDate.nullable().default(null),
+    minutes: z.int().min(1).max(960),
+    skill: Skill.nullable().default(null),
+    preparations: z.array(Code).max(10).default([]),
+    failureCents: Cents.min(0).default(50_000),
+    visitId: Id.nullable().default(null),
+  })
+  .refine((body) => body.limitHours !== null || body.limitOn !== null, {
+    path: ['limitHours'],
+    message: 'a temporary repair needs a limit: hours, a date, or both',
+  })
+  .meta({ id: 'StopgapCreate' });
+export const StopgapChanges = z
+  .strictObject({ partExpectedOn: LocalDate.nullable().optional(), closedOn: LocalDate.nullable().optional() })
+  .refine((body) => Object.keys(body).length > 0, 'nothing to change')
+  .meta({ id: 'StopgapChanges' });
+export const Stopgap = z
+  .object({
+    id: Id,
+    version: Version,
+    machineId: Id,
+    code: z.string(),
+    description: z.string(),
+    madeOn: LocalDate,
+    limitHours: Hours.nullable(),
+    limitOn: LocalDate.nullable(),
+    partId: Id.nullable(),
+    partQuantity: Quantity,
+    partExpectedOn: LocalDate.nullable(),
+    minutes: z.int(),
+    skill: z.string().nullable(),
+    preparations: z.array(z.string()),
+    failureCents: Cents,
+    closedOn: LocalDate.nullable(),
+  })
+  .meta({
+    id: 'Stopgap',
+    description:
+      'A temporary repair under its own limit; the work it owes comes back as a visit item that must be done',
+  });
+
+export const FollowUp = z
+  .object({
+    id: Id,
+    version: Version,
+    machineId: Id,
+    stopgapId: Id.nullable(),
+    findingId: Id.nullable(),
+    owed: z.string(),
+    dueOn: LocalDate.nullable(),
+    visitId: Id.nullable(),
+    closedOn: LocalDate.nullable(),
+  })
+  .meta({ id: 'FollowUp', description: 'The return that a stopgap or a finding owes' });
+
+export const RoadCallCreate = z
+  .strictObject({
+    machineId: Id,
+    calledAt: InstantIn,
+    symptom: text(1000, 1),
+    whenItHappens: text(1000).default(''),
+    tried: text(1000).default(''),
+    usable: z.boolean().default(false),
+  })
+  .meta({ id: 'RoadCallCreate' });
+export const RoadCallChanges = z
+  .strictObject({ state: z.enum(['open', 'planned', 'closed']).optional(), visitId: Id.nullable().optional() })
+  .refine((body) => Object.keys(body).length > 0, 'nothing to change')
+  .meta({ id: 'RoadCallChanges' });
+export const RoadCall = z
+  .object({
+    id: Id,
+    version: Version,
+    machineId: Id,
+    calledAt: Instant,
+    symptom: z.string(),
+    whenItHappens: z.string(),
+    tried: z.string(),
+    usable: z.boolean(),
+    state: z.enum(['open', 'planned', 'closed']),
+    visitId: Id.nullable(),
+  })
+  .meta({ id: 'RoadCall' });

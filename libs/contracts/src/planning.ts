@@ -1,0 +1,255 @@
+import { z } from 'zod';
+import { Cents, Code, Id, Instant, InstantIn, LocalDate, PageQuery, text, Version } from './primitives.js';
+
+const RunStatus = z.enum(['asked', 'running', 'done', 'failed', 'cancelled']);
+
+export const DueQuery = PageQuery.extend({
+  siteId: Id.optional(),
+  machineId: Id.optional(),
+  code: Code.optional(),
+  kind: z.enum(['service', 'stopgap']).optional(),
+  /** Only items whose middle due date lies on or before this day. */
+  until: LocalDate.optional(),
+  /** Only items that are past their tolerance with at least this probability on the first day of the horizon. */
+  overdueAtLeast: z.coerce.number().min(0).max(1).optional(),
+});
+export const DueItem = z
+  .object({
+    id: Id,
+    machineId: Id,
+    machineCode: Code,
+    siteId: Id,
+    siteName: z.string(),
+    kind: z.enum(['service', 'stopgap']),
+    code: z.string(),
+    slot: z.string().nullable(),
+    title: z.string(),
+    p10: LocalDate.nullable(),
+    p50: LocalDate.nullable(),
+    p90: LocalDate.nullable(),
+    costFrom: LocalDate,
+    probabilityOverdue: z.array(z.number()),
+    timingCostCents: z.array(z.int()),
+    deferralCents: Cents,
+    sentence: z.string(),
+    why: z.record(z.string(), z.unknown()),
+  })
+  .meta({ id: 'DueItem', description: 'When a service item falls due, how sure that is, what waiting costs, and why' });
+
+export const UsageForecast = z
+  .object({
+    machineId: Id,
+    asOf: LocalDate,
+    lifetimeHoursNow: z.number(),
+    hoursPerWeek: z.number(),
+    p10: z.array(z.number()),
+    p25: z.array(z.number()),
+    p50: z.array(z.number()),
+    p75: z.array(z.number()),
+    p90: z.array(z.number()),
+  })
+  .meta({ id: 'UsageForecast', description: 'Lifetime hours on each day after `asOf`, as quantiles' });
+
+export const ForecastRunCreate = z
+  .strictObject({
+    asOf: LocalDate.optional(),
+    costFrom: LocalDate.optional(),
+    costDays: z.int().min(1).max(28).default(14),
+  })
+  .meta({ id: 'ForecastRunCreate' });
+export const ForecastRun = z
+  .object({
+    id: Id,
+    status: RunStatus,
+    asOf: LocalDate,
+    costFrom: LocalDate,
+    costDays: z.int(),
+    askedAt: Instant,
+    startedAt: Instant.nullable(),
+    finishedAt: Instant.nullable(),
+    machines: z.int().nullable(),
+    items: z.int().nullable(),
+    error: z.string().nullable(),
+  })
+  .meta({ id: 'ForecastRun' });
+
+export const PlanRunCreate = z
+  .strictObject({
+    weekOf: LocalDate.meta({ description: 'First day of the plan; usually a Monday' }),
+    days: z.int().min(1).max(28).default(7),
+    seconds: z.int().min(1).max(3600).optional().meta({ description: 'How long to search' }),
+    iterations: z
+      .int()
+      .min(1000)
+      .max(1_000_000_000)
+      .optional()
+      .meta({ description: 'Instead of seconds: the same plan again for the same seed' }),
+    seed: z.int().min(1).max(2_000_000_000).default(1),
+  })
+  .meta({ id: 'PlanRunCreate' });
+export const PlanRun = z
+  .object({
+    id: Id,
+    version: Version,
+    status: RunStatus,
+    weekOf: LocalDate,
+    days: z.int(),
+    seed: z.int(),
+    seconds: z.int(),
+    iterations: z.int().nullable(),
+    cancelAsked: z.boolean(),
+    attempts: z.int(),
+    askedAt: Instant,
+    startedAt: Instant.nullable(),
+    finishedAt: Instant.nullable(),
+    totalCents: Cents.nullable(),
+    snapshotHash: z.string().nullable(),
+    progress: z
+      .object({
+        iterations: z.int(),
+        totalCents: Cents,
+        visits: z.int(),
+        items: z.int(),
+        leftOut: z.int(),
+        mustDoMissing: z.int(),
+      })
+      .nullable(),
+    error: z.string().nullable(),
+  })
+  .meta({ id: 'PlanRun' });
+
+export const VisitQuery = PageQuery.extend({
+  from: LocalDate.optional(),
+  to: LocalDate.optional(),
+  siteId: Id.optional(),
+  technicianId: Id.optional(),
+  state: z.enum(['proposed', 'confirmed', 'done', 'cancelled']).optional(),
+});
+export const VisitItem = z
+  .object({
+    id: Id,
+    machineId: Id,
+    code: z.string(),
+    slot: z.string().nullable(),
+    title: z.string(),
+    role: z.enum(['must-do', 'anchor', 'rider', 'found']),
+    minutes: z.int(),
+    sharedMinutes: z.int(),
+    waitingCents: Cents,
+    reason: z.string(),
+    state: z.enum(['planned', 'done', 'skipped']),
+  })
+  .meta({ id: 'VisitItem' });
+export const Visit = z
+  .object({
+    id: Id,
+    version: Version,
+    siteId: Id,
+    technicianId: Id,
+    date: LocalDate,
+    state: z.enum(['proposed', 'confirmed', 'done', 'cancelled']),
+    driveMinutes: z.int(),
+    arriveAt: Instant,
+    startAt: Instant,
+    endAt: Instant,
+    setupMinutes: z.int(),
+    preparationMinutes: z.int(),
+    promisedFrom: Instant.nullable(),
+    promisedTo: Instant.nullable(),
+    moveCents: Cents,
+    marginalCents: Cents,
+    reason: z.string(),
+    finishedAt: Instant.nullable(),
+    items: z.array(VisitItem),
+  })
+  .meta({ id: 'Visit', description: 'One arrival of one technician at one site' });
+export const VisitChanges = z
+  .strictObject({
+    state: z.enum(['confirmed', 'cancelled']).optional(),
+    promisedFrom: InstantIn.optional(),
+    promisedTo: InstantIn.optional(),
+    moveCents: Cents.min(0).optional(),
+  })
+  .refine((body) => Object.keys(body).length > 0, 'nothing to change')
+  .refine((body) => (body.promisedFrom === undefined) === (body.promisedTo === undefined), {
+    path: ['promisedTo'],
+    message: 'a promise has a beginning and an end',
+  })
+  .meta({
+    id: 'VisitChanges',
+    description: 'Confirm a visit (its promise defaults to the planned start, half an hour each way), or cancel it',
+  });
+export const VisitFinish = z
+  .strictObject({
+    finishedAt: InstantIn,
+    signedBy: text(200).default(''),
+    done: z.array(Id).max(500).meta({ description: 'Visit items that were done; the others are skipped and stay due' }),
+    readings: z
+      .array(z.strictObject({ machineId: Id, hours: z.string().regex(/^\d{1,6}(\.\d{1,2})?$/) }))
+      .max(200)
+      .default([]),
+  })
+  .meta({ id: 'VisitFinish' });
+
+export const WeekQuery = z.object({ weekOf: LocalDate, days: z.coerce.number().int().min(1).max(28).default(7) });
+export const DayRoute = z
+  .object({
+    technicianId: Id,
+    technicianName: z.string(),
+    date: LocalDate,
+    leaveAt: Instant,
+    returnAt: Instant,
+    lunchFrom: Instant.nullable(),
+    lunchTo: Instant.nullable(),
+    driveMinutes: z.int(),
+    driveMetres: z.int(),
+    workMinutes: z.int(),
+    waitMinutes: z.int(),
+    overtimeMinutes: z.int(),
+    load: z.array(
+      z.object({
+        partId: z.string().nullable(),
+        name: z.string(),
+        quantity: z.number(),
+        unit: z.string(),
+        missing: z.number(),
+      }),
+    ),
+    visits: z.array(Visit),
+  })
+  .meta({ id: 'DayRoute' });
+export const Week = z
+  .object({
+    weekOf: LocalDate,
+    days: z.int(),
+    planRunId: Id.nullable(),
+    routes: z.array(DayRoute),
+    leftOut: z.array(
+      z.object({
+        itemId: z.string(),
+        machineId: z.string().nullable(),
+        title: z.string(),
+        cents: Cents,
+        mustDo: z.boolean(),
+        code: z.string(),
+        reason: z.string(),
+      }),
+    ),
+    cost: z.record(z.string(), z.int()).nullable(),
+  })
+  .meta({
+    id: 'Week',
+    description: 'Who drives where, when, doing what, with which parts; what was left out and what waiting costs',
+  });
+export const WeekConfirm = z
+  .strictObject({
+    weekOf: LocalDate,
+    days: z.int().min(1).max(28).default(7),
+    slotMinutes: z.int().min(0).max(240).default(30),
+    moveCents: Cents.min(0).default(2500),
+  })
+  .meta({
+    id: 'WeekConfirm',
+    description: 'Promise every proposed visit of the week: its planned start, give or take slotMinutes',
+  });
+export const WeekConfirmed = z.object({ confirmed: z.int() }).meta({ id: 'WeekConfirmed' });
