@@ -1,0 +1,85 @@
+import type { PlanningItem } from '../snapshot.js';
+import type { CostParts, WeekPlan } from '../week-plan.js';
+import { instantToMinutes, localToMinutes } from './local-time.js';
+import type { Report } from './plan-fault.js';
+import type { SnapshotLookup } from './snapshot-lookup.js';
+
+/** Every part of the cost to the cent, the price of everything left out, and the timing cost of every item. */
+export function checkCost(lookup: SnapshotLookup, plan: WeekPlan, report: Report): void {
+  const { snapshot } = lookup;
+  const visits = new Map(plan.visits.map((visit) => [visit.id, visit]));
+  const cost: Omit<CostParts, 'total'> = {
+    travel: 0,
+    labour: 0,
+    overtime: 0,
+    visitFees: 0,
+    preference: 0,
+    timing: 0,
+    deferral: 0,
+    disruption: 0,
+  };
+  for (const route of plan.routes) {
+    const technician = lookup.technicians.get(route.technicianId)!;
+    const stops = route.visitIds.map((id) => visits.get(id)!);
+    const path = [`base ${technician.id}`, ...stops.map((visit) => `site ${visit.siteId}`), `base ${technician.id}`];
+    let minutes = 0;
+    for (let leg = 1; leg < path.length; leg++) {
+      const drive = lookup.drive(path[leg - 1]!, path[leg]!);
+      cost.travel += drive.cents;
+      minutes += drive.minutes;
+    }
+    for (const visit of stops) {
+      const site = lookup.sites.get(visit.siteId)!;
+      const { start, end } = lookup.span(visit);
+      minutes += end - start;
+      cost.visitFees += site.visitFeeCents;
+      if (site.preferredTechnicianId !== null && site.preferredTechnicianId !== technician.id) {
+        cost.preference += site.preferenceCents;
+      }
+      const day = Math.round((Date.parse(visit.date) - Date.parse(snapshot.firstDate)) / 86_400_000);
+      for (const planned of visit.items) {
+        const timing = lookup.items.get(planned.itemId)!.timingCostCents[day]!;
+        cost.timing += timing;
+        if (planned.timingCents !== timing) report('cost', `item ${planned.itemId}: timing cost is ${timing} cents`);
+      }
+    }
+    cost.labour += Math.round((minutes * technician.wageCentsPerHour) / 60);
+    const shift = technician.shifts.find((candidate) => candidate.date === route.date);
+    if (!shift) continue;
+    const late = instantToMinutes(route.returnAt) - localToMinutes(technician.zone, route.date, shift.end);
+    const premium = Math.max(0, technician.overtimeCentsPerHour - technician.wageCentsPerHour);
+    if (late > 0) cost.overtime += Math.round((late * premium) / 60);
+  }
+  const left = new Map(plan.leftOut.map((row) => [row.itemId, row]));
+  for (const item of snapshot.items) {
+    const row = left.get(item.id);
+    if (!row) continue;
+    const price = deferralPrice(lookup, item);
+    cost.deferral += price;
+    if (row.cents !== price) report('left-out', `item ${item.id}: leaving it costs ${price} cents, not ${row.cents}`);
+    if (row.mustDo !== item.mustDo) report('left-out', `item ${item.id}: whether it must be done is wrong`);
+  }
+  for (const promise of lookup.promises()) {
+    if (!plan.visits.some((visit) => visit.promisedVisitId === promise.visitId)) cost.disruption += promise.moveCents;
+  }
+  let total = 0;
+  for (const part of Object.keys(cost) as (keyof typeof cost)[]) {
+    total += cost[part];
+    if (plan.cost[part] !== cost[part]) report('cost', `${part} is ${plan.cost[part]} cents, should be ${cost[part]}`);
+  }
+  if (plan.cost.total !== total) report('cost', `total is ${plan.cost.total} cents, should be ${total}`);
+}
+
+/** Deferral cost plus its share of a typical later trip: fee, set-up, and the mean of the three shortest drives there. */
+function deferralPrice(lookup: SnapshotLookup, item: PlanningItem): number {
+  const { snapshot } = lookup;
+  const site = lookup.sites.get(lookup.machines.get(item.machineId)!.siteId)!;
+  const wages = snapshot.technicians.map((technician) => technician.wageCentsPerHour);
+  const wage = wages.length === 0 ? 0 : wages.reduce((sum, value) => sum + value, 0) / wages.length;
+  const drives = lookup.drivesTo(site.id, snapshot.sites.length > 1 ? 'sites' : 'bases').slice(0, 3);
+  let travel = 0;
+  for (const { cents, minutes } of drives) travel += cents + (wage * minutes) / 60;
+  const trip = Math.round(site.visitFeeCents + (site.setupMinutes * wage) / 60 + travel / Math.max(1, drives.length));
+  const open = snapshot.items.filter((other) => lookup.machines.get(other.machineId)!.siteId === site.id).length;
+  return item.deferralCents + Math.round((snapshot.laterTripShare * trip) / Math.max(1, open));
+}

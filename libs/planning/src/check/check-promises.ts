@@ -1,0 +1,57 @@
+import type { PlanningPromise } from '../snapshot.js';
+import type { PlannedVisit, WeekPlan } from '../week-plan.js';
+import { localToMinutes } from './local-time.js';
+import type { Report } from './plan-fault.js';
+import type { SnapshotLookup } from './snapshot-lookup.js';
+
+/** Frozen visits stand exactly as announced unless nobody could keep them; whoever claims a promise keeps it. */
+export function checkPromises(lookup: SnapshotLookup, plan: WeekPlan, report: Report): void {
+  for (const promise of lookup.promises()) {
+    const claims = plan.visits.filter((visit) => visit.promisedVisitId === promise.visitId);
+    if (claims.length > 1) report('promise', `promise ${promise.visitId} is claimed by several visits`);
+    const claim = claims[0];
+    if (!claim) {
+      if (promise.kind === 'frozen' && canBeKept(lookup, promise)) {
+        report('promise', `frozen visit ${promise.visitId} is missing`);
+      }
+    } else if (!isKept(lookup, promise, claim)) {
+      report('promise', `visit ${claim.id} does not stand as promised (${promise.visitId})`);
+    }
+  }
+  const known = new Set(lookup.promises().map((promise) => promise.visitId));
+  for (const visit of plan.visits) {
+    if (visit.promisedVisitId !== null && !known.has(visit.promisedVisitId)) {
+      report('promise', `visit ${visit.id} claims the unknown promise ${visit.promisedVisitId}`);
+    }
+  }
+}
+
+function isKept(lookup: SnapshotLookup, promise: PlanningPromise, visit: PlannedVisit): boolean {
+  const slot = lookup.slot(promise);
+  const { start } = lookup.span(visit);
+  if (visit.siteId !== promise.siteId || visit.technicianId !== promise.technicianId) return false;
+  if (visit.date !== promise.date || start < slot.from || start > slot.to) return false;
+  if (promise.kind === 'confirmed') return true;
+  const promised = promise.itemIds.filter((itemId) => lookup.items.has(itemId)).sort();
+  const planned = visit.items.map((item) => item.itemId).sort();
+  return promised.join('\n') === planned.join('\n');
+}
+
+/** Whether the technician works then and could make the visit if it were the only one of the day. */
+function canBeKept(lookup: SnapshotLookup, promise: PlanningPromise): boolean {
+  const technician = lookup.technicians.get(promise.technicianId);
+  const shift = technician?.shifts.find((candidate) => candidate.date === promise.date);
+  if (!technician || !shift) return false;
+  const items = promise.itemIds.flatMap((itemId) => lookup.items.get(itemId) ?? []);
+  const minutes =
+    lookup.sites.get(promise.siteId)!.setupMinutes +
+    lookup.preparationMinutes(items) +
+    items.reduce((sum, item) => sum + item.minutes, 0);
+  const slot = lookup.slot(promise);
+  const there = `site ${promise.siteId}`;
+  const base = `base ${technician.id}`;
+  const begin = localToMinutes(technician.zone, promise.date, shift.start);
+  const end = localToMinutes(technician.zone, promise.date, shift.end) + technician.maxOvertimeMinutes;
+  const start = Math.max(slot.from, begin + lookup.drive(base, there).minutes);
+  return start <= slot.to && start + minutes + lookup.drive(there, base).minutes <= end;
+}

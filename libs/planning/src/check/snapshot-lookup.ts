@@ -1,0 +1,108 @@
+import type { TravelMatrix } from '@deckround/routing';
+import type { PlanningItem, PlanningMachine, PlanningPromise, PlanningSnapshot } from '../snapshot.js';
+import type { PlannedVisit } from '../week-plan.js';
+import { instantToMinutes, localToMinutes } from './local-time.js';
+
+/** The snapshot by name, with the few quantities that several checks need. Own arithmetic throughout. */
+export class SnapshotLookup {
+  readonly items: Map<string, PlanningItem>;
+  readonly machines: Map<string, PlanningMachine>;
+  readonly sites: Map<string, PlanningSnapshot['sites'][number]>;
+  readonly technicians: Map<string, PlanningSnapshot['technicians'][number]>;
+  private readonly place = new Map<string, number>();
+
+  constructor(
+    readonly snapshot: PlanningSnapshot,
+    private readonly travel: TravelMatrix,
+  ) {
+    this.items = new Map(snapshot.items.map((row) => [row.id, row]));
+    this.machines = new Map(snapshot.machines.map((row) => [row.id, row]));
+    this.sites = new Map(snapshot.sites.map((row) => [row.id, row]));
+    this.technicians = new Map(snapshot.technicians.map((row) => [row.id, row]));
+    snapshot.sites.forEach((row, k) => {
+      this.place.set(`site ${row.id}`, k);
+    });
+    snapshot.technicians.forEach((row, k) => {
+      this.place.set(`base ${row.id}`, snapshot.sites.length + k);
+    });
+  }
+
+  /** Drive between two places named `site X` or `base X`. */
+  drive(from: string, to: string): { minutes: number; metres: number; cents: number } {
+    const arc = this.place.get(from)! * this.travel.size + this.place.get(to)!;
+    return {
+      minutes: this.travel.minutes[arc]!,
+      metres: this.travel.metres[arc]!,
+      cents: this.travel.cents[arc]!,
+    };
+  }
+
+  /** Drives from each site and base to a site, nearest first. */
+  drivesTo(siteId: string, from: 'sites' | 'bases') {
+    const { sites, technicians } = this.snapshot;
+    const names =
+      from === 'sites'
+        ? sites.filter((site) => site.id !== siteId).map((site) => `site ${site.id}`)
+        : technicians.map((technician) => `base ${technician.id}`);
+    return names
+      .map((name, k) => ({ ...this.drive(name, `site ${siteId}`), k }))
+      .sort((a, b) => a.minutes - b.minutes || a.k - b.k);
+  }
+
+  /** Names of all preparation states an item needs on its machine, parents included. */
+  states(item: PlanningItem): Set<string> {
+    const known = new Map(this.machines.get(item.machineId)!.preparations.map((row) => [row.state, row]));
+    const needed = new Set<string>();
+    const open = [...item.preparations];
+    while (open.length > 0) {
+      const state = known.get(open.pop()!);
+      if (!state || needed.has(state.state)) continue;
+      needed.add(state.state);
+      if (state.parent !== null) open.push(state.parent);
+    }
+    return needed;
+  }
+
+  /** Minutes of preparation for items done together: each state once per machine. */
+  preparationMinutes(items: readonly PlanningItem[]): number {
+    const opened = new Set<string>();
+    let minutes = 0;
+    for (const item of items) {
+      for (const state of this.states(item)) {
+        const key = JSON.stringify([item.machineId, state]);
+        if (opened.has(key)) continue;
+        opened.add(key);
+        minutes += this.machines.get(item.machineId)!.preparations.find((row) => row.state === state)!.minutes;
+      }
+    }
+    return minutes;
+  }
+
+  /** Slot of a promise for the start of work, in minutes since 1970. */
+  slot(promise: PlanningPromise): { from: number; to: number } {
+    const { zone } = this.sites.get(promise.siteId)!;
+    return {
+      from: localToMinutes(zone, promise.date, promise.from),
+      to: localToMinutes(zone, promise.date, promise.to),
+    };
+  }
+
+  /** Promises that concern this horizon: dated within it, with at least one item that still exists. */
+  promises(): PlanningPromise[] {
+    const { firstDate, days, promises } = this.snapshot;
+    const last = new Date(Date.parse(firstDate) + (days - 1) * 86_400_000).toISOString().slice(0, 10);
+    return promises.filter(
+      (promise) =>
+        promise.date >= firstDate && promise.date <= last && promise.itemIds.some((itemId) => this.items.has(itemId)),
+    );
+  }
+
+  /** The frozen promise that a visit stands for, if any. */
+  frozenFor(visit: PlannedVisit): PlanningPromise | undefined {
+    return this.snapshot.promises.find((row) => row.kind === 'frozen' && row.visitId === visit.promisedVisitId);
+  }
+
+  span(visit: PlannedVisit): { start: number; end: number } {
+    return { start: instantToMinutes(visit.startAt), end: instantToMinutes(visit.endAt) };
+  }
+}
