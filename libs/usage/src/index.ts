@@ -1,1 +1,3 @@
+export * from './calendar.js';
+export * from './cleaning/clean-readings.js';
 export * from './snapshot.js';
