@@ -66,9 +66,9 @@ export class InsertionScan {
     for (let p = base; p <= end; p++) {
       const after = placeAt[p + 1]!;
       const arrival = out1[p]! + minutesFrom[row + before]!;
-      if (arrival > lastStart) break;
+      if (out1[p]! > lastStart) break;
       const leave = Math.max(arrival, open) + service;
-      if (leave + minutesTo[row + after]! <= late1[p + 1]!) {
+      if (arrival <= lastStart && leave + minutesTo[row + after]! <= late1[p + 1]!) {
         const direct = end > base ? arcs[before * P + after]! : 0;
         const delta = costFrom[row + before]! + arcs[row + after]! - direct;
         if (delta < cost1) {
@@ -129,7 +129,8 @@ export class InsertionScan {
         const rested = arrivalAfterLunch(out0[p]!, drive, lunch, from, to);
         if (rested < in1) in1 = rested;
       }
-      if (Math.min(in0, in1) > lastStart) break;
+      if (Math.min(out0[p]!, out1[p]!) > lastStart) break;
+      if (Math.min(in0, in1) > lastStart) continue;
       const direct = end > base ? arcs[before * P + after]! : 0;
       const travel = constant + costFrom[row + before]! + arcs[row + after]! - direct;
       if (travel - most >= this.cost2) continue;

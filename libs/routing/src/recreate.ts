@@ -46,9 +46,10 @@ export class GreedyRecreate {
 
   /**
    * @param threshold stop early once the cost cannot get below this any more
+   * @param lenience  a visit may cost this much by itself: others may follow that make it worth while
    * @returns false when it stopped early
    */
-  apply(stops: Int32Array, count: number, threshold: number): boolean {
+  apply(stops: Int32Array, count: number, threshold: number, lenience: number): boolean {
     const { plan, parameters, queue } = this;
     const { menus } = plan.problem;
     for (let k = 0; k < count; k++) queue[k] = stops[k]!;
@@ -61,7 +62,7 @@ export class GreedyRecreate {
       hope -= menus.ceiling(stop, plan.open[stop]!) + this.dip;
       const slot = plan.freeSlot(stop);
       if (slot < 0) continue;
-      if (this.place(stop, slot)) {
+      if (this.place(stop, slot, lenience)) {
         const left = menus.ceiling(stop, plan.open[stop]!);
         if (left > 0 && plan.freeSlot(stop) >= 0) {
           queue[total++] = stop;
@@ -74,14 +75,14 @@ export class GreedyRecreate {
   }
 
   /** @returns whether a visit was placed */
-  private place(stop: number, slot: number): boolean {
+  private place(stop: number, slot: number, limit: number): boolean {
     const { plan, random, cache } = this;
     const { scan } = cache;
     const { vehicles, menus } = plan.problem;
     const { blink, shorterOption } = this.parameters;
     const servers = this.servers[stop]!;
     const round = ++this.round;
-    let best = 0;
+    let best = limit;
     let bestVehicle = -1;
     let bestPosition = 0;
     let bestOption = 0;
@@ -111,7 +112,7 @@ export class GreedyRecreate {
     if (bestOption > 0 && random.chance(shorterOption)) {
       const shorter = random.below(bestOption);
       const { worth } = menus.menu(stop, plan.open[stop]!, bestVehicle);
-      if (best + worth[bestOption]! - worth[shorter]! < 0) bestOption = shorter;
+      if (best + worth[bestOption]! - worth[shorter]! < limit) bestOption = shorter;
     }
     plan.insert(slot, bestVehicle, bestPosition, bestOption);
     return true;

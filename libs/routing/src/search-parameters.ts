@@ -18,6 +18,9 @@ export interface SearchParameters {
   unservedAnywhere: number;
   /** Chance to take a shorter option than the best that fits. */
   shorterOption: number;
+  /** Share of iterations in which a visit may cost something by itself, and how much at most, in mean arc costs. */
+  lenientShare: number;
+  lenience: number;
   insertionCache: boolean;
   earlyAbort: boolean;
 }
@@ -33,6 +36,8 @@ export const DEFAULT_PARAMETERS: SearchParameters = {
   unservedNear: 6,
   unservedAnywhere: 3,
   shorterOption: 0.03,
+  lenientShare: 0.1,
+  lenience: 4,
   insertionCache: true,
   earlyAbort: true,
 };

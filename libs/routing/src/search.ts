@@ -60,7 +60,7 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
 
   for (const visit of options.start ?? []) placeStart(plan, recreate, pinned, visit);
   const everyStop = Int32Array.from({ length: problem.stops.count }, (_, s) => s);
-  recreate.apply(everyStop, everyStop.length, Infinity);
+  recreate.apply(everyStop, everyStop.length, Infinity, 0);
   plan.commit();
   ruin.survey();
 
@@ -83,8 +83,11 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
         roundedPower(parameters.lastTemperature / parameters.firstTemperature, share);
     }
     const threshold = current + temperature * random.minusLog();
+    const lenience = random.chance(parameters.lenientShare)
+      ? (random.below(1024) / 1024) * parameters.lenience * scale
+      : 0;
     ruin.apply();
-    if (recreate.apply(ruin.offered, ruin.offeredCount, threshold) && plan.cost < threshold) {
+    if (recreate.apply(ruin.offered, ruin.offeredCount, threshold, lenience) && plan.cost < threshold) {
       if (plan.touchedRouteCount === 0) continue;
       plan.commit();
       ruin.survey();
@@ -119,7 +122,7 @@ function placeStart(plan: WorkingPlan, recreate: GreedyRecreate, pinned: Uint8Ar
   if (visit.pinned) pinned[slot] = 1;
 }
 
-/** Mean arc cost per placed visit; 1 for an empty plan. */
+/** Mean arc cost per placed visit; of an empty plan, mean arc cost from the first base to a stop. */
 function meanArcCost(plan: WorkingPlan): number {
   const { vehicles, places } = plan.problem;
   let arcs = 0;
@@ -132,7 +135,11 @@ function meanArcCost(plan: WorkingPlan): number {
     const matrix = plan.costTo[vehicles.costClass[v]!]!;
     for (let p = base; p <= base + n; p++) arcs += matrix[plan.placeAt[p]! * places + plan.placeAt[p + 1]!]!;
   }
-  return visits === 0 ? 1 : arcs / visits;
+  if (visits > 0) return arcs / visits;
+  const { stops } = plan.problem;
+  const base = vehicles.startPlace[0];
+  if (base === undefined || stops.count === 0) return 1;
+  return Math.max(1, stops.place.reduce((sum, place) => sum + plan.costTo[0]![base * places + place]!, 0) / stops.count);
 }
 
 /** base^share rounded to 2^-20: powers may differ in the last digit between engine versions. */

@@ -1,0 +1,66 @@
+import { describe, expect, it } from '@jest/globals';
+import { InsertionScan } from './insertion-scan.js';
+import { Random } from './random.js';
+import { routeCost } from './test-support/brute-force.js';
+import { randomProblem } from './test-support/random-problem.js';
+import { WorkingPlan } from './working-plan.js';
+
+/** Builds random routes by insertion and compares every scan with trying all positions and options. */
+function compareWithBruteForce(seed: number): { scans: number; fits: number } {
+  const random = new Random(seed);
+  const problem = randomProblem({
+    seed,
+    stops: 7,
+    vehicles: 2,
+    days: 1 + random.below(2),
+    lunch: random.chance(0.6),
+    overtime: random.chance(0.5),
+    windowsPerDay: 1 + random.below(3),
+    options: 1 + random.below(3),
+    asymmetric: random.chance(0.5),
+    nonMetric: random.chance(0.3),
+    prize: 9000,
+  });
+  const plan = new WorkingPlan(problem);
+  const scan = new InsertionScan(plan);
+  let scans = 0;
+  let fits = 0;
+  for (let step = 0; step < 12; step++) {
+    const stop = random.below(problem.stops.count);
+    const v = random.below(problem.vehicles.count);
+    const slot = plan.freeSlot(stop);
+    if (slot < 0 || !plan.admits(stop, v)) continue;
+    const route = plan.routes()[v]!;
+    const present = routeCost(problem, v, route);
+    const menu = problem.menus.menu(stop, 0, v);
+    let best = Infinity;
+    for (let p = 0; p <= route.length; p++) {
+      for (let k = 0; k < menu.count; k++) {
+        const visit = { stop, minutes: menu.minutes[k]!, worth: menu.worth[k]! };
+        best = Math.min(best, routeCost(problem, v, [...route.slice(0, p), visit, ...route.slice(p)]) - present);
+      }
+    }
+    scan.scan(stop, v);
+    expect(scan.cost1).toBe(best);
+    scans++;
+    if (scan.position1 < 0) continue;
+    fits++;
+    plan.insert(slot, v, scan.position1, scan.option1);
+    expect(plan.isFeasible(v)).toBe(true);
+    expect(routeCost(problem, v, plan.routes()[v]!)).toBe(present + best);
+  }
+  return { scans, fits };
+}
+
+describe('InsertionScan', () => {
+  it('finds the cheapest insertion that brute force finds, on 20,000 random scans', () => {
+    let scans = 0;
+    let fits = 0;
+    for (let seed = 1; scans < 20_000; seed++) {
+      const counted = compareWithBruteForce(seed);
+      scans += counted.scans;
+      fits += counted.fits;
+    }
+    expect(fits / scans).toBeGreaterThan(0.2);
+  });
+});

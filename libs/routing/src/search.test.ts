@@ -1,0 +1,101 @@
+import { describe, expect, it } from '@jest/globals';
+import { type SolveOptions, solve } from './search.js';
+import { anyOf } from './stop/any-of.js';
+import { cancelled } from './stop/cancelled.js';
+import { maxIterations } from './stop/max-iterations.js';
+import { maxRuntime } from './stop/max-runtime.js';
+import { cheapestPlan, planCost } from './test-support/brute-force.js';
+import { randomProblem } from './test-support/random-problem.js';
+
+const week = (seed: number, extra = {}) =>
+  randomProblem({ seed, stops: 30, vehicles: 8, days: 4, lunch: true, overtime: true, windowsPerDay: 2, ...extra });
+
+const run = (problem: ReturnType<typeof week>, iterations: number, extra: Partial<SolveOptions> = {}) =>
+  solve(problem, { seed: 3, stop: maxIterations(iterations), ...extra });
+
+describe('solve', () => {
+  it('gives the same plan twice for the same seed and iterations', () => {
+    const problem = week(1);
+    expect(run(problem, 3000)).toEqual(run(problem, 3000));
+  });
+
+  it('gives the same plan with the insertion cache off', () => {
+    for (const extra of [{}, { asymmetric: true }, { options: 3 }]) {
+      const problem = week(2, extra);
+      expect(run(problem, 1500, { parameters: { insertionCache: false } })).toEqual(run(problem, 1500));
+    }
+  });
+
+  it('gives the same plan with the early abort off, also where a detour is shorter', () => {
+    for (const extra of [{}, { nonMetric: true, asymmetric: true }]) {
+      const problem = week(4, extra);
+      const quick = run(problem, 1, {});
+      const slow = run(problem, 1, { parameters: { earlyAbort: false } });
+      expect(slow.cost).toBe(quick.cost);
+    }
+  });
+
+  it('reports the cost that a full evaluation finds, on asymmetric and non-metric travel too', () => {
+    for (let seed = 1; seed <= 12; seed++) {
+      const problem = week(seed, { asymmetric: seed % 2 === 0, nonMetric: seed % 3 === 0, options: 1 + (seed % 3) });
+      const result = run(problem, 400);
+      expect(planCost(problem, result.routes)).toBe(result.cost);
+    }
+  });
+
+  it('reaches the optimum of tiny problems on at least 9 of 10 seeds', () => {
+    for (let instance = 1; instance <= 8; instance++) {
+      const problem = randomProblem({
+        seed: 100 + instance,
+        stops: 5,
+        vehicles: 2,
+        days: 1 + (instance % 2),
+        lunch: instance % 2 === 0,
+        overtime: instance % 3 === 0,
+        windowsPerDay: 1 + (instance % 2),
+        options: 1 + (instance % 2),
+      });
+      const optimum = cheapestPlan(problem);
+      let reached = 0;
+      for (let seed = 1; seed <= 10; seed++) {
+        const { cost } = solve(problem, { seed, stop: maxIterations(2000) });
+        expect(cost).toBeGreaterThanOrEqual(optimum);
+        if (cost === optimum) reached++;
+      }
+      expect(reached).toBeGreaterThanOrEqual(9);
+    }
+  });
+
+  it('never takes out a pinned visit', () => {
+    const problem = week(6);
+    const first = run(problem, 200);
+    const vehicle = first.routes.findIndex((route) => route.length > 0);
+    const stop = first.routes[vehicle]![0]!.stop;
+    const result = run(problem, 1000, { start: [{ stop, vehicle, pinned: true }] });
+    expect(result.routes[vehicle]!.map((visit) => visit.stop)).toContain(stop);
+  });
+
+  it('stops when cancelled, with a valid plan', () => {
+    const problem = week(7);
+    let asked = 0;
+    const result = run(problem, 0, {
+      stop: anyOf(
+        maxIterations(1e6),
+        cancelled(() => ++asked > 3),
+      ),
+    });
+    expect(result.iterations).toBe(3 * 256);
+    expect(planCost(problem, result.routes)).toBe(result.cost);
+  });
+
+  it('stops by the clock it is given', () => {
+    let now = 0;
+    const result = run(week(8), 0, { stop: maxRuntime(1, () => (now += 100)) });
+    expect(result.iterations).toBe(9 * 256);
+  });
+
+  it('solves the empty problem', () => {
+    const problem = randomProblem({ seed: 1, stops: 0, vehicles: 2 });
+    expect(run(problem, 300)).toMatchObject({ cost: 0, unassigned: [] });
+  });
+});
