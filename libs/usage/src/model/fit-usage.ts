@@ -1,0 +1,203 @@
+import { dayNumber } from '../calendar.js';
+import { type CleanedReadings, cleanReadings, type LifetimeReading } from '../cleaning/clean-readings.js';
+import type { MachineForUsage, UsageSnapshot } from '../snapshot.js';
+import { Activity, type Memory } from './activity.js';
+import { climateGroups } from './climate-groups.js';
+import { type Dispersion, fitDispersion, type LookBack } from './dispersion.js';
+import { type Increments, incrementsOf, workMoment } from './increments.js';
+import { baseLevels, longRunLevels, seasonDaysOf } from './levels.js';
+import { MachineTrack, type Pace } from './machine-track.js';
+import { SeasonClock } from './season-clock.js';
+import { learnSeason } from './season-shape.js';
+
+/** What has been learned of one machine. */
+export interface MachineUsage {
+  readonly machine: MachineForUsage;
+  readonly clock: SeasonClock;
+  readonly pace: Pace;
+  readonly line: readonly LifetimeReading[];
+  /** Where the forecast starts: lifetime hours known at a moment on the working-time scale. */
+  readonly knownAt: number;
+  readonly knownHours: number;
+}
+
+export interface UsageModel {
+  readonly asOf: string;
+  readonly originDay: number;
+  readonly horizonDays: number;
+  readonly machines: ReadonlyMap<string, MachineUsage>;
+  readonly cleaned: CleanedReadings;
+  readonly dispersion: Dispersion;
+  readonly memory: Memory;
+  readonly lookBacks: number;
+}
+
+/** Memories tried against the snapshot's own history. */
+const MEMORIES: readonly Memory[] = [12, 25, 60, 150, 400].flatMap((days) =>
+  [50, 150, 500, 1500].map((siteHours) => ({ days, siteHours })),
+);
+const DEFAULT_MEMORY: Memory = { days: 60, siteHours: 50 };
+/** Days ahead whose season decides which past spans count most. */
+const DAYS_AHEAD = 42;
+const HORIZONS = [7, 14, 30, 60];
+/** Machines looked back on, and looks back per machine and horizon. */
+const LOOKED_AT = 500;
+const LOOKS_PER_MACHINE = 6;
+const LEARN_SEASON_FROM = 1500;
+/** Days past the horizon for which clocks run, so that due dates two years ahead can be told. */
+const CLOCK_AHEAD_DAYS = 800;
+
+/**
+ * Usage model: hours run in a span = pace × season days of the span, pace = long-run level × recent activity, spread
+ * by a gamma law whose dispersion comes from looking back along the snapshot's own readings.
+ * Cost grows linearly with readings.
+ */
+export function fitUsage(snapshot: UsageSnapshot): UsageModel {
+  const originDay = dayNumber(snapshot.asOf);
+  const cleaned = cleanReadings(snapshot.readings, snapshot.meterChanges, { asOf: snapshot.asOf });
+  const { machines } = snapshot;
+  const lines = machines.map((machine) => cleaned.believed.get(machine.id) ?? []);
+  const increments = incrementsOf(lines);
+  const { groupOf, latitudes } = climateGroups(machines);
+
+  const firstDay = increments.from.reduce((low, day) => Math.min(low, Math.floor(day)), originDay);
+  const start = Math.max(firstDay, originDay - 4000);
+  const clocks = latitudes.map((latitude, group) => {
+    const members = spread(indicesWhere(groupOf, group), LEARN_SEASON_FROM);
+    const shape = learnSeason(increments, members, latitude);
+    return new SeasonClock(shape, start, originDay + snapshot.horizonDays + CLOCK_AHEAD_DAYS);
+  });
+  const clockOf = (m: number) => clocks[groupOf[m]!]!;
+  const seasonDays = seasonDaysOf(increments, clockOf);
+  const base = baseLevels(
+    increments,
+    seasonDays,
+    machines.map((machine, m) => `${groupOf[m]}|${machine.machineClass}`),
+    machines.map((machine) => `${machine.siteId}||${machine.machineClass}`),
+  );
+  const level = longRunLevels(increments, seasonDays, base);
+
+  const siteIds = [...new Set(machines.map((machine) => machine.siteId))];
+  const siteIndex = new Map(siteIds.map((id, index) => [id, index]));
+  const siteOf = Int32Array.from(machines, (machine) => siteIndex.get(machine.siteId)!);
+  const groupOfSite = new Int32Array(siteIds.length);
+  machines.forEach((_, m) => {
+    groupOfSite[siteOf[m]!] = groupOf[m]!;
+  });
+  const activityWith = (memory: Memory) =>
+    new Activity(
+      increments,
+      seasonDays,
+      level,
+      siteOf,
+      groupOfSite,
+      latitudes.length,
+      clocks,
+      memory,
+      start,
+      originDay + 1,
+    );
+
+  const looked = spread(indicesWhere(groupOf, null), LOOKED_AT);
+  let memory = DEFAULT_MEMORY;
+  let lookBacks: LookBack[] = [];
+  let least = Number.POSITIVE_INFINITY;
+  for (const candidate of MEMORIES) {
+    const activity = activityWith(candidate);
+    const found = looked.flatMap((m) =>
+      lookBack(
+        increments,
+        seasonDays,
+        m,
+        new MachineTrack(siteOf[m]!, level[m]!, activity, candidate),
+        clockOf(m),
+        originDay,
+      ),
+    );
+    const loss = found.reduce((sum, each) => sum + each.weight * Math.abs(each.hours - each.expected), 0);
+    if (loss < least) {
+      least = loss;
+      memory = candidate;
+      lookBacks = found;
+    }
+  }
+  const activity = activityWith(memory);
+  const fitted = machines.map((machine, m): [string, MachineUsage] => {
+    const track = new MachineTrack(siteOf[m]!, level[m]!, activity, memory);
+    for (let i = increments.first[m]!; i < increments.first[m + 1]!; i++) track.add(increments, seasonDays, i);
+    const line = lines[m]!;
+    const last = line.at(-1);
+    const knownAt = last
+      ? workMoment(last.moment)
+      : machine.inServiceOn
+        ? Math.min(originDay + 1, dayNumber(machine.inServiceOn))
+        : originDay + 1;
+    const pace = track.paceAt(originDay + 1);
+    return [machine.id, { machine, clock: clockOf(m), pace, line, knownAt, knownHours: last?.lifetimeHours ?? 0 }];
+  });
+  return {
+    asOf: snapshot.asOf,
+    originDay,
+    horizonDays: snapshot.horizonDays,
+    machines: new Map(fitted),
+    cleaned,
+    dispersion: fitDispersion(lookBacks),
+    memory,
+    lookBacks: lookBacks.length,
+  };
+}
+
+/** What the model would have said at some past readings of machine m, next to what came. */
+function lookBack(
+  increments: Increments,
+  seasonDays: Float64Array,
+  m: number,
+  track: MachineTrack,
+  clock: SeasonClock,
+  originDay: number,
+): LookBack[] {
+  const ahead = (clock.at(originDay + 1 + DAYS_AHEAD) - clock.at(originDay + 1)) / DAYS_AHEAD;
+  const first = increments.first[m]!;
+  const end = increments.first[m + 1]!;
+  const found: LookBack[] = [];
+  const stride = Math.max(1, Math.floor((end - first) / LOOKS_PER_MACHINE));
+  for (let i = first; i < end; i++) {
+    // at least one increment known before looking ahead
+    if (i > first && (i - first) % stride === Math.floor(stride / 2)) {
+      const origin = increments.from[i]!;
+      const pace = track.paceAt(origin);
+      let j = i;
+      let hours = increments.hours[i]!;
+      for (const horizon of HORIZONS) {
+        while (j + 1 < end && increments.to[j]! - origin < horizon * 0.8) hours += increments.hours[++j]!;
+        const days = increments.to[j]! - origin;
+        if (days < horizon * 0.6 || days > horizon * 1.6) continue;
+        const span = clock.at(increments.to[j]!) - clock.at(origin);
+        const expected = pace.hoursPerSeasonDay * span;
+        const weight = seasonLikeness(span / days, ahead);
+        found.push({ expected, hours, evidenceHours: pace.evidenceHours, days, weight });
+      }
+    }
+    track.add(increments, seasonDays, i);
+  }
+  return found;
+}
+
+/** How alike two spans' seasons are: exp(−(ln a/b)²/(2·0.4²)), rates below a tenth of the year's mean taken as equal. */
+function seasonLikeness(a: number, b: number): number {
+  return Math.exp(-3.125 * Math.log(Math.max(0.1, a) / Math.max(0.1, b)) ** 2);
+}
+
+function indicesWhere(groupOf: Int32Array, group: number | null): number[] {
+  const found: number[] = [];
+  groupOf.forEach((each, m) => {
+    if (group === null || each === group) found.push(m);
+  });
+  return found;
+}
+
+/** At most `count` entries, evenly spread. */
+function spread(all: readonly number[], count: number): number[] {
+  if (all.length <= count) return [...all];
+  return Array.from({ length: count }, (_, k) => all[Math.floor((k * all.length) / count)]!);
+}
