@@ -1,1 +1,3 @@
-export {};
+export { hashPassword } from './access/secrets.js';
+export { createApi } from './create-api.js';
+export { type Service, startService } from './start-service.js';

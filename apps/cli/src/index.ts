@@ -1,1 +1,1 @@
-export {};
+export { readFolder } from './read-folder.js';

@@ -13,8 +13,10 @@ if (task.kind === 'forecast') {
   const plan = planWeek(task.snapshot, {
     snapshotHash: task.snapshotHash,
     seed: task.seed,
-    stop: task.iterations !== null ? { iterations: task.iterations } : { seconds: task.seconds ?? 10 },
-    now: () => performance.now() / 1000,
+    stop:
+      task.iterations !== null
+        ? { iterations: task.iterations }
+        : { seconds: task.seconds ?? 10, now: () => performance.now() / 1000 },
     shouldCancel: () => Atomics.load(flag, 0) !== 0,
     onProgress: (progress) =>
       send({

@@ -1,0 +1,75 @@
+import type { JobQueue } from '@deckround/jobs';
+import type { Clock, Config, Logger } from '@deckround/platform';
+import type { Store } from '@deckround/store';
+import { type DynamicModule, Module } from '@nestjs/common';
+import { APP_GUARD } from '@nestjs/core';
+import { AccessController } from './access/access.controller.js';
+import { AccessGuard } from './access/access.guard.js';
+import { AccessService } from './access/access.service.js';
+import { PeopleController } from './access/people.controller.js';
+import { FIELD_WORK_CONTROLLERS } from './field-work/field-work.js';
+import { ReadingsController } from './field-work/readings.controller.js';
+import { Once } from './http/once.js';
+import { CLOCK, CONFIG, LOGGER, QUEUE, STORE } from './http/tokens.js';
+import { DueController } from './planning/due.controller.js';
+import { PlansController } from './planning/plans.controller.js';
+import { VisitsController } from './planning/visits.controller.js';
+import { WeekController } from './planning/week.controller.js';
+import { AgreementsController } from './register/agreements.js';
+import { CustomersController } from './register/customers.js';
+import { MachineClassesController, MachinesController } from './register/machines.js';
+import { PartOrdersController, PartsController } from './register/parts.js';
+import { ServiceItemsController } from './register/service-items.js';
+import { BlackoutsController, SitesController } from './register/sites.js';
+import { AbsencesController, TechniciansController } from './register/technicians.js';
+import { HealthController } from './system/health.controller.js';
+
+/** What the API stands on; made by whoever starts it. */
+export interface ApiContext {
+  readonly config: Config;
+  readonly store: Store;
+  readonly queue: JobQueue;
+  readonly clock: Clock;
+  readonly logger: Logger;
+}
+
+@Module({})
+export class AppModule {
+  static for(context: ApiContext): DynamicModule {
+    return {
+      module: AppModule,
+      controllers: [
+        HealthController,
+        AccessController,
+        PeopleController,
+        CustomersController,
+        SitesController,
+        BlackoutsController,
+        MachineClassesController,
+        MachinesController,
+        ServiceItemsController,
+        TechniciansController,
+        AbsencesController,
+        PartsController,
+        PartOrdersController,
+        AgreementsController,
+        ReadingsController,
+        ...FIELD_WORK_CONTROLLERS,
+        DueController,
+        PlansController,
+        WeekController,
+        VisitsController,
+      ],
+      providers: [
+        { provide: STORE, useValue: context.store },
+        { provide: QUEUE, useValue: context.queue },
+        { provide: CONFIG, useValue: context.config },
+        { provide: CLOCK, useValue: context.clock },
+        { provide: LOGGER, useValue: context.logger },
+        { provide: APP_GUARD, useClass: AccessGuard },
+        AccessService,
+        Once,
+      ],
+    };
+  }
+}

@@ -1,0 +1,65 @@
+import 'reflect-metadata';
+import { DomainError } from '@deckround/platform';
+import helmet from '@fastify/helmet';
+import { StandardSchemaSerializerInterceptor, StandardSchemaValidationPipe } from '@nestjs/common';
+import { NestFactory, Reflector } from '@nestjs/core';
+import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
+import { type ApiContext, AppModule } from './app.module.js';
+import { openApiDocument } from './openapi/document.js';
+import { readablePage } from './openapi/readable-page.js';
+import { ProblemFilter } from './problems/problem.filter.js';
+
+const MAX_BODY = 4 * 1024 * 1024;
+
+/** The API as an application that does not listen yet. */
+export async function createApi(context: ApiContext): Promise<NestFastifyApplication> {
+  const adapter = new FastifyAdapter({ bodyLimit: MAX_BODY, forceCloseConnections: true });
+  const app = await NestFactory.create<NestFastifyApplication>(AppModule.for(context), adapter, {
+    logger: false,
+    abortOnError: false,
+  });
+  await app.register(helmet, {
+    contentSecurityPolicy: {
+      directives: {
+        defaultSrc: ["'self'"],
+        scriptSrc: ["'self'"],
+        styleSrc: ["'self'", "'unsafe-inline'"],
+        upgradeInsecureRequests: null,
+      },
+    },
+  });
+  app.useGlobalPipes(
+    new StandardSchemaValidationPipe({
+      exceptionFactory: (issues) =>
+        new DomainError(
+          'invalid-input',
+          'Some fields cannot be used. Nothing was changed.',
+          issues.map((issue) => ({ pointer: pointerOf(issue.path), detail: issue.message })),
+        ),
+    }),
+  );
+  app.useGlobalInterceptors(new StandardSchemaSerializerInterceptor(app.get(Reflector)));
+  app.useGlobalFilters(new ProblemFilter(context.logger));
+
+  const document = openApiDocument(app);
+  const page = readablePage(document);
+  const fastify = app.getHttpAdapter().getInstance();
+  fastify.get('/openapi.json', (_request, reply) => reply.send(document));
+  fastify.get('/docs', (_request, reply) => reply.type('text/html; charset=utf-8').send(page));
+  fastify.get('/', (_request, reply) => reply.redirect('/docs', 302));
+  await app.init();
+  await fastify.ready();
+  return app;
+}
+
+/** JSON pointer (RFC 6901) of a faulty field. */
+function pointerOf(path: readonly (PropertyKey | { readonly key: PropertyKey })[] | undefined): string {
+  return (path ?? [])
+    .map(
+      (step) =>
+        `/${String(typeof step === 'object' ? step.key : step)
+          .replace(/~/g, '~0')
+          .replace(/\//g, '~1')}`,
+    )
+    .join('');
+}

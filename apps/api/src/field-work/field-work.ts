@@ -1,0 +1,207 @@
+import {
+  Completion,
+  CompletionCreate,
+  Finding,
+  FindingCreate,
+  FollowUp,
+  MachineQuery,
+  RoadCall,
+  RoadCallChanges,
+  RoadCallCreate,
+  Stopgap,
+  StopgapChanges,
+  StopgapCreate,
+} from '@deckround/contracts';
+import { dateColumn, dateText } from '@deckround/register-store';
+import type { Prisma } from '@deckround/store';
+import type { z } from 'zod';
+import { machineScope } from '../access/actor.js';
+import { type Resource, resourceController } from '../register/resource.js';
+import { columnOrNull, dateOrNull, given, hoursText } from '../register/values.js';
+import { requireItemCode, requireMachines, slotId } from './require-machine.js';
+
+const ofMachine = ({ machineId }: Record<string, unknown>) => (machineId === undefined ? {} : { machineId });
+
+const completions: Resource<Prisma.CompletionGetPayload<{ include: { slot: true } }>> = {
+  path: 'completions',
+  name: 'Completion',
+  view: Completion,
+  query: MachineQuery,
+  create: CompletionCreate,
+  readers: ['manager', 'technician', 'supervisor'],
+  writers: ['manager', 'technician'],
+  order: 'doneOn',
+  orderValue: (key) => new Date(key),
+  scope: machineScope,
+  where: ofMachine,
+  table: (tx) => tx.completion,
+  include: { slot: true },
+  toView: ({ slot, ...row }) => ({
+    ...row,
+    slot: slot?.name ?? null,
+    doneOn: dateText(row.doneOn),
+    meterHours: hoursText(row.meterHours),
+  }),
+  insert: async (tx, actor, body: z.infer<typeof CompletionCreate>) => {
+    await requireMachines(tx, actor, [body.machineId]);
+    await requireItemCode(tx, body.machineId, body.itemCode);
+    const { slot, doneOn, ...fields } = body;
+    const row = await tx.completion.create({
+      data: {
+        shopId: actor.shopId,
+        ...fields,
+        slotId: await slotId(tx, actor.shopId, body.machineId, slot),
+        doneOn: dateColumn(doneOn),
+        recordedBy: actor.kind === 'person' ? actor.id : null,
+      },
+    });
+    return row.id;
+  },
+};
+
+const findings: Resource<Prisma.FindingGetPayload<object>> = {
+  path: 'findings',
+  name: 'Finding',
+  view: Finding,
+  query: MachineQuery,
+  create: FindingCreate,
+  readers: ['manager', 'technician', 'supervisor'],
+  writers: ['manager', 'technician'],
+  order: 'foundOn',
+  orderValue: (key) => new Date(key),
+  scope: machineScope,
+  where: ofMachine,
+  table: (tx) => tx.finding,
+  toView: (row) => ({ ...row, foundOn: dateText(row.foundOn), dueWithinHours: hoursText(row.dueWithinHours) }),
+  insert: async (tx, actor, body: z.infer<typeof FindingCreate>) => {
+    await requireMachines(tx, actor, [body.machineId]);
+    await requireItemCode(tx, body.machineId, body.itemCode);
+    const { followUp, foundOn, ...fields } = body;
+    const row = await tx.finding.create({
+      data: {
+        shopId: actor.shopId,
+        ...fields,
+        foundOn: dateColumn(foundOn),
+        recordedBy: actor.kind === 'person' ? actor.id : null,
+      },
+    });
+    if (followUp !== null) {
+      await tx.followUp.create({
+        data: { shopId: actor.shopId, machineId: body.machineId, findingId: row.id, owed: followUp },
+      });
+    }
+    return row.id;
+  },
+};
+
+const stopgaps: Resource<Prisma.StopgapGetPayload<object>> = {
+  path: 'stopgaps',
+  name: 'Stopgap',
+  view: Stopgap,
+  query: MachineQuery,
+  create: StopgapCreate,
+  changes: StopgapChanges,
+  readers: ['manager', 'technician', 'supervisor'],
+  writers: ['manager', 'technician'],
+  order: 'madeOn',
+  orderValue: (key) => new Date(key),
+  scope: machineScope,
+  where: ofMachine,
+  table: (tx) => tx.stopgap,
+  toView: (row) => ({
+    ...row,
+    madeOn: dateText(row.madeOn),
+    limitHours: hoursText(row.limitHours),
+    limitOn: dateOrNull(row.limitOn),
+    partQuantity: String(row.partQuantity),
+    partExpectedOn: dateOrNull(row.partExpectedOn),
+    closedOn: dateOrNull(row.closedOn),
+  }),
+  insert: async (tx, actor, body: z.infer<typeof StopgapCreate>) => {
+    await requireMachines(tx, actor, [body.machineId]);
+    const { madeOn, limitOn, partExpectedOn, ...fields } = body;
+    const row = await tx.stopgap.create({
+      data: {
+        shopId: actor.shopId,
+        ...fields,
+        madeOn: dateColumn(madeOn),
+        limitOn: columnOrNull(limitOn),
+        partExpectedOn: columnOrNull(partExpectedOn),
+        recordedBy: actor.kind === 'person' ? actor.id : null,
+      },
+    });
+    await tx.followUp.create({
+      data: {
+        shopId: actor.shopId,
+        machineId: body.machineId,
+        stopgapId: row.id,
+        owed: body.description,
+        dueOn: columnOrNull(limitOn),
+      },
+    });
+    return row.id;
+  },
+  update: async (tx, _actor, row, body: z.infer<typeof StopgapChanges>) => {
+    const dates = given({
+      partExpectedOn: body.partExpectedOn === undefined ? undefined : columnOrNull(body.partExpectedOn),
+      closedOn: body.closedOn === undefined ? undefined : columnOrNull(body.closedOn),
+    });
+    await tx.stopgap.update({ where: { id: row.id }, data: { ...dates, version: { increment: 1 } } });
+    if (body.closedOn !== undefined) {
+      await tx.followUp.updateMany({
+        where: { stopgapId: row.id },
+        data: { closedOn: columnOrNull(body.closedOn), version: { increment: 1 } },
+      });
+    }
+  },
+};
+
+const followUps: Resource<Prisma.FollowUpGetPayload<object>> = {
+  path: 'follow-ups',
+  name: 'FollowUp',
+  view: FollowUp,
+  query: MachineQuery,
+  readers: ['manager', 'technician', 'supervisor'],
+  writers: [],
+  order: 'id',
+  scope: machineScope,
+  where: ofMachine,
+  table: (tx) => tx.followUp,
+  toView: (row) => ({ ...row, dueOn: dateOrNull(row.dueOn), closedOn: dateOrNull(row.closedOn) }),
+};
+
+const roadCalls: Resource<Prisma.RoadCallGetPayload<object>> = {
+  path: 'road-calls',
+  name: 'RoadCall',
+  view: RoadCall,
+  query: MachineQuery,
+  create: RoadCallCreate,
+  changes: RoadCallChanges,
+  readers: ['manager', 'technician', 'supervisor'],
+  writers: ['manager', 'supervisor'],
+  order: 'calledAt',
+  orderValue: (key) => new Date(key),
+  scope: machineScope,
+  where: ofMachine,
+  table: (tx) => tx.roadCall,
+  toView: (row) => ({ ...row, calledAt: row.calledAt.toISOString() }),
+  insert: async (tx, actor, body: z.infer<typeof RoadCallCreate>) => {
+    await requireMachines(tx, actor, [body.machineId]);
+    const row = await tx.roadCall.create({
+      data: { shopId: actor.shopId, ...body, calledAt: new Date(body.calledAt) },
+    });
+    if (!body.usable)
+      await tx.machine.update({
+        where: { id: body.machineId },
+        data: { condition: 'down', version: { increment: 1 } },
+      });
+    return row.id;
+  },
+  update: async (tx, _actor, row, body: z.infer<typeof RoadCallChanges>) => {
+    await tx.roadCall.update({ where: { id: row.id }, data: { ...body, version: { increment: 1 } } });
+  },
+};
+
+export const FIELD_WORK_CONTROLLERS = [completions, findings, stopgaps, followUps, roadCalls].map((each) =>
+  resourceController(each as Resource<{ id: string }>),
+);

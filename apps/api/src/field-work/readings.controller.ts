@@ -1,0 +1,178 @@
+import { pageOf, Reading, ReadingDecision, ReadingQuery, ReadingsCreate, ReadingsTaken } from '@deckround/contracts';
+import { type Clock, DomainError } from '@deckround/platform';
+import { revisitReadings } from '@deckround/register-store';
+import type { Prisma, Store, Tx } from '@deckround/store';
+import { Body, Controller, Get, Headers, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
+import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import { z } from 'zod';
+import { type Actor, Allow, Caller, machineScope } from '../access/actor.js';
+import { Answers, Changes, Creates } from '../http/answer.js';
+import { Once } from '../http/once.js';
+import { afterCursor, readCursor, toPage } from '../http/paging.js';
+import { CLOCK, STORE } from '../http/tokens.js';
+import { etagOf, requireVersion } from '../http/version.js';
+import { hoursText, instantOrNull } from '../register/values.js';
+import { requireMachines } from './require-machine.js';
+
+type Row = Prisma.ReadingGetPayload<object>;
+
+/** A device's clock may run a little ahead. */
+const CLOCK_SKEW_MS = 5 * 60_000;
+
+@ApiTags('Reading')
+@ApiBearerAuth()
+@Controller('v1/readings')
+export class ReadingsController {
+  constructor(
+    @Inject(STORE) private readonly store: Store,
+    @Inject(CLOCK) private readonly clock: Clock,
+    @Inject(Once) private readonly once: Once,
+  ) {}
+
+  @Get()
+  @Allow(['manager', 'technician', 'supervisor'], 'read')
+  @Answers(200, pageOf(Reading, 'Reading'), 'Readings in order of time')
+  async list(@Caller() actor: Actor, @Query({ schema: ReadingQuery }) query: z.infer<typeof ReadingQuery>) {
+    const { cursor, limit, machineId, status } = query;
+    const rows = await this.store.inShop(actor.shopId, (tx) =>
+      tx.reading.findMany({
+        where: {
+          AND: [
+            machineScope(actor),
+            machineId === undefined ? {} : { machineId },
+            status === undefined ? {} : { status },
+            afterCursor('readAt', readCursor(cursor), (key) => new Date(key)),
+          ],
+        },
+        orderBy: [{ readAt: 'asc' }, { id: 'asc' }],
+        take: limit + 1,
+      }),
+    );
+    return toPage(rows, limit, (row) => row.readAt.toISOString(), toView);
+  }
+
+  @Post()
+  @Allow(['manager', 'technician', 'supervisor'], 'readings')
+  @Creates(ReadingsTaken, 'Each reading as it stands now, accepted or set aside with its reason')
+  record(
+    @Caller() actor: Actor,
+    @Body({ schema: ReadingsCreate }) body: z.infer<typeof ReadingsCreate>,
+    @Req() request: FastifyRequest,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ) {
+    return this.once.create(actor, request, reply, async (tx) => {
+      const machineIds = [...new Set(body.readings.map((each) => each.machineId))];
+      await requireMachines(tx, actor, machineIds);
+      this.refuseFuture(body.readings.map((each) => each.readAt));
+      const rows = body.readings.map((each) => ({
+        shopId: actor.shopId,
+        machineId: each.machineId,
+        readAt: new Date(each.readAt),
+        hours: each.hours,
+        source: sourceOf(actor, each.source),
+      }));
+      const { count } = await tx.reading.createMany({ data: rows, skipDuplicates: true });
+      await revisitReadings(tx, actor.shopId, machineIds);
+      const found = await tx.reading.findMany({
+        where: { OR: rows.map(({ machineId, readAt, source, hours }) => ({ machineId, readAt, source, hours })) },
+        orderBy: [{ readAt: 'asc' }, { id: 'asc' }],
+      });
+      return { added: count, repeated: rows.length - count, readings: found.map(toView) };
+    });
+  }
+
+  @Get(':id')
+  @Allow(['manager', 'technician', 'supervisor'], 'read')
+  @Answers(200, Reading, 'The reading; its ETag is needed to decide on it')
+  async read(
+    @Caller() actor: Actor,
+    @Param('id', { schema: z.uuid() }) id: string,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ) {
+    const row = await this.store.inShop(actor.shopId, (tx) => find(tx, actor, id));
+    reply.header('etag', etagOf(row.version));
+    return toView(row);
+  }
+
+  @Post(':id/decision')
+  @Allow(['manager'])
+  @Changes(Reading, 'A person has decided; the decision is not revisited by later readings')
+  async decide(
+    @Caller() actor: Actor,
+    @Param('id', { schema: z.uuid() }) id: string,
+    @Body({ schema: ReadingDecision }) body: z.infer<typeof ReadingDecision>,
+    @Headers('if-match') ifMatch: string | undefined,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ) {
+    const row = await this.store.inShop(actor.shopId, async (tx) => {
+      const before = await find(tx, actor, id);
+      requireVersion(ifMatch, before.version);
+      const decided = { decidedBy: actor.id, decidedAt: this.clock.now(), version: { increment: 1 } };
+      if (body.decision === 'accept') {
+        await tx.reading.update({
+          where: { id },
+          data: { ...decided, status: 'accepted', reasonCode: null, reason: null },
+        });
+      } else {
+        const reason = body.reason ?? `corrected to ${body.hours} h`;
+        await tx.reading.update({
+          where: { id },
+          data: { ...decided, status: 'set-aside', reasonCode: 'by-hand', reason },
+        });
+      }
+      if (body.decision === 'correct') {
+        // The wrong figure stays on record; the right one is a reading of its own.
+        await tx.reading.createMany({
+          skipDuplicates: true,
+          data: [
+            {
+              shopId: actor.shopId,
+              machineId: before.machineId,
+              readAt: before.readAt,
+              hours: body.hours!,
+              source: 'manager',
+              ...{ decidedBy: actor.id, decidedAt: this.clock.now() },
+            },
+          ],
+        });
+      }
+      await revisitReadings(tx, actor.shopId, [before.machineId]);
+      return find(tx, actor, id);
+    });
+    reply.header('etag', etagOf(row.version));
+    return toView(row);
+  }
+
+  private refuseFuture(instants: readonly string[]): void {
+    const latest = this.clock.now().getTime() + CLOCK_SKEW_MS;
+    const errors = instants.flatMap((instant, index) =>
+      new Date(instant).getTime() > latest
+        ? [{ pointer: `/readings/${index}/readAt`, detail: 'it lies in the future: check the device’s clock' }]
+        : [],
+    );
+    if (errors.length > 0)
+      throw new DomainError('invalid-input', 'Some readings lie in the future. None was recorded.', errors);
+  }
+}
+
+async function find(tx: Tx, actor: Actor, id: string): Promise<Row> {
+  const row = await tx.reading.findFirst({ where: { id, ...machineScope(actor) } });
+  if (!row) throw new DomainError('not-found', 'There is no such reading, or it is not yours to see.');
+  return row;
+}
+
+/** A person's reading is theirs, whatever the body says; an integration may say where it has it from. */
+function sourceOf(actor: Actor, stated: string | undefined): string {
+  return actor.role ?? stated ?? 'telematics';
+}
+
+function toView(row: Row) {
+  return {
+    ...row,
+    readAt: row.readAt.toISOString(),
+    hours: String(row.hours),
+    suggestedHours: hoursText(row.suggestedHours),
+    decidedAt: instantOrNull(row.decidedAt),
+  };
+}

@@ -1,0 +1,36 @@
+import type { VisitChanges } from '@deckround/contracts';
+import { DomainError } from '@deckround/platform';
+import type { Tx } from '@deckround/store';
+import type { z } from 'zod';
+import type { VisitRow } from './visit-view.js';
+
+const DEFAULT_SLOT_MINUTES = 30;
+
+/** Promises a visit to the customer: the given slot, or the planned start give or take half an hour. */
+export async function confirmVisit(
+  tx: Tx,
+  visit: VisitRow,
+  changes: z.infer<typeof VisitChanges>,
+  slotMinutes = DEFAULT_SLOT_MINUTES,
+): Promise<void> {
+  const around = (minutes: number) => new Date(visit.startAt.getTime() + minutes * 60_000);
+  const promisedFrom = changes.promisedFrom
+    ? new Date(changes.promisedFrom)
+    : (visit.promisedFrom ?? around(-slotMinutes));
+  const promisedTo = changes.promisedTo ? new Date(changes.promisedTo) : (visit.promisedTo ?? around(slotMinutes));
+  if (promisedFrom > promisedTo) {
+    throw new DomainError('invalid-input', 'The promise cannot be used.', [
+      { pointer: '/promisedTo', detail: 'it ends before it begins' },
+    ]);
+  }
+  await tx.visit.update({
+    where: { id: visit.id },
+    data: {
+      state: 'confirmed',
+      promisedFrom,
+      promisedTo,
+      ...(changes.moveCents === undefined ? {} : { moveCents: changes.moveCents }),
+      version: { increment: 1 },
+    },
+  });
+}

@@ -1,0 +1,83 @@
+import type { VisitFinish } from '@deckround/contracts';
+import { DomainError } from '@deckround/platform';
+import { dateColumn, revisitReadings, wallClockOf } from '@deckround/register-store';
+import type { Tx } from '@deckround/store';
+import type { z } from 'zod';
+import type { Actor } from '../access/actor.js';
+import { slotId } from '../field-work/require-machine.js';
+import type { VisitRow } from './visit-view.js';
+
+/** Closes a visit: readings taken, completions of what was done, stopgaps made good. What was skipped stays due. */
+export async function finishVisit(
+  tx: Tx,
+  actor: Actor,
+  visit: VisitRow,
+  body: z.infer<typeof VisitFinish>,
+): Promise<void> {
+  if (visit.state === 'done' || visit.state === 'cancelled') {
+    throw new DomainError(
+      'visit-closed',
+      `The visit is ${visit.state} already: record later facts as completions and findings.`,
+    );
+  }
+  const known = new Set(visit.visitItems.map((item) => item.id));
+  const unknown = body.done.findIndex((id) => !known.has(id));
+  if (unknown >= 0) {
+    throw new DomainError('invalid-input', 'It names work that is not part of this visit.', [
+      { pointer: `/done/${unknown}`, detail: 'not an item of this visit' },
+    ]);
+  }
+  const machines = new Set(visit.visitItems.map((item) => item.machineId));
+  const foreign = body.readings.findIndex((reading) => !machines.has(reading.machineId));
+  if (foreign >= 0) {
+    throw new DomainError('invalid-input', 'It names a machine that is not part of this visit.', [
+      { pointer: `/readings/${foreign}/machineId`, detail: 'record it as a reading of its own' },
+    ]);
+  }
+  const { shopId } = actor;
+  const site = await tx.site.findUniqueOrThrow({ where: { id: visit.siteId } });
+  const finishedAt = new Date(body.finishedAt);
+  const doneOn = dateColumn(wallClockOf(finishedAt, site.timeZone).slice(0, 10));
+  const hours = new Map(body.readings.map((reading) => [reading.machineId, reading.hours]));
+  await tx.reading.createMany({
+    skipDuplicates: true,
+    data: body.readings.map((reading) => ({
+      shopId,
+      machineId: reading.machineId,
+      readAt: finishedAt,
+      hours: reading.hours,
+      source: 'technician',
+    })),
+  });
+  const done = new Set(body.done);
+  for (const item of visit.visitItems.filter((each) => done.has(each.id))) {
+    if (item.stopgapId !== null) {
+      await tx.stopgap.update({ where: { id: item.stopgapId }, data: { closedOn: doneOn, version: { increment: 1 } } });
+      await tx.followUp.updateMany({
+        where: { stopgapId: item.stopgapId },
+        data: { closedOn: doneOn, visitId: visit.id, version: { increment: 1 } },
+      });
+      continue;
+    }
+    await tx.completion.createMany({
+      skipDuplicates: true,
+      data: [
+        {
+          shopId,
+          machineId: item.machineId,
+          itemCode: item.code,
+          slotId: await slotId(tx, shopId, item.machineId, item.slot),
+          doneOn,
+          meterHours: hours.get(item.machineId) ?? null,
+          visitId: visit.id,
+          recordedBy: actor.kind === 'person' ? actor.id : null,
+          note: body.signedBy === '' ? '' : `signed by ${body.signedBy}`,
+        },
+      ],
+    });
+  }
+  await tx.visitItem.updateMany({ where: { visitId: visit.id, id: { in: body.done } }, data: { state: 'done' } });
+  await tx.visitItem.updateMany({ where: { visitId: visit.id, id: { notIn: body.done } }, data: { state: 'skipped' } });
+  await tx.visit.update({ where: { id: visit.id }, data: { state: 'done', finishedAt, version: { increment: 1 } } });
+  if (body.readings.length > 0) await revisitReadings(tx, shopId, [...hours.keys()]);
+}

@@ -1,0 +1,172 @@
+import { PageQuery, PlanRun, PlanRunCreate, pageOf } from '@deckround/contracts';
+import type { JobQueue } from '@deckround/jobs';
+import { type Config, DomainError, type Logger } from '@deckround/platform';
+import { dateColumn, dateText } from '@deckround/register-store';
+import type { Prisma, Store, Tx } from '@deckround/store';
+import { Body, Controller, Get, HttpCode, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
+import { ApiBearerAuth, ApiOkResponse, ApiTags } from '@nestjs/swagger';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import { z } from 'zod';
+import { type Actor, Allow, Caller } from '../access/actor.js';
+import { Answers, Creates } from '../http/answer.js';
+import { Once } from '../http/once.js';
+import { afterCursor, readCursor, toPage } from '../http/paging.js';
+import { CONFIG, LOGGER, QUEUE, STORE } from '../http/tokens.js';
+import { instantOrNull } from '../register/values.js';
+import { askRun } from './ask-run.js';
+import { sendProgress } from './progress.js';
+
+type Row = Prisma.PlanRunGetPayload<object>;
+const IdParam = z.uuid();
+
+@ApiTags('Plan')
+@ApiBearerAuth()
+@Controller('v1/plan-runs')
+export class PlansController {
+  constructor(
+    @Inject(STORE) private readonly store: Store,
+    @Inject(QUEUE) private readonly queue: JobQueue,
+    @Inject(CONFIG) private readonly config: Config,
+    @Inject(LOGGER) private readonly logger: Logger,
+    @Inject(Once) private readonly once: Once,
+  ) {}
+
+  @Get()
+  @Allow(['manager'], 'read')
+  @Answers(200, pageOf(PlanRun, 'PlanRun'), 'Plan runs in order of asking')
+  async list(@Caller() actor: Actor, @Query({ schema: PageQuery }) { cursor, limit }: z.infer<typeof PageQuery>) {
+    const rows = await this.store.inShop(actor.shopId, (tx) =>
+      tx.planRun.findMany({
+        where: afterCursor('askedAt', readCursor(cursor), (key) => new Date(key)),
+        orderBy: [{ askedAt: 'asc' }, { id: 'asc' }],
+        take: limit + 1,
+      }),
+    );
+    return toPage(rows, limit, (row) => row.askedAt.toISOString(), toView);
+  }
+
+  @Post()
+  @Allow(['manager'])
+  @Creates(PlanRun, 'The plan is asked for; watch its progress')
+  async ask(
+    @Caller() actor: Actor,
+    @Body({ schema: PlanRunCreate }) body: z.infer<typeof PlanRunCreate>,
+    @Req() request: FastifyRequest,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ) {
+    const view = await this.once.create(actor, request, reply, async (tx) =>
+      toView(
+        await tx.planRun.create({
+          data: {
+            shopId: actor.shopId,
+            weekOf: dateColumn(body.weekOf),
+            days: body.days,
+            seed: body.seed,
+            seconds: body.seconds ?? this.config.PLAN_SECONDS,
+            iterations: body.iterations ?? null,
+            askedBy: actor.id,
+          },
+        }),
+      ),
+    );
+    await askRun(this.queue, this.logger, 'plan', actor.shopId, view.id);
+    return view;
+  }
+
+  @Get(':id')
+  @Allow(['manager'], 'read')
+  @Answers(200, PlanRun, 'Where the plan run stands')
+  async read(@Caller() actor: Actor, @Param('id', { schema: IdParam }) id: string) {
+    return toView(await this.store.inShop(actor.shopId, (tx) => find(tx, id)));
+  }
+
+  @Post(':id/cancel')
+  @Allow(['manager'])
+  @HttpCode(202)
+  @Answers(202, PlanRun, 'The search stops within a moment and keeps the best plan it has')
+  async cancel(@Caller() actor: Actor, @Param('id', { schema: IdParam }) id: string) {
+    return this.store.inShop(actor.shopId, async (tx) => {
+      const row = await find(tx, id);
+      if (row.status === 'asked') {
+        await tx.planRun.updateMany({
+          where: { id, status: 'asked' },
+          data: { status: 'cancelled', cancelAsked: true, finishedAt: new Date() },
+        });
+      } else if (row.status === 'running') {
+        await tx.planRun.update({ where: { id }, data: { cancelAsked: true } });
+      }
+      return toView(await find(tx, id));
+    });
+  }
+
+  @Get(':id/progress')
+  @Allow(['manager'], 'read')
+  @ApiOkResponse({
+    description: 'Server-sent events `progress` (the plan run) until `end`',
+    content: { 'text/event-stream': { schema: { type: 'string' } } },
+  })
+  async progress(
+    @Caller() actor: Actor,
+    @Param('id', { schema: IdParam }) id: string,
+    @Req() request: FastifyRequest,
+    @Res() reply: FastifyReply,
+  ) {
+    const look = async () => toView(await this.store.inShop(actor.shopId, (tx) => find(tx, id)));
+    await sendProgress(request, reply, look, (run) => !['asked', 'running'].includes(run.status));
+  }
+
+  @Get(':id/snapshot')
+  @Allow(['manager'])
+  @ApiOkResponse({
+    description: 'The planning snapshot: everything the plan was made of, to keep, mail or replay',
+    content: { 'application/json': { schema: { type: 'object' } } },
+  })
+  async snapshot(@Caller() actor: Actor, @Param('id', { schema: IdParam }) id: string) {
+    return this.document(actor, id, 'snapshot');
+  }
+
+  @Get(':id/plan')
+  @Allow(['manager'])
+  @ApiOkResponse({
+    description: 'The whole plan document with its reasons',
+    content: { 'application/json': { schema: { type: 'object' } } },
+  })
+  async plan(@Caller() actor: Actor, @Param('id', { schema: IdParam }) id: string) {
+    return this.document(actor, id, 'plan');
+  }
+
+  private async document(actor: Actor, id: string, which: 'snapshot' | 'plan'): Promise<unknown> {
+    const row = await this.store.inShop(actor.shopId, (tx) => find(tx, id));
+    if (row[which] === null)
+      throw new DomainError('plan-not-ready', `The plan run is ${row.status}: its ${which} is not there yet.`);
+    return row[which];
+  }
+}
+
+async function find(tx: Tx, id: string): Promise<Row> {
+  const row = await tx.planRun.findFirst({ where: { id } });
+  if (!row) throw new DomainError('not-found', 'There is no such plan run.');
+  return row;
+}
+
+function toView(row: Row) {
+  return {
+    id: row.id,
+    version: row.version,
+    status: row.status,
+    weekOf: dateText(row.weekOf),
+    days: row.days,
+    seed: row.seed,
+    seconds: row.seconds,
+    iterations: row.iterations,
+    cancelAsked: row.cancelAsked,
+    attempts: row.attempts,
+    askedAt: row.askedAt.toISOString(),
+    startedAt: instantOrNull(row.startedAt),
+    finishedAt: instantOrNull(row.finishedAt),
+    totalCents: row.totalCents,
+    snapshotHash: row.snapshotHash,
+    progress: row.progress as z.infer<typeof PlanRun>['progress'],
+    error: row.error,
+  };
+}

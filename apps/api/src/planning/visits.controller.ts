@@ -1,0 +1,123 @@
+import { pageOf, Visit, VisitChanges, VisitFinish, VisitQuery } from '@deckround/contracts';
+import { DomainError } from '@deckround/platform';
+import { dateColumn } from '@deckround/register-store';
+import type { Store, Tx } from '@deckround/store';
+import { Body, Controller, Get, Headers, Inject, Param, Patch, Post, Query, Req, Res } from '@nestjs/common';
+import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import { z } from 'zod';
+import { type Actor, Allow, Caller, siteScope } from '../access/actor.js';
+import { Answers, Changes, Creates } from '../http/answer.js';
+import { Once } from '../http/once.js';
+import { afterCursor, readCursor, toPage } from '../http/paging.js';
+import { STORE } from '../http/tokens.js';
+import { etagOf, requireVersion } from '../http/version.js';
+import { confirmVisit } from './confirm-visit.js';
+import { finishVisit } from './finish-visit.js';
+import { toVisitView, VISIT_INCLUDE, type VisitRow } from './visit-view.js';
+
+const IdParam = z.uuid();
+
+@ApiTags('Visit')
+@ApiBearerAuth()
+@Controller('v1/visits')
+export class VisitsController {
+  constructor(
+    @Inject(STORE) private readonly store: Store,
+    @Inject(Once) private readonly once: Once,
+  ) {}
+
+  @Get()
+  @Allow(['manager', 'technician', 'supervisor'], 'read')
+  @Answers(200, pageOf(Visit, 'Visit'), 'Visits in order of start')
+  async list(@Caller() actor: Actor, @Query({ schema: VisitQuery }) query: z.infer<typeof VisitQuery>) {
+    const { cursor, limit, from, to, ...equal } = query;
+    const rows = await this.store.inShop(actor.shopId, (tx) =>
+      tx.visit.findMany({
+        where: {
+          AND: [
+            siteScope(actor),
+            equal,
+            from === undefined ? {} : { visitDate: { gte: dateColumn(from) } },
+            to === undefined ? {} : { visitDate: { lte: dateColumn(to) } },
+            afterCursor('startAt', readCursor(cursor), (key) => new Date(key)),
+          ],
+        },
+        include: VISIT_INCLUDE,
+        orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
+        take: limit + 1,
+      }),
+    );
+    return toPage(rows, limit, (row) => row.startAt.toISOString(), toVisitView);
+  }
+
+  @Get(':id')
+  @Allow(['manager', 'technician', 'supervisor'], 'read')
+  @Answers(200, Visit, 'The visit; its ETag is needed to change it')
+  async read(
+    @Caller() actor: Actor,
+    @Param('id', { schema: IdParam }) id: string,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ) {
+    return answer(reply, await this.store.inShop(actor.shopId, (tx) => findVisit(tx, actor, id)));
+  }
+
+  @Patch(':id')
+  @Allow(['manager'])
+  @Changes(Visit, 'The visit as it stands now')
+  async change(
+    @Caller() actor: Actor,
+    @Param('id', { schema: IdParam }) id: string,
+    @Body({ schema: VisitChanges }) body: z.infer<typeof VisitChanges>,
+    @Headers('if-match') ifMatch: string | undefined,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ) {
+    const row = await this.store.inShop(actor.shopId, async (tx) => {
+      const before = await findVisit(tx, actor, id);
+      requireVersion(ifMatch, before.version);
+      if (before.state === 'done')
+        throw new DomainError('visit-closed', 'The visit is done: what was done cannot be planned any more.');
+      if (body.state === 'cancelled') {
+        await tx.visit.update({
+          where: { id },
+          data: { state: 'cancelled', promisedFrom: null, promisedTo: null, version: { increment: 1 } },
+        });
+      } else {
+        await confirmVisit(tx, before, body);
+      }
+      return findVisit(tx, actor, id);
+    });
+    return answer(reply, row);
+  }
+
+  @Post(':id/finish')
+  @Allow(['manager', 'technician'])
+  @Creates(Visit, 'The visit is done: its completions and readings are recorded, its stopgaps made good')
+  finish(
+    @Caller() actor: Actor,
+    @Param('id', { schema: IdParam }) id: string,
+    @Body({ schema: VisitFinish }) body: z.infer<typeof VisitFinish>,
+    @Req() request: FastifyRequest,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ) {
+    return this.once.create(actor, request, reply, async (tx) => {
+      await finishVisit(tx, actor, await findVisit(tx, actor, id), body);
+      return toVisitView(await findVisit(tx, actor, id));
+    });
+  }
+}
+
+async function findVisit(tx: Tx, actor: Actor, id: string): Promise<VisitRow> {
+  const row = await tx.visit.findFirst({ where: { id, ...siteScope(actor) }, include: VISIT_INCLUDE });
+  if (!row)
+    throw new DomainError(
+      'not-found',
+      'There is no such visit, or it is not yours to see. A re-plan replaces proposed visits.',
+    );
+  return row;
+}
+
+function answer(reply: FastifyReply, row: VisitRow) {
+  reply.header('etag', etagOf(row.version));
+  return toVisitView(row);
+}

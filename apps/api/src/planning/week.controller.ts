@@ -1,0 +1,119 @@
+import { Week, WeekConfirm, WeekConfirmed, WeekQuery } from '@deckround/contracts';
+import type { WeekPlan } from '@deckround/planning';
+import { addDays } from '@deckround/register';
+import { dateColumn, dateText } from '@deckround/register-store';
+import type { Store, Tx } from '@deckround/store';
+import { Body, Controller, Get, Inject, Post, Query, Req, Res } from '@nestjs/common';
+import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { z } from 'zod';
+import { type Actor, Allow, Caller } from '../access/actor.js';
+import { Answers, Creates } from '../http/answer.js';
+import { Once } from '../http/once.js';
+import { STORE } from '../http/tokens.js';
+import { instantOrNull } from '../register/values.js';
+import { confirmVisit } from './confirm-visit.js';
+import { toVisitView, VISIT_INCLUDE } from './visit-view.js';
+
+@ApiTags('Week')
+@ApiBearerAuth()
+@Controller('v1/week')
+export class WeekController {
+  constructor(
+    @Inject(STORE) private readonly store: Store,
+    @Inject(Once) private readonly once: Once,
+  ) {}
+
+  @Get()
+  @Allow(['manager', 'technician'], 'read')
+  @Answers(200, Week, 'The week as it is planned now')
+  read(@Caller() actor: Actor, @Query({ schema: WeekQuery }) query: z.infer<typeof WeekQuery>) {
+    return this.store.inShop(actor.shopId, (tx) => readWeek(tx, query));
+  }
+
+  @Post('confirm')
+  @Allow(['manager'])
+  @Creates(WeekConfirmed, 'Every proposed visit of the week is promised now')
+  confirm(
+    @Caller() actor: Actor,
+    @Body({ schema: WeekConfirm }) body: z.infer<typeof WeekConfirm>,
+    @Req() request: FastifyRequest,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ) {
+    return this.once.create(actor, request, reply, async (tx) => {
+      const visits = await tx.visit.findMany({
+        where: { state: 'proposed', visitDate: span(body) },
+        include: VISIT_INCLUDE,
+      });
+      for (const visit of visits) await confirmVisit(tx, visit, { moveCents: body.moveCents }, body.slotMinutes);
+      return { confirmed: visits.length };
+    });
+  }
+}
+
+function span({ weekOf, days }: { weekOf: string; days: number }) {
+  return { gte: dateColumn(weekOf), lte: dateColumn(addDays(weekOf, days - 1)) };
+}
+
+async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>) {
+  const routes = await tx.dayRoute.findMany({
+    where: { routeDate: span(query) },
+    include: { technician: true },
+    orderBy: [{ routeDate: 'asc' }, { technicianId: 'asc' }],
+  });
+  const visits = await tx.visit.findMany({
+    where: { visitDate: span(query), state: { not: 'cancelled' } },
+    include: VISIT_INCLUDE,
+    orderBy: { startAt: 'asc' },
+  });
+  const run = await tx.planRun.findFirst({
+    where: { status: 'done', weekOf: dateColumn(query.weekOf) },
+    orderBy: { finishedAt: 'desc' },
+  });
+  const plan = run?.plan as WeekPlan | null | undefined;
+  const titles = await titlesOf(tx, plan?.leftOut.map((each) => each.itemId) ?? []);
+  return {
+    weekOf: query.weekOf,
+    days: query.days,
+    planRunId: run?.id ?? null,
+    routes: routes.map(({ technician, ...route }) => ({
+      ...route,
+      technicianName: technician.name,
+      date: dateText(route.routeDate),
+      leaveAt: route.leaveAt.toISOString(),
+      returnAt: route.returnAt.toISOString(),
+      lunchFrom: instantOrNull(route.lunchFrom),
+      lunchTo: instantOrNull(route.lunchTo),
+      visits: visits
+        .filter(
+          (visit) =>
+            visit.technicianId === route.technicianId && visit.visitDate.getTime() === route.routeDate.getTime(),
+        )
+        .map(toVisitView),
+    })),
+    leftOut: (plan?.leftOut ?? []).map((each) => ({
+      ...each,
+      ...(titles.get(each.itemId) ?? { machineId: null, title: each.itemId }),
+    })),
+    cost: plan ? { ...plan.cost } : null,
+  };
+}
+
+/** What a left-out item is called, from the newest forecast. */
+async function titlesOf(
+  tx: Tx,
+  itemIds: readonly string[],
+): Promise<Map<string, { machineId: string; title: string }>> {
+  const machineIds = [...new Set(itemIds.map((id) => id.split('/')[0]!))].filter((id) => /^[0-9a-f-]{36}$/.test(id));
+  const rows = await tx.dueForecast.findMany({
+    where: { OR: [{ machineId: { in: machineIds } }, { stopgapId: { not: null } }] },
+  });
+  return new Map(
+    rows.map((row) => [
+      row.stopgapId === null
+        ? [row.machineId, row.code, row.slot].filter((part) => part !== null).join('/')
+        : `stopgap/${row.stopgapId}`,
+      { machineId: row.machineId, title: row.title },
+    ]),
+  );
+}

@@ -1,0 +1,25 @@
+import type { DomainErrorCode } from '@deckround/platform';
+
+/** The only translation of domain errors into HTTP; a new code does not compile until it has its line here. */
+export const PROBLEMS: Readonly<Record<DomainErrorCode, { status: number; title: string }>> = {
+  'not-found': { status: 404, title: 'There is no such thing' },
+  'not-allowed': { status: 403, title: 'Not allowed' },
+  'sign-in-failed': { status: 401, title: 'Sign-in failed' },
+  'signed-out': { status: 401, title: 'Not signed in' },
+  'invalid-input': { status: 422, title: 'The input cannot be used' },
+  conflict: { status: 409, title: 'It conflicts with what is there' },
+  'version-missing': { status: 428, title: 'If-Match is missing' },
+  'version-stale': { status: 412, title: 'It was changed meanwhile' },
+  'idempotency-key-missing': { status: 400, title: 'Idempotency-Key is missing' },
+  'idempotency-key-reused': { status: 422, title: 'Idempotency-Key was used for another request' },
+  'idempotency-still-running': { status: 409, title: 'The first request with this Idempotency-Key is still running' },
+  'register-faulty': { status: 422, title: 'The register has faults' },
+  'plan-not-ready': { status: 409, title: 'The plan is not ready' },
+  'visit-closed': { status: 409, title: 'The visit is closed' },
+  'too-many-sign-ins': { status: 429, title: 'Too many sign-ins' },
+};
+
+/** Stable address of a problem type, as RFC 9457 wants it; a name, not a page. */
+export function problemType(code: string): string {
+  return `urn:deckround:problem:${code}`;
+}

@@ -1,0 +1,87 @@
+import { randomUUID } from 'node:crypto';
+import type { Problem } from '@deckround/contracts';
+import { DomainError, type Logger } from '@deckround/platform';
+import { Prisma } from '@deckround/store';
+import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException } from '@nestjs/common';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import { PROBLEMS, problemType } from './problem-map.js';
+
+type Found = Pick<Problem, 'type' | 'title' | 'status' | 'detail'> & { errors?: Problem['errors'] };
+
+/** Turns every exception into an RFC 9457 document, in this one place. */
+@Catch()
+export class ProblemFilter implements ExceptionFilter {
+  constructor(private readonly logger: Logger) {}
+
+  catch(exception: unknown, host: ArgumentsHost): void {
+    const request = host.switchToHttp().getRequest<FastifyRequest>();
+    const reply = host.switchToHttp().getResponse<FastifyReply>();
+    const found = describe(exception);
+    const correlationId = randomUUID();
+    if (found.status >= 500)
+      this.logger.error(
+        'request.failed',
+        { correlationId, method: request.method, path: request.url.split('?')[0] },
+        exception,
+      );
+    const problem: Problem = { ...found, instance: request.url.split('?')[0]!, correlationId };
+    if (found.status === 401) reply.header('www-authenticate', 'Bearer');
+    if (found.status === 429) reply.header('retry-after', '900');
+    reply
+      .status(found.status)
+      .header('content-type', 'application/problem+json; charset=utf-8')
+      .send(JSON.stringify(problem));
+  }
+}
+
+function describe(exception: unknown): Found {
+  if (exception instanceof DomainError) {
+    const { status, title } = PROBLEMS[exception.code];
+    const errors = exception.errors.length > 0 ? { errors: exception.errors.map((each) => ({ ...each })) } : {};
+    return { type: problemType(exception.code), title, status, detail: exception.detail, ...errors };
+  }
+  if (exception instanceof Prisma.PrismaClientKnownRequestError) return describeDatabase(exception);
+  if (exception instanceof HttpException) {
+    const status = exception.getStatus();
+    return { type: problemType(`http-${status}`), title: exception.message, status, detail: exception.message };
+  }
+  const status = (exception as { statusCode?: number } | null)?.statusCode;
+  if (status !== undefined && status >= 400 && status < 500) {
+    const message = (exception as Error).message;
+    return { type: problemType(`http-${status}`), title: 'The request cannot be read', status, detail: message };
+  }
+  return {
+    type: problemType('internal'),
+    title: 'Something went wrong here',
+    status: 500,
+    detail: 'Nothing was changed. Try again; if it stays, tell whoever runs the server the correlation id.',
+  };
+}
+
+/** Rules that live in the database: uniqueness, references, checks. */
+function describeDatabase(error: Prisma.PrismaClientKnownRequestError): Found {
+  const conflict = (detail: string): Found => ({ type: problemType('conflict'), ...PROBLEMS.conflict, detail });
+  const invalid = (detail: string): Found => ({
+    type: problemType('invalid-input'),
+    ...PROBLEMS['invalid-input'],
+    detail,
+  });
+  switch (error.code) {
+    case 'P2002':
+      return conflict('There is one with the same code or key already: change that one, or choose another code.');
+    case 'P2003':
+      return invalid('It names something that does not exist, or that others still need.');
+    case 'P2025':
+      return { type: problemType('not-found'), ...PROBLEMS['not-found'], detail: 'It is not there, or not yours.' };
+    case 'P2034':
+      return conflict('Somebody changed the same thing at the same moment: try again.');
+    default:
+      if (/23514|check constraint/.test(error.message)) return invalid('A value is outside what is allowed.');
+      return {
+        type: problemType('internal'),
+        title: 'Something went wrong here',
+        status: 500,
+        detail: 'Nothing was changed. Try again later.',
+      };
+  }
+}

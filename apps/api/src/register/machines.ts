@@ -1,0 +1,89 @@
+import { Id, Machine, MachineChanges, MachineClass, MachineCreate, PageQuery } from '@deckround/contracts';
+import { DomainError } from '@deckround/platform';
+import type { Prisma, Tx } from '@deckround/store';
+import type { z } from 'zod';
+import { siteScope } from '../access/actor.js';
+import { type Resource, resourceController } from './resource.js';
+import { columnOrNull, dateOrNull } from './values.js';
+
+type Row = Prisma.MachineGetPayload<{ include: { class: true } }>;
+
+const machines: Resource<Row> = {
+  path: 'machines',
+  name: 'Machine',
+  view: Machine,
+  query: PageQuery.extend({ siteId: Id.optional() }),
+  create: MachineCreate,
+  changes: MachineChanges,
+  readers: ['manager', 'technician', 'supervisor'],
+  writers: ['manager'],
+  order: 'code',
+  scope: (actor) => siteScope(actor),
+  where: ({ siteId }) => (siteId === undefined ? {} : { siteId }),
+  table: (tx) => tx.machine,
+  include: { class: true },
+  toView: (row) => ({ ...row, machineClass: row.class.code, inServiceOn: dateOrNull(row.inServiceOn) }),
+  insert: async (tx, actor, body: z.infer<typeof MachineCreate>) => {
+    const { machineClass, inServiceOn, ...fields } = body;
+    const { id } = await tx.machine.create({
+      data: {
+        shopId: actor.shopId,
+        ...fields,
+        classId: await classId(tx, machineClass),
+        inServiceOn: columnOrNull(inServiceOn),
+      },
+    });
+    await writeSpindleSlots(tx, actor.shopId, id, fields.spindles);
+    return id;
+  },
+  update: async (tx, actor, row, body: z.infer<typeof MachineChanges>) => {
+    const { machineClass, inServiceOn, ...fields } = body;
+    await tx.machine.update({
+      where: { id: row.id },
+      data: {
+        ...fields,
+        ...(machineClass === undefined ? {} : { classId: await classId(tx, machineClass) }),
+        ...(inServiceOn === undefined ? {} : { inServiceOn: columnOrNull(inServiceOn) }),
+        version: { increment: 1 },
+      },
+    });
+    if (fields.spindles !== undefined) await writeSpindleSlots(tx, actor.shopId, row.id, fields.spindles);
+  },
+};
+
+/** Slots are never taken away: their component lives are history. */
+async function writeSpindleSlots(tx: Tx, shopId: string, machineId: string, spindles: number): Promise<void> {
+  await tx.componentSlot.createMany({
+    skipDuplicates: true,
+    data: Array.from({ length: spindles }, (_, index) => ({
+      shopId,
+      machineId,
+      name: `spindle ${index + 1}`,
+      kind: 'spindle',
+    })),
+  });
+}
+
+async function classId(tx: Tx, code: string): Promise<string> {
+  const found = await tx.machineClass.findFirst({ where: { code } });
+  if (found) return found.id;
+  const known = (await tx.machineClass.findMany({ orderBy: { code: 'asc' } })).map((each) => each.code);
+  throw new DomainError('invalid-input', 'The machine class is not known.', [
+    { pointer: '/machineClass', detail: `use one of ${known.join(', ')}` },
+  ]);
+}
+
+const machineClasses: Resource<Prisma.MachineClassGetPayload<{ include: { preparationStates: true } }>> = {
+  path: 'machine-classes',
+  name: 'MachineClass',
+  view: MachineClass,
+  readers: ['manager', 'technician', 'supervisor'],
+  writers: [],
+  order: 'code',
+  table: (tx) => tx.machineClass,
+  include: { preparationStates: { orderBy: { code: 'asc' } } },
+  toView: ({ preparationStates, ...row }) => ({ ...row, preparations: preparationStates }),
+};
+
+export const MachinesController = resourceController(machines);
+export const MachineClassesController = resourceController(machineClasses);

@@ -1,0 +1,50 @@
+import { type CatalogueTorque, MANUAL_FIRST } from '@deckround/catalogue';
+import { Code, PageQuery, ServiceItem, ServiceItemChanges } from '@deckround/contracts';
+import type { Prisma } from '@deckround/store';
+import type { z } from 'zod';
+import { type Resource, resourceController } from './resource.js';
+import { hoursText } from './values.js';
+
+// International foot and pound: 1 ft·lbf = 1.3558179483314004 N·m, to the digits that a number holds.
+const NM_PER_FT_LB = 1.3558179483314;
+
+type Row = Prisma.ServiceItemGetPayload<{
+  include: { plan: { include: { class: true } }; serviceItemParts: { include: { part: true } } };
+}>;
+
+const serviceItems: Resource<Row> = {
+  path: 'service-items',
+  name: 'ServiceItem',
+  view: ServiceItem,
+  query: PageQuery.extend({ machineClass: Code.optional() }),
+  changes: ServiceItemChanges,
+  readers: ['manager', 'technician', 'supervisor'],
+  writers: ['manager'],
+  order: 'code',
+  where: ({ machineClass }) => (machineClass === undefined ? {} : { plan: { class: { code: machineClass } } }),
+  table: (tx) => tx.serviceItem,
+  include: { plan: { include: { class: true } }, serviceItemParts: { include: { part: true } } },
+  toView: ({ plan, serviceItemParts, ...row }) => ({
+    ...row,
+    machineClass: plan.class.code,
+    intervalHours: hoursText(row.intervalHours),
+    firstHours: hoursText(row.firstHours),
+    toleranceHours: String(row.toleranceHours),
+    parts: serviceItemParts.map((each) => ({
+      partId: each.partId,
+      code: each.part.code,
+      quantity: String(each.quantity),
+      perSpindle: each.perSpindle,
+    })),
+    torques: (row.torques as unknown as CatalogueTorque[]).map((torque) => ({
+      ...torque,
+      nm: torque.ftLb?.map((value) => Math.round(value * NM_PER_FT_LB * 10) / 10),
+    })),
+    manualFirst: MANUAL_FIRST,
+  }),
+  update: async (tx, _actor, row, body: z.infer<typeof ServiceItemChanges>) => {
+    await tx.serviceItem.update({ where: { id: row.id }, data: { ...body, version: { increment: 1 } } });
+  },
+};
+
+export const ServiceItemsController = resourceController(serviceItems);

@@ -1,0 +1,32 @@
+#!/usr/bin/env node
+import { Command } from 'commander';
+import { CliError } from './cli-error.js';
+import { addCheck } from './commands/check.js';
+import { addDemo } from './commands/demo.js';
+import { addForecast } from './commands/forecast.js';
+import { addImport } from './commands/import.js';
+import { addMigrate } from './commands/migrate.js';
+import { addOpenShop } from './commands/open-shop.js';
+import { addPlan } from './commands/plan.js';
+import { addReplay } from './commands/replay.js';
+import { addSnapshot } from './commands/snapshot.js';
+
+const program = new Command('deckround').description(
+  'Upkeep of other people’s mowers where they stand: import a register, forecast what falls due, plan the week.',
+);
+for (const add of [addDemo, addOpenShop, addImport, addForecast, addPlan, addSnapshot, addReplay, addCheck, addMigrate])
+  add(program);
+
+try {
+  await program.parseAsync();
+} catch (error) {
+  if (error instanceof CliError) {
+    process.stderr.write(`${error.message}\n`);
+    process.exitCode = error.exitCode;
+  } else {
+    process.stderr.write(
+      `${error instanceof Error ? (process.env.LOG_LEVEL === 'debug' ? error.stack : error.message) : String(error)}\n`,
+    );
+    process.exitCode = 1;
+  }
+}
