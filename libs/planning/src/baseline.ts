@@ -166,13 +166,21 @@ class Baseline {
     const byPrice = [...items].sort(
       (a, b) => Number(b.mustDo) - Number(a.mustDo) || b.deferralCents - a.deferralCents || a.index - b.index,
     );
-    while (byPrice.length > 0) {
-      const indices = byPrice.map((item) => item.index).sort((a, b) => a - b);
-      if (this.siteHasRoom(site, v, indices) && this.insert({ site, items: indices, promise: null }, v)) {
-        return new Set(indices);
+    // Fewer items never take longer, so the largest number that fits can be halved in on.
+    let fits: number[] = [];
+    for (let low = 0, high = byPrice.length; low < high; ) {
+      const count = Math.ceil((low + high) / 2);
+      const indices = indicesOf(byPrice.slice(0, count));
+      const possible =
+        this.siteHasRoom(site, v, indices) && this.cheapestRoute({ site, items: indices, promise: null }, v);
+      if (possible) {
+        fits = indices;
+        low = count;
+      } else {
+        high = count - 1;
       }
-      byPrice.pop();
     }
+    if (fits.length > 0 && this.insert({ site, items: fits, promise: null }, v)) return new Set(fits);
     return new Set();
   }
 
@@ -188,6 +196,13 @@ class Baseline {
   }
 
   private insert(visit: DraftVisit, v: number): boolean {
+    const route = this.cheapestRoute(visit, v);
+    if (route) this.routes[v] = route;
+    return route !== null;
+  }
+
+  /** The route with the visit at its cheapest position; null when it fits nowhere. */
+  private cheapestRoute(visit: DraftVisit, v: number): DraftVisit[] | null {
     const route = this.routes[v]!;
     let best = Infinity;
     let bestRoute: DraftVisit[] | null = null;
@@ -199,8 +214,7 @@ class Baseline {
         bestRoute = tried;
       }
     }
-    if (bestRoute) this.routes[v] = bestRoute;
-    return bestRoute !== null;
+    return bestRoute;
   }
 
   /** Moves single visits within the route while that makes it cheaper. */
@@ -226,6 +240,10 @@ class Baseline {
     }
     return best;
   }
+}
+
+function indicesOf(items: readonly InstanceItem[]): number[] {
+  return items.map((item) => item.index).sort((a, b) => a - b);
 }
 
 function compare(a: number[], b: number[]): number {

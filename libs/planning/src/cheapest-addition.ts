@@ -1,6 +1,7 @@
 import { type Draft, type DraftVisit, routeCents } from './draft.js';
-import type { PlanningInstance } from './instance.js';
+import { basePlace, type PlanningInstance } from './instance.js';
 import { visitsPerDay } from './to-routing.js';
+import { visitMinutes } from './visit-minutes.js';
 
 export interface Addition {
   /** Technician-day and its visits afterwards. */
@@ -27,6 +28,7 @@ export function cheapestAddition(
   present: readonly number[],
 ): Addition | null {
   const { site } = instance.items[index]!;
+  const alone: DraftVisit = { site, items: [index], promise: null };
   let best: Addition | null = null;
   const offer = (v: number, visits: DraftVisit[], joins: Addition['joins']) => {
     const cents = routeCents(instance, v, visits) - present[v]!;
@@ -39,14 +41,36 @@ export function cheapestAddition(
       const joined = withItem(visits[here]!, index);
       if (respectsMachines(instance, joined)) offer(v, visits.with(here, joined), 'visit');
     } else if (admitsVisit(instance, draft, site, v)) {
-      const visit = { site, items: [index], promise: null };
       if (isPromised(instance, site, v)) return;
       for (let p = 0; p <= visits.length; p++) {
-        offer(v, [...visits.slice(0, p), visit, ...visits.slice(p)], 'new-visit');
+        if (leastCents(instance, v, visits, p, alone) >= (best?.cents ?? Infinity)) continue;
+        offer(v, [...visits.slice(0, p), alone, ...visits.slice(p)], 'new-visit');
       }
     }
   });
   return best;
+}
+
+/** What a new visit costs at least: drives, labour, fee and timing, without overtime and before rounding. */
+function leastCents(
+  instance: PlanningInstance,
+  v: number,
+  visits: readonly DraftVisit[],
+  position: number,
+  visit: DraftVisit,
+): number {
+  const { travel, snapshot } = instance;
+  const day = instance.technicianDays[v]!;
+  const base = basePlace(instance, day.technician);
+  const from = visits[position - 1]?.site ?? base;
+  const to = visits[position]?.site ?? base;
+  const wage = snapshot.technicians[day.technician]!.wageCentsPerHour / 60;
+  const arc = (a: number, b: number) =>
+    travel.cents[a * travel.size + b]! + wage * travel.minutes[a * travel.size + b]!;
+  const detour = arc(from, visit.site) + arc(visit.site, to) - (visits.length > 0 ? arc(from, to) : 0);
+  const timing = visit.items.reduce((sum, item) => sum + instance.items[item]!.timingCents[day.day]!, 0);
+  const { total } = visitMinutes(instance, visit.site, visit.items);
+  return detour + wage * total + snapshot.sites[visit.site]!.visitFeeCents + timing - 1;
 }
 
 /** A visit with one more item. */

@@ -1,9 +1,9 @@
 import { EMPTY_MENU, type Menu, type MenuBook } from '@deckround/routing';
 import type { PlanningInstance } from './instance.js';
-import { machineOptions, type WorkOption } from './machine-options.js';
+import { machineOptions, type OfferedItem, type WorkOption } from './machine-options.js';
 import { UNITS_PER_CENT } from './money.js';
 import type { PlanStop } from './plan-stops.js';
-import { siteOptions } from './site-options.js';
+import { type CombinedOption, itemsOfOption, siteOptions } from './site-options.js';
 import { visitMinutes } from './visit-minutes.js';
 
 /** Price in the search of a must-do left out; never part of a reported cost. Cents. */
@@ -22,7 +22,9 @@ interface OpenSet {
 }
 
 interface ItemMenu extends Menu {
-  options: WorkOption[];
+  options: CombinedOption[];
+  /** Tokens found so far, −1 = not yet. */
+  tokens: Int32Array;
 }
 
 interface StopBook {
@@ -46,6 +48,7 @@ export class ItemMenus implements MenuBook {
   private readonly classes: { technician: number; skills: Set<string>; wage: number }[] = [];
   private readonly positionInStop: Int32Array;
   private readonly mostMinutes: number;
+  private readonly machineMemo: (Map<string, readonly WorkOption[]> | undefined)[] = [];
   /** Per item: most it can be worth, in units, labour taken off. */
   private readonly bestNet: Float64Array;
 
@@ -148,9 +151,10 @@ export class ItemMenus implements MenuBook {
 
   token(stop: number, open: number, vehicle: number, option: number): number {
     if (this.stops[stop]!.kind === 'frozen') return 0;
-    const { options } = this.menu(stop, open, vehicle) as ItemMenu;
+    const menu = this.menu(stop, open, vehicle) as ItemMenu;
+    if (menu.tokens[option]! >= 0) return menu.tokens[option]!;
     const book = this.books[stop]!;
-    const { items } = options[option]!;
+    const items = itemsOfOption(menu.options[option]!);
     const words = new Uint32Array(book.sets[0]!.words.length);
     for (const item of items) {
       const k = this.positionInStop[item]!;
@@ -160,9 +164,10 @@ export class ItemMenus implements MenuBook {
     let token = book.tokenOf.get(key);
     if (token === undefined) {
       token = book.tokens.length;
-      book.tokens.push({ items: [...items].sort((a, b) => a - b), words });
+      book.tokens.push({ items, words });
       book.tokenOf.set(key, token);
     }
+    menu.tokens[option] = token;
     return token;
   }
 
@@ -218,37 +223,60 @@ export class ItemMenus implements MenuBook {
     const { instance } = this;
     const book = this.books[stop]!;
     const site = instance.snapshot.sites[this.stops[stop]!.site]!;
-    const { skills, wage } = this.classes[cls]!;
-    const byMachine = new Map<number, { index: number; minutes: number; bits: number; gain: number }[]>();
-    book.items.forEach((index, k) => {
-      if ((set.words[k >> 5]! & (1 << (k & 31))) === 0) return;
-      const item = instance.items[index]!;
-      if (item.releaseDay > day || (item.skill !== null && !skills.has(item.skill))) return;
-      const offered = {
-        index,
-        minutes: item.minutes,
-        bits: item.preparationBits,
-        gain: this.gain(index, day),
-      };
-      const list = byMachine.get(item.machine);
-      if (list) list.push(offered);
-      else byMachine.set(item.machine, [offered]);
-    });
-    const machines = [...byMachine].map(([machine, items]) => machineOptions(items, instance.forests[machine]!, wage));
+    const { wage } = this.classes[cls]!;
+    const machines: (readonly WorkOption[])[] = [];
+    for (let from = 0; from < book.items.length; ) {
+      const machine = instance.items[book.items[from]!]!.machine;
+      let to = from;
+      let key = '';
+      while (to < book.items.length && instance.items[book.items[to]!]!.machine === machine) {
+        key += set.words[to >> 5]! & (1 << (to & 31)) ? '1' : '0';
+        to++;
+      }
+      machines.push(this.optionsOf(stop, from, to, key, cls, day));
+      from = to;
+    }
     const most = site.downRule === 'whole-visit' ? site.maxMachinesDown : machines.length;
-    const options = siteOptions(machines, this.mostMinutes - site.setupMinutes, most)
-      .filter((option) => option.items.length > 0)
-      .map((option) => ({
-        minutes: option.minutes + site.setupMinutes,
-        net: option.net - wage * site.setupMinutes,
-        items: option.items,
-      }));
+    const options = siteOptions(machines, this.mostMinutes - site.setupMinutes, most).slice(1);
     return {
       count: options.length,
-      minutes: Int32Array.from(options, (option) => option.minutes),
-      worth: Float64Array.from(options, (option) => option.net),
+      minutes: Int32Array.from(options, (option) => option.minutes + site.setupMinutes),
+      worth: Float64Array.from(options, (option) => option.net - wage * site.setupMinutes),
       options,
+      tokens: new Int32Array(options.length).fill(-1),
     };
+  }
+
+  /** Options of one machine; remembered by what is open at it. */
+  private optionsOf(
+    stop: number,
+    from: number,
+    to: number,
+    key: string,
+    cls: number,
+    day: number,
+  ): readonly WorkOption[] {
+    const { instance } = this;
+    const book = this.books[stop]!;
+    const { machine } = instance.items[book.items[from]!]!;
+    const cell = (machine * this.classes.length + cls) * instance.dates.length + day;
+    this.machineMemo[cell] ??= new Map();
+    const memo = this.machineMemo[cell]!;
+    let options = memo.get(key);
+    if (options === undefined) {
+      const { skills, wage } = this.classes[cls]!;
+      const offered: OfferedItem[] = [];
+      for (let k = from; k < to; k++) {
+        const item = instance.items[book.items[k]!]!;
+        if (key[k - from] === '0' || item.releaseDay > day) continue;
+        if (item.skill !== null && !skills.has(item.skill)) continue;
+        const { index, minutes, preparationBits: bits } = item;
+        offered.push({ index, minutes, bits, gain: this.gain(index, day) });
+      }
+      options = machineOptions(offered, instance.forests[machine]!, wage);
+      memo.set(key, options);
+    }
+    return options;
   }
 
   private frozenMenu(stop: number, technician: number): Menu {

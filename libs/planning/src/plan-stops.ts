@@ -42,6 +42,7 @@ export function planStops(instance: PlanningInstance): PlanStop[] {
   for (const item of instance.items) if (!pinnedItems.has(item.index)) bySite[item.site]!.push(item.index);
   bySite.forEach((items, site) => {
     if (items.length === 0) return;
+    items.sort((a, b) => instance.items[a]!.machine - instance.items[b]!.machine || a - b);
     const confirmed = keepablePromises(instance, site);
     const { total } = visitMinutes(instance, site, items);
     const { downRule, maxMachinesDown } = instance.snapshot.sites[site]!;
