@@ -1,1 +1,3 @@
+export { shiftCents, stopgapCents } from './cost/timing-cost.js';
+export { forecastDue, forecastDueWith } from './forecast-due.js';
 export * from './snapshot.js';

@@ -46,21 +46,27 @@ export function chooseReadings(
   const from = new Int32Array(n).fill(-1);
   const steps: Step[] = [];
   for (let i = 0; i < n; i++) {
-    let skipped = 0;
     let best = i === 0 ? 0 : Number.POSITIVE_INFINITY;
     let bestStep: Step = { at: i, grown: 0, by: 'first' };
-    // every earlier reading disbelieved
-    for (let k = 0; k < i && k <= LONGEST_RUN; k++) skipped += priceOfSkipping(placed, k, -1, i, changes, use);
-    if (i > 0 && i <= LONGEST_RUN) best = skipped;
     for (let j = i - 1; j >= 0 && j >= i - LONGEST_RUN - 1; j--) {
       const step = follow(placed[j]!, placed[i]!, changes, use);
       let total = cost[j]! + step.doubt;
-      if (total >= best) continue;
+      // even if every skipped reading were explained; spares nearly all looks at misreadings
+      if (total + SET_ASIDE_EXPLAINED * (i - j - 1) >= best) continue;
       for (let k = j + 1; k < i; k++) total += priceOfSkipping(placed, k, j, i, changes, use);
       if (total < best) {
         best = total;
         from[i] = j;
         bestStep = { at: i, grown: step.grown, by: step.by };
+      }
+    }
+    if (i > 0 && i <= LONGEST_RUN && SET_ASIDE_EXPLAINED * i < best) {
+      let total = 0;
+      for (let k = 0; k < i; k++) total += priceOfSkipping(placed, k, -1, i, changes, use);
+      if (total < best) {
+        best = total;
+        from[i] = -1;
+        bestStep = { at: i, grown: 0, by: 'first' };
       }
     }
     cost[i] = best;
@@ -70,6 +76,7 @@ export function chooseReadings(
   let bestEnd = Number.POSITIVE_INFINITY;
   for (let i = n - 1; i >= 0 && i >= n - 1 - LONGEST_RUN; i--) {
     let total = cost[i]!;
+    if (total + SET_ASIDE_EXPLAINED * (n - 1 - i) >= bestEnd) continue;
     for (let k = i + 1; k < n; k++) total += priceOfSkipping(placed, k, i, -1, changes, use);
     if (total < bestEnd) {
       bestEnd = total;
