@@ -1,7 +1,13 @@
+export * from './backtest.js';
 export * from './calendar.js';
 export * from './cleaning/clean-readings.js';
+export * from './degree-days.js';
 export * from './model/fit-usage.js';
 export * from './model/forecast-usage.js';
 export { SeasonClock } from './model/season-clock.js';
 export { seasonPrior } from './model/season-prior.js';
+export * from './scores/coverage-interval.js';
+export * from './scores/crps.js';
+export * from './scores/interval-score.js';
+export * from './scores/pinball.js';
 export * from './snapshot.js';

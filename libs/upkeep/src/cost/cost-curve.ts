@@ -35,7 +35,7 @@ export function costCurve(
     else {
       for (let j = 0; j < SCENARIOS; j++) {
         const byHours = 1 + (scenarios.hours[j * days + d]! - mark.hours) / mark.hoursScale;
-        sum += cents(byHours > byDay ? byHours : byDay);
+        sum += cents(Math.max(byHours, byDay));
       }
     }
     const overdue = chanceOverdue(mark, scenarios, d);
