@@ -4,7 +4,7 @@ import { SEASON_BINS, seasonPrior } from './season-prior.js';
 
 const ROUNDS = 24;
 /** Machine-weeks of data that weigh as much as the prior in one bin. */
-const PRIOR_WEEKS = 4;
+const PRIOR_WEEKS = 0.15;
 const BIN_DAYS = 365.2425 / SEASON_BINS;
 /** Bins touched by one gap between readings are walked one by one; longer gaps than this say nothing about season. */
 const LONGEST_GAP_DAYS = 200;

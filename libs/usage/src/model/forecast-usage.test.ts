@@ -1,0 +1,137 @@
+import { describe, expect, test } from '@jest/globals';
+import { dateOfDay, dayNumber } from '../calendar.js';
+import { simulatedFleet } from '../simulated-fleet.js';
+import type { Reading, UsageSnapshot } from '../snapshot.js';
+import { fitUsage } from './fit-usage.js';
+import { forecastUsage, lifetimeHoursAt, type MachineForecast } from './forecast-usage.js';
+
+const machine = (id: string, latitude: number | null = 45) => ({
+  id,
+  siteId: 's',
+  machineClass: 'zero-turn',
+  latitude,
+  longitude: null,
+  inServiceOn: null,
+});
+
+function constantFleet(perDay: number, days: number, every: number): UsageSnapshot {
+  const origin = dayNumber('2025-06-30');
+  const machines = Array.from({ length: 20 }, (_, m) => machine(`m${m}`));
+  const readings: Reading[] = machines.flatMap(({ id }) => {
+    const own: Reading[] = [];
+    for (let day = origin - days; day <= origin; day += every) {
+      const hours = 100 + perDay * (day - origin + days);
+      own.push({ id: `${id}-${day}`, machineId: id, readAt: `${dateOfDay(day)}T18:00:00`, hours, source: 'test' });
+    }
+    return own;
+  });
+  return { version: 1, asOf: '2025-06-30', horizonDays: 60, machines, readings, meterChanges: [] };
+}
+
+test('a constant rate is forecast as that rate', () => {
+  const snapshot = constantFleet(2, 1100, 5);
+  const forecast = forecastUsage(fitUsage(snapshot)).machines.get('m0')!;
+  const { p10, p50, p90 } = forecast.quantiles();
+  const now = 100 + 2 * 1100;
+  expect(Math.abs(p50[59]! - (now + 120))).toBeLessThan(2.5);
+  expect(p90[59]! - p10[59]!).toBeLessThan(12);
+  const day = forecast.dayReaching(now + 60, 0.5)!;
+  expect(Math.abs(day - (forecast.originDay + 30))).toBeLessThanOrEqual(1);
+});
+
+function expectSane(forecast: MachineForecast): void {
+  const { p10, p25, p50, p75, p90 } = forecast.quantiles();
+  let before = 0;
+  p50.forEach((middle, d) => {
+    const row = [p10[d]!, p25[d]!, middle, p75[d]!, p90[d]!];
+    for (const value of row) expect(Number.isFinite(value)).toBe(true);
+    expect([...row].sort((a, b) => a - b)).toEqual(row);
+    expect(middle).toBeGreaterThanOrEqual(before);
+    before = middle;
+  });
+  for (const hours of [0, 10, 1e6]) {
+    const { p10: early, p90: late } = forecast.datesReaching(hours);
+    if (early !== null && late !== null) expect(early <= late).toBe(true);
+    const chance = forecast.probabilityReached(hours, forecast.originDay + 20);
+    expect(chance).toBeGreaterThanOrEqual(0);
+    expect(chance).toBeLessThanOrEqual(1);
+  }
+}
+
+describe('odd input gives a wide forecast, never NaN', () => {
+  const at = (id: string, date: string, hours: number): Reading => ({
+    id,
+    machineId: 'm',
+    readAt: `${date}T09:00:00`,
+    hours,
+    source: 'test',
+  });
+  const daily = Array.from({ length: 3650 }, (_, k) => at(`d${k}`, dateOfDay(dayNumber('2015-07-03') + k), k / 10));
+  test.each<[string, Reading[], number | null]>([
+    ['no reading', [], 45],
+    ['one reading', [at('a', '2025-05-01', 120)], -33],
+    ['all equal', Array.from({ length: 9 }, (_, k) => at(`e${k}`, `2025-0${k + 1}-01`, 500)), null],
+    ['ten years of daily readings', daily, 45],
+    ['a clock ahead of the forecast origin', [at('a', '2025-05-01', 120), at('b', '2031-05-01', 990)], 45],
+    ['not a number', [at('a', '2025-05-01', Number.NaN), at('b', '2025-05-02', -4)], 45],
+    ['tropics', [at('a', '2025-05-01', 120), at('b', '2025-06-01', 160)], 2],
+  ])('%s', (_, readings, latitude) => {
+    const snapshot: UsageSnapshot = {
+      version: 1,
+      asOf: '2025-06-30',
+      horizonDays: 90,
+      machines: [machine('m', latitude)],
+      readings,
+      meterChanges: [],
+    };
+    const forecast = forecastUsage(fitUsage(snapshot));
+    expectSane(forecast.machines.get('m')!);
+    expect(Number.isFinite(lifetimeHoursAt(forecast, 'm', '2025-03-01'))).toBe(true);
+  });
+});
+
+test.each([
+  { name: 'north, in season', seed: 5, latitude: 47, asOf: '2025-06-10' },
+  { name: 'south, in season', seed: 6, latitude: -34, asOf: '2024-12-20' },
+  { name: 'north, last readings in autumn', seed: 8, latitude: 47, asOf: '2025-03-20' },
+])('simulated fleet, $name: intervals cover as stated', ({ seed, latitude, asOf }) => {
+  let judged = 0;
+  let inside80 = 0;
+  let inside50 = 0;
+  for (const round of [0, 1, 2]) {
+    const fleet = simulatedFleet({ seed: seed + 100 * round, machines: 90, latitude, from: '2022-11-01', asOf });
+    const forecast = forecastUsage(fitUsage(fleet.snapshot));
+    for (const [id, each] of forecast.machines) {
+      for (const ahead of [14, 30, 60]) {
+        const day = each.originDay + ahead;
+        const hours = fleet.truth(id, day);
+        judged++;
+        if (hours >= each.lifetimeHours(day, 0.1) - 0.05 && hours <= each.lifetimeHours(day, 0.9) + 0.05) inside80++;
+        if (hours >= each.lifetimeHours(day, 0.25) - 0.05 && hours <= each.lifetimeHours(day, 0.75) + 0.05) inside50++;
+      }
+    }
+  }
+  console.info(`80 %: ${(inside80 / judged).toFixed(3)}, 50 %: ${(inside50 / judged).toFixed(3)} of ${judged}`);
+  expect(inside80 / judged).toBeGreaterThan(0.68);
+  expect(inside80 / judged).toBeLessThan(0.95);
+});
+
+test('before any season has been seen the latitude decides: little use in winter, on either side of the equator', () => {
+  for (const [latitude, winter, summer] of [
+    [47, '2025-12-20', '2025-06-20'],
+    [-37, '2025-06-20', '2025-12-20'],
+  ] as const) {
+    const paceAt = (asOf: string) => {
+      const snapshot: UsageSnapshot = {
+        version: 1,
+        asOf,
+        horizonDays: 30,
+        machines: [machine('m', latitude)],
+        readings: [],
+        meterChanges: [],
+      };
+      return forecastUsage(fitUsage(snapshot)).machines.get('m')!.hoursPerWeek;
+    };
+    expect(paceAt(winter)).toBeLessThan(0.2 * paceAt(summer));
+  }
+});
