@@ -18,6 +18,8 @@ interface OpenSet {
   words: Uint32Array;
   menus: (ItemMenu | undefined)[];
   ceiling: number;
+  /** Set-up plus the shortest open item. */
+  least: number;
   taken: Map<number, number>;
 }
 
@@ -171,6 +173,17 @@ export class ItemMenus implements MenuBook {
     return token;
   }
 
+  isPrepared(stop: number, open: number, vehicle: number): boolean {
+    if (this.stops[stop]!.kind === 'frozen') return true;
+    const day = this.instance.technicianDays[vehicle]!;
+    const cell = this.classOf[day.technician]! * this.instance.dates.length + day.day;
+    return this.books[stop]!.sets[open]!.menus[cell] !== undefined;
+  }
+
+  least(stop: number, open: number): number {
+    return this.stops[stop]!.kind === 'frozen' ? 0 : this.books[stop]!.sets[open]!.least;
+  }
+
   ceiling(stop: number, open: number): number {
     if (this.stops[stop]!.kind === 'frozen') return open === 0 ? PINNED_CENTS * UNITS_PER_CENT : 0;
     return this.books[stop]!.sets[open]!.ceiling;
@@ -192,12 +205,16 @@ export class ItemMenus implements MenuBook {
     if (id === undefined) {
       id = book.sets.length;
       let sum = 0;
+      let shortest = Infinity;
       book.items.forEach((item, k) => {
-        if (words[k >> 5]! & (1 << (k & 31))) sum += this.bestNet[item]!;
+        if ((words[k >> 5]! & (1 << (k & 31))) === 0) return;
+        sum += this.bestNet[item]!;
+        if (this.bestNet[item]! > 0) shortest = Math.min(shortest, this.instance.items[item]!.minutes);
       });
+      const least = this.instance.snapshot.sites[this.stops[stop]!.site]!.setupMinutes + shortest;
       const bonus = this.stops[stop]!.mostBonus * UNITS_PER_CENT;
       const ceiling = sum <= 0 ? 0 : Math.min(book.fullCeiling, Math.max(0, sum + bonus - this.visitFee(stop)));
-      book.sets.push({ words, menus: [], ceiling, taken: new Map() });
+      book.sets.push({ words, menus: [], ceiling, least, taken: new Map() });
       book.setOf.set(key, id);
     }
     return id;

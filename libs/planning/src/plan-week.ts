@@ -1,4 +1,12 @@
-import { anyOf, cancelled, maxIterations, type RoutedVisit, type StartVisit, solve } from '@deckround/routing';
+import {
+  anyOf,
+  cancelled,
+  maxIterations,
+  type RoutedVisit,
+  type SearchParameters,
+  type StartVisit,
+  solve,
+} from '@deckround/routing';
 import { baselineDrafts } from './baseline.js';
 import { type Draft, type DraftVisit, evaluateDraft } from './draft.js';
 import { fillGaps } from './fill-gaps.js';
@@ -28,11 +36,16 @@ export interface PlanWeekOptions {
    * Seconds: a short trial run measures the speed and fixes the iterations, which the plan then tells.
    */
   stop: { iterations: number; cutAt?: number } | { seconds: number; now: () => number };
+  /** Settings of the search, for experiments; the defaults are measured. */
+  parameters?: Partial<SearchParameters>;
   /** Called at improvements. */
   onProgress?: (progress: PlanProgress) => void;
   /** Asked every 256 iterations. */
   shouldCancel?: () => boolean;
 }
+
+/** Where whole plans want other settings than plain routing: a visit's travel is much of a whole plan's stake. */
+const PLANNING_PARAMETERS: Partial<SearchParameters> = { firstTemperature: 0.3, lastTemperature: 0.01 };
 
 /**
  * Plans the week: which items in which visit, by whom, on which day, in which order, and which are left out.
@@ -52,6 +65,7 @@ export function planWeek(snapshot: PlanningSnapshot, options: PlanWeekOptions): 
       seed: options.seed,
       stop: anyOf(maxIterations(limit, cutAt), cancelled(options.shouldCancel ?? (() => false))),
       start,
+      parameters: { ...PLANNING_PARAMETERS, ...options.parameters },
       ...(onProgress && {
         onBest: ({ iterations, routes }) =>
           onProgress(progressOf(instance, toDraft(instance, stops, menus, routes()), iterations)),

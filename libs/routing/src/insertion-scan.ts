@@ -30,11 +30,16 @@ export class InsertionScan {
     const { problem } = this.plan;
     const list = problem.windowList[stop * problem.vehicles.count + v]!;
     if (list < 0) return;
-    const menu = problem.menus.menu(stop, this.plan.open[stop]!, v);
-    if (menu.count === 0) return;
     const w0 = problem.windowStart[list]!;
     const w1 = problem.windowStart[list + 1]!;
     if (w0 === w1) return;
+    const open = this.plan.open[stop]!;
+    if (!problem.menus.isPrepared(stop, open, v)) {
+      const least = problem.menus.least(stop, open);
+      if (!this.hasRoom(stop, v, least, w0, w1)) return;
+    }
+    const menu = problem.menus.menu(stop, open, v);
+    if (menu.count === 0) return;
     const plain =
       menu.count === 1 &&
       w1 === w0 + 1 &&
@@ -171,6 +176,33 @@ export class InsertionScan {
         this.offer(travel - worth[fits]!, p - base, fits);
       }
     }
+  }
+
+  /** Whether a service of `least` minutes fits anywhere in the route. */
+  private hasRoom(stop: number, v: number, least: number, w0: number, w1: number): boolean {
+    const { plan } = this;
+    const { vehicles, stops, places: P } = plan.problem;
+    const row = stops.place[stop]! * P;
+    const lunch = vehicles.lunchMinutes[v]!;
+    const from = vehicles.lunchFrom[v]!;
+    const to = vehicles.lunchTo[v]!;
+    const base = v * plan.stride;
+    const end = base + plan.length[v]!;
+    for (let p = base; p <= end; p++) {
+      const drive = plan.minutesFrom[row + plan.placeAt[p]!]!;
+      const onward = plan.minutesTo[row + plan.placeAt[p + 1]!]!;
+      let in1 = plan.out1[p]! + drive;
+      let in0 = NEVER;
+      let by0 = NEVER;
+      if (lunch > 0) {
+        in0 = plan.out0[p]! + drive;
+        in1 = Math.min(in1, arrivalAfterLunch(plan.out0[p]!, drive, lunch, from, to));
+        const now = departureBeforeLunch(plan.late1[p + 1]!, onward, lunch, from, to);
+        by0 = Math.max(plan.late0[p + 1]! - onward, now);
+      }
+      if (this.room(in0, in1, by0, plan.late1[p + 1]! - onward, w0, w1, lunch) >= least) return true;
+    }
+    return false;
   }
 
   private offer(cost: number, position: number, option: number): void {

@@ -23,6 +23,10 @@ export interface MenuBook {
   giveBack(stop: number, open: number, token: number): number;
   /** A number by which the book remembers what the option consists of. */
   token(stop: number, open: number, vehicle: number, option: number): number;
+  /** Whether `menu` can answer at once; if not, it is first asked whether `least` minutes fit at all. */
+  isPrepared(stop: number, open: number, vehicle: number): boolean;
+  /** No option takes fewer minutes than this. */
+  least(stop: number, open: number): number;
   /** No visit to the stop, on any vehicle, is worth more than this; 0 when nothing is open. */
   ceiling(stop: number, open: number): number;
 }
@@ -61,6 +65,14 @@ export class SingleOptionMenus implements MenuBook {
   }
 
   token(): number {
+    return 0;
+  }
+
+  isPrepared(): boolean {
+    return true;
+  }
+
+  least(): number {
     return 0;
   }
 

@@ -36,7 +36,7 @@ export const DEFAULT_PARAMETERS: SearchParameters = {
   unservedNear: 6,
   unservedAnywhere: 3,
   shorterOption: 0.03,
-  lenientShare: 0.1,
+  lenientShare: 0.03,
   lenience: 4,
   insertionCache: true,
   earlyAbort: true,

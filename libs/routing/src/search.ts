@@ -139,7 +139,10 @@ function meanArcCost(plan: WorkingPlan): number {
   const { stops } = plan.problem;
   const base = vehicles.startPlace[0];
   if (base === undefined || stops.count === 0) return 1;
-  return Math.max(1, stops.place.reduce((sum, place) => sum + plan.costTo[0]![base * places + place]!, 0) / stops.count);
+  return Math.max(
+    1,
+    stops.place.reduce((sum, place) => sum + plan.costTo[0]![base * places + place]!, 0) / stops.count,
+  );
 }
 
 /** base^share rounded to 2^-20: powers may differ in the last digit between engine versions. */

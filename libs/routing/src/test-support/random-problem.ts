@@ -31,6 +31,12 @@ class FixedMenus implements MenuBook {
   token(_stop: number, _open: number, _vehicle: number, option: number): number {
     return option;
   }
+  isPrepared(stop: number): boolean {
+    return stop % 2 === 0;
+  }
+  least(stop: number): number {
+    return this.menus[stop]!.minutes[0]!;
+  }
   ceiling(stop: number, open: number): number {
     const menu = this.menus[stop]!;
     return open === 0 ? menu.worth[menu.count - 1]! : 0;
