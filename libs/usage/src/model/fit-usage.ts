@@ -156,25 +156,29 @@ function lookBack(
   clock: SeasonClock,
   originDay: number,
 ): LookBack[] {
-  const ahead = (clock.at(originDay + 1 + DAYS_AHEAD) - clock.at(originDay + 1)) / DAYS_AHEAD;
+  const coming = (clock.at(originDay + 1 + DAYS_AHEAD) - clock.at(originDay + 1)) / DAYS_AHEAD;
   const first = increments.first[m]!;
   const end = increments.first[m + 1]!;
   const found: LookBack[] = [];
+  let looks = m;
   const stride = Math.max(1, Math.floor((end - first) / LOOKS_PER_MACHINE));
   for (let i = first; i < end; i++) {
     // at least one increment known before looking ahead
     if (i > first && (i - first) % stride === Math.floor(stride / 2)) {
       const origin = increments.from[i]!;
-      const pace = track.paceAt(origin);
+      // a forecast is asked for some time after the machine's last reading, when its neighbours have told more
+      const asked = origin + ((looks++ % 3) / 3) * (increments.to[i]! - origin);
+      const pace = track.paceAt(asked);
       let j = i;
       let hours = increments.hours[i]!;
       for (const horizon of HORIZONS) {
-        while (j + 1 < end && increments.to[j]! - origin < horizon * 0.8) hours += increments.hours[++j]!;
+        while (j + 1 < end && increments.to[j]! - asked < horizon * 0.8) hours += increments.hours[++j]!;
         const days = increments.to[j]! - origin;
-        if (days < horizon * 0.6 || days > horizon * 1.6) continue;
+        const ahead = increments.to[j]! - asked;
+        if (ahead < horizon * 0.6 || ahead > horizon * 1.6) continue;
         const span = clock.at(increments.to[j]!) - clock.at(origin);
         const expected = pace.hoursPerSeasonDay * span;
-        const weight = seasonLikeness(span / days, ahead);
+        const weight = seasonLikeness(span / days, coming);
         found.push({ expected, hours, evidenceHours: pace.evidenceHours, days, weight });
       }
     }
