@@ -10,6 +10,8 @@ const PRIOR_WEEKS = 0.15;
  * has a standard deviation of 0.7 bins; with more years their mean does the smoothing. Own choice.
  */
 const WEATHER_PASSES = 6;
+/** Shape, with mean 1, from which on a bin belongs to the growing season. Own choice. */
+const IN_SEASON = 0.6;
 const BIN_DAYS = 365.2425 / SEASON_BINS;
 /** Bins touched by one gap between readings are walked one by one; longer gaps than this say nothing about season. */
 const LONGEST_GAP_DAYS = 200;
@@ -32,11 +34,16 @@ export function learnSeason(
 ): Float64Array<ArrayBuffer> {
   const prior = seasonPrior(latitude);
   const gaps: number[] = [];
-  for (const m of machines) {
+  /** For each gap the place of its machine among `machines`. */
+  const owner: number[] = [];
+  machines.forEach((m, own) => {
     for (let i = increments.first[m]!; i < increments.first[m + 1]!; i++) {
-      if (increments.to[i]! <= until && increments.to[i]! - increments.from[i]! <= LONGEST_GAP_DAYS) gaps.push(i);
+      if (increments.to[i]! <= until && increments.to[i]! - increments.from[i]! <= LONGEST_GAP_DAYS) {
+        gaps.push(i);
+        owner.push(own);
+      }
     }
-  }
+  });
   let total = 0;
   let days = 0;
   for (const i of gaps) {
@@ -46,16 +53,19 @@ export function learnSeason(
   if (total <= 0 || days < 60) return prior;
   const overlap = overlaps(increments, gaps);
   let shape = prior.map((value) => 0.7 * value + 0.3);
-  const level = new Map<number, number>();
+  const level = new Float64Array(machines.length);
   for (let round = 0; round < ROUNDS; round++) {
-    estimateLevels(increments, gaps, overlap, shape, total / days, level);
-    shape = emStep(increments, gaps, overlap, shape, prior, level, total / days);
+    estimateLevels(increments, gaps, owner, overlap, shape, total / days, level);
+    shape = emStep(increments, gaps, owner, overlap, shape, prior, level, total / days);
     shape = normalised(round < ROUNDS - 2 ? smoothed(shape) : shape);
   }
   for (let pass = 0; pass < Math.round(WEATHER_PASSES / yearsSeen(increments, gaps)); pass++) {
     shape = shape.map((value, b) => {
       const n = shape.length;
-      return 0.5 * value + 0.25 * (shape[(b + n - 1) % n]! + shape[(b + 1) % n]!);
+      const before = shape[(b + n - 1) % n]!;
+      const after = shape[(b + 1) % n]!;
+      // the edge of the growing season stays where it was seen
+      return Math.min(value, before, after) < IN_SEASON ? value : 0.5 * value + 0.25 * (before + after);
     });
   }
   return normalised(shape);
@@ -102,36 +112,38 @@ function overlaps(increments: Increments, gaps: readonly number[]): Overlaps {
 function estimateLevels(
   increments: Increments,
   gaps: readonly number[],
+  owner: readonly number[],
   overlap: Overlaps,
   shape: Float64Array<ArrayBuffer>,
   mean: number,
-  level: Map<number, number>,
+  level: Float64Array,
 ): void {
-  const hours = new Map<number, number>();
-  const exposure = new Map<number, number>();
+  const hours = new Float64Array(level.length);
+  const exposure = new Float64Array(level.length);
   gaps.forEach((i, g) => {
     let days = 0;
     for (let k = overlap.start[g]!; k < overlap.start[g + 1]!; k++) days += shape[overlap.bin[k]!]! * overlap.days[k]!;
-    const m = increments.machine[i]!;
-    hours.set(m, (hours.get(m) ?? 0) + increments.hours[i]!);
-    exposure.set(m, (exposure.get(m) ?? 0) + days);
+    const own = owner[g]!;
+    hours[own] = hours[own]! + increments.hours[i]!;
+    exposure[own] = exposure[own]! + days;
   });
-  for (const [m, sum] of hours) level.set(m, (sum + mean * 20) / (exposure.get(m)! + 20));
+  for (let own = 0; own < level.length; own++) level[own] = (hours[own]! + mean * 20) / (exposure[own]! + 20);
 }
 
 function emStep(
   increments: Increments,
   gaps: readonly number[],
+  owner: readonly number[],
   overlap: Overlaps,
   shape: Float64Array<ArrayBuffer>,
   prior: Float64Array,
-  level: ReadonlyMap<number, number>,
+  level: Float64Array,
   mean: number,
 ): Float64Array<ArrayBuffer> {
   const earned = new Float64Array(SEASON_BINS);
   const exposed = new Float64Array(SEASON_BINS);
   gaps.forEach((i, g) => {
-    const own = level.get(increments.machine[i]!)!;
+    const own = level[owner[g]!]!;
     let expected = 0;
     for (let k = overlap.start[g]!; k < overlap.start[g + 1]!; k++)
       expected += own * shape[overlap.bin[k]!]! * overlap.days[k]!;
