@@ -38,7 +38,12 @@ const all = table(join(args.register, 'readings.csv')).map((row, k) => ({
   hours: Number(row.hours),
   source: row.source,
 }));
-const asOf = args['as-of'] ?? all.reduce((last, each) => (each.readAt > last ? each.readAt : last), '').slice(0, 10);
+const asOf =
+  args['as-of'] ??
+  all
+    .map((each) => each.readAt.slice(0, 10))
+    .sort()
+    .at(-1);
 const readings = all.filter((each) => each.readAt.slice(0, 10) <= asOf);
 const meterChanges = optional('meter_changes.csv')
   .filter((row) => row.changed_at <= asOf)
