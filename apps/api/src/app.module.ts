@@ -34,6 +34,7 @@ export interface ApiContext {
 }
 
 @Module({})
+// biome-ignore lint/complexity/noStaticOnlyClass: Nest wants a class to hang the module on
 export class AppModule {
   static for(context: ApiContext): DynamicModule {
     return {

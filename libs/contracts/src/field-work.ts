@@ -19,12 +19,10 @@ const ReadingSource = z.enum(['technician', 'supervisor', 'telematics', 'manager
 export const ReadingCreate = z
   .strictObject({ machineId: Id, readAt: InstantIn, hours: Hours, source: ReadingSource.optional() })
   .meta({ id: 'ReadingCreate' });
-export const ReadingsCreate = z
-  .strictObject({ readings: z.array(ReadingCreate).min(1).max(5000) })
-  .meta({
-    id: 'ReadingsCreate',
-    description: 'One or many readings; a reading that is there already is not added again',
-  });
+export const ReadingsCreate = z.strictObject({ readings: z.array(ReadingCreate).min(1).max(5000) }).meta({
+  id: 'ReadingsCreate',
+  description: 'One or many readings; a reading that is there already is not added again',
+});
 export const Reading = z
   .object({
     id: Id,
@@ -40,12 +38,10 @@ export const Reading = z
     decidedAt: Instant.nullable(),
   })
   .meta({ id: 'Reading' });
-export const ReadingsTaken = z
-  .object({ added: z.int(), repeated: z.int(), readings: z.array(Reading) })
-  .meta({
-    id: 'ReadingsTaken',
-    description: 'What became of each reading: doubtful ones are set aside with their reason, never dropped',
-  });
+export const ReadingsTaken = z.object({ added: z.int(), repeated: z.int(), readings: z.array(Reading) }).meta({
+  id: 'ReadingsTaken',
+  description: 'What became of each reading: doubtful ones are set aside with their reason, never dropped',
+});
 export const ReadingQuery = PageQuery.extend({
   machineId: Id.optional(),
   status: z.enum(['accepted', 'set-aside']).optional(),

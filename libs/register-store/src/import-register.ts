@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import type { Register } from '@deckround/register';
-import type { Tx } from '@deckround/store';
+import { insertReadings, type Tx } from '@deckround/store';
 import { type ImportCount, newCount } from './import-counts.js';
-import { dateColumn, instantOf } from './local-time.js';
+import { dateColumn } from './local-time.js';
 import { revisitReadings, type SetAsideResult } from './set-aside.js';
 import { writeCatalogue } from './write-catalogue.js';
 
@@ -98,20 +98,9 @@ export async function importRegister(tx: Tx, shopId: string, register: Register)
       newHours: each.newHours,
     })),
   );
-  const zones = new Map(register.sites.map((site) => [site.id, site.timeZone]));
-  const zoneOf = new Map(register.machines.map((machine) => [machine.id, zones.get(machine.siteId)!]));
-  const readings = await addMissing(
-    tx.reading,
-    register.readings.map((each) => ({
-      shopId,
-      machineId: machines.ids.get(each.machineId)!,
-      readAt: instantOf(each.readAt, zoneOf.get(each.machineId)!),
-      hours: each.hours,
-      source: each.source,
-    })),
-  );
+  const readings = await writeReadings(tx, shopId, register, machines.ids);
   const completions = await writeCompletions(tx, shopId, register, machines.ids, parts.ids);
-  const verdict = await revisitReadings(tx, shopId, 'all');
+  const verdict = await revisitReadings(tx, 'all');
   return {
     counts: {
       customers: customers.count,
@@ -187,6 +176,22 @@ async function addMissing(
     count.added += added;
   }
   count.unchanged = rows.length - count.added;
+  return count;
+}
+
+async function writeReadings(
+  tx: Tx,
+  shopId: string,
+  register: Register,
+  machineIds: ReadonlyMap<string, string>,
+): Promise<ImportCount> {
+  const count = newCount(register.readings.length);
+  count.added = await insertReadings(
+    tx,
+    shopId,
+    register.readings.map((each) => ({ ...each, machineId: machineIds.get(each.machineId)! })),
+  );
+  count.unchanged = count.read - count.added;
   return count;
 }
 

@@ -7,7 +7,7 @@ import {
   type ShopSettings,
   stopgapItemId,
 } from '@deckround/register';
-import type { Tx } from '@deckround/store';
+import { readReadings, type Tx } from '@deckround/store';
 import { dateText, wallClockOf } from './local-time.js';
 
 /** The shop's whole state as plain data, in a score of set-based queries. Readings set aside are left out. */
@@ -70,13 +70,9 @@ export async function loadRegister(tx: Tx): Promise<Register> {
       severity: machine.severity as 'light' | 'normal' | 'severe',
       notes: machine.notes,
     })),
-    readings: ofKnownMachine(await tx.reading.findMany({ where: { status: 'accepted' } })).map((each) => ({
-      id: each.id,
-      machineId: each.machineId,
-      readAt: wallClockOf(each.readAt, zoneOf.get(each.machineId)!),
-      hours: Number(each.hours),
-      source: each.source,
-    })),
+    readings: (await readReadings(tx, 'all'))
+      .filter((each) => each.status === 'accepted')
+      .map(({ id, machineId, readAt, hours, source }) => ({ id, machineId, readAt, hours, source })),
     meterChanges: ofKnownMachine(await tx.meterChange.findMany()).map((each) => ({
       machineId: each.machineId,
       changedAt: dateText(each.changedOn),

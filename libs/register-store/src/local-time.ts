@@ -1,10 +1,5 @@
 import { DateTime } from 'luxon';
 
-/** A site's wall clock as an instant. A time that a clock change skips is moved on by the gap; one that occurs twice is the first. */
-export function instantOf(localDateTime: string, zone: string): Date {
-  return DateTime.fromISO(localDateTime, { zone }).toJSDate();
-}
-
 /** An instant on a site's wall clock, `2014-06-16T07:45:00`. */
 export function wallClockOf(instant: Date, zone: string): string {
   return DateTime.fromJSDate(instant, { zone }).toFormat("yyyy-MM-dd'T'HH:mm:ss");

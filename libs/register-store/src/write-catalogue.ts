@@ -1,4 +1,5 @@
 import { CLASSES, itemsOfClass, PARTS } from '@deckround/catalogue';
+import { lateCentsPerDay } from '@deckround/register';
 import type { Tx } from '@deckround/store';
 
 /** Gives a shop the starter catalogue; classes that it has already are left as the shop has edited them. */
@@ -55,6 +56,7 @@ export async function writeCatalogue(tx: Tx, shopId: string): Promise<void> {
           cautions: [...item.cautions],
           failureCents: item.failureCents,
           hazardShape: item.hazardShape,
+          latePenaltyCentsPerDay: lateCentsPerDay(item.failureCents),
           sources: { ...item.sources },
         },
       });

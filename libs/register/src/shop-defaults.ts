@@ -22,12 +22,25 @@ export const DEFAULT_SHOP: ShopSettings = {
   laterTripShare: 0.7,
 };
 
+/**
+ * What a day past tolerance is worth avoiding: a hundredth of what a failure costs. It stands for the customer's
+ * patience, which no hazard knows. Common practice, no source; every shop edits it per item.
+ */
+export function lateCentsPerDay(failureCents: number): number {
+  return Math.round(failureCents / 100);
+}
+
 /** The starter catalogue as the plan of a shop that has not edited it yet. */
 export function starterClasses(): ShopClass[] {
   return CLASSES.map(({ code, name, preparations }) => ({
     code,
     name,
     preparations,
-    items: itemsOfClass(code).map((item) => ({ ...item, id: item.code, mustDo: false, latePenaltyCentsPerDay: 0 })),
+    items: itemsOfClass(code).map((item) => ({
+      ...item,
+      id: item.code,
+      mustDo: false,
+      latePenaltyCentsPerDay: lateCentsPerDay(item.failureCents),
+    })),
   }));
 }

@@ -73,7 +73,7 @@ export class ReadingsController {
         source: sourceOf(actor, each.source),
       }));
       const { count } = await tx.reading.createMany({ data: rows, skipDuplicates: true });
-      await revisitReadings(tx, actor.shopId, machineIds);
+      await revisitReadings(tx, machineIds);
       const found = await tx.reading.findMany({
         where: { OR: rows.map(({ machineId, readAt, source, hours }) => ({ machineId, readAt, source, hours })) },
         orderBy: [{ readAt: 'asc' }, { id: 'asc' }],
@@ -137,7 +137,7 @@ export class ReadingsController {
           ],
         });
       }
-      await revisitReadings(tx, actor.shopId, [before.machineId]);
+      await revisitReadings(tx, [before.machineId]);
       return find(tx, actor, id);
     });
     reply.header('etag', etagOf(row.version));

@@ -21,8 +21,11 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
     operationIdFactory: (controller, method) => `${controller.replace(/Controller$/, '')}_${method}`,
     standardSchemaConverter: (schema, { schemaType }) => convert(schema as z.ZodType, schemaType),
   });
-  const schemas = (document.components ??= {}).schemas ?? {};
-  document.components.schemas = { ...schemas, ...componentsOf(Problem, 'output') } as typeof schemas;
+  const schemas = document.components?.schemas ?? {};
+  document.components = {
+    ...document.components,
+    schemas: { ...schemas, ...(componentsOf(Problem, 'output') as typeof schemas) },
+  };
   for (const [path, operations] of Object.entries(document.paths)) {
     for (const [method, operation] of Object.entries(operations as Record<string, Operation>))
       addProblems(path, method, operation);

@@ -79,5 +79,5 @@ export async function finishVisit(
   await tx.visitItem.updateMany({ where: { visitId: visit.id, id: { in: body.done } }, data: { state: 'done' } });
   await tx.visitItem.updateMany({ where: { visitId: visit.id, id: { notIn: body.done } }, data: { state: 'skipped' } });
   await tx.visit.update({ where: { id: visit.id }, data: { state: 'done', finishedAt, version: { increment: 1 } } });
-  if (body.readings.length > 0) await revisitReadings(tx, shopId, [...hours.keys()]);
+  if (body.readings.length > 0) await revisitReadings(tx, [...hours.keys()]);
 }

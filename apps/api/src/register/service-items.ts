@@ -38,7 +38,7 @@ const serviceItems: Resource<Row> = {
     })),
     torques: (row.torques as unknown as CatalogueTorque[]).map((torque) => ({
       ...torque,
-      nm: torque.ftLb?.map((value) => Math.round(value * NM_PER_FT_LB * 10) / 10),
+      nm: torque.ftLb === null ? null : torque.ftLb.map((value) => Math.round(value * NM_PER_FT_LB * 10) / 10),
     })),
     manualFirst: MANUAL_FIRST,
   }),

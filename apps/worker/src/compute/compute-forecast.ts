@@ -1,4 +1,4 @@
-import { forecastDueOn, type UpkeepSnapshot } from '@deckround/upkeep';
+import { forecastDueWith, type UpkeepSnapshot } from '@deckround/upkeep';
 import { fitUsage, forecastUsage } from '@deckround/usage';
 import type { ForecastResult } from './messages.js';
 
@@ -6,7 +6,7 @@ import type { ForecastResult } from './messages.js';
 export function computeForecast(snapshot: UpkeepSnapshot): ForecastResult {
   const usage = forecastUsage(fitUsage(snapshot.usage));
   return {
-    due: forecastDueOn(snapshot, usage),
+    due: forecastDueWith(usage, snapshot),
     usage: [...usage.machines.values()].map((machine) => ({
       machineId: machine.machineId,
       lifetimeHoursNow: machine.lifetimeHoursNow,

@@ -16,7 +16,7 @@ if (task.kind === 'forecast') {
     stop:
       task.iterations !== null
         ? { iterations: task.iterations }
-        : { seconds: task.seconds ?? 10, now: () => performance.now() / 1000 },
+        : { seconds: task.seconds ?? 10, now: () => performance.now() },
     shouldCancel: () => Atomics.load(flag, 0) !== 0,
     onProgress: (progress) =>
       send({

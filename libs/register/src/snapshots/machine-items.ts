@@ -81,6 +81,8 @@ export function toServiceItem(each: MachineItem, doCents: number, recorded: bool
       ...item.rule,
       hours: override?.intervalHours ?? item.rule.hours,
       days: override?.intervalDays ?? item.rule.days,
+      // A machine that came to us in mid-life has had its first service, recorded or not.
+      firstHours: recorded ? item.rule.firstHours : null,
     },
     severity: machine.severity,
     resetBy: [...item.resetBy],

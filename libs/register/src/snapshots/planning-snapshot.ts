@@ -183,10 +183,16 @@ function stopgapItem(
   };
 }
 
+/**
+ * Costs relative to the cheapest of the choices that are left: what an overdue item has cost so far is sunk, and no
+ * plan can change it.
+ */
 function timingOf(forecast: DueForecast, span: PlanningSpan) {
+  const onDays = forecast.timingCostCents.slice(0, span.days);
+  const sunk = Math.min(...onDays, forecast.deferralCents);
   return {
-    timingCostCents: forecast.timingCostCents.slice(0, span.days),
-    deferralCents: forecast.deferralCents,
+    timingCostCents: onDays.map((cents) => cents - sunk),
+    deferralCents: forecast.deferralCents - sunk,
     dueP10: forecast.p10,
     dueP50: forecast.p50,
     dueP90: forecast.p90,

@@ -11,6 +11,9 @@ export interface UpkeepSpan {
   readonly costDays: number;
 }
 
+/** A machine put into service within so many days before the forecast has had no service that could be missing. */
+const NEW_DAYS = 60;
+
 /** Days past the planner's horizon that usage is projected, so that waiting can be priced. */
 const BEYOND = 60;
 
@@ -69,6 +72,6 @@ function isRecorded(each: MachineItem, recorded: ReadonlySet<string>, asOf: stri
       recorded.has(`${machine.id}|${code}|${each.slot ?? ''}`) ||
       (each.slot !== null && recorded.has(`${machine.id}|${code}|`)),
   );
-  const isNew = machine.inServiceOn !== null && machine.inServiceOn > addDays(asOf, -365);
+  const isNew = machine.inServiceOn !== null && machine.inServiceOn > addDays(asOf, -NEW_DAYS);
   return found || isNew || item.rule.seasonEvent !== null;
 }
