@@ -85,7 +85,8 @@ export function readVrplib(text) {
     windowList,
     windowStart: Int32Array.from({ length: clients + 1 }, (_, s) => s),
     windowOpen: Int32Array.from({ length: clients }, (_, s) => windows[s + 1][0]),
-    // The format's windows are for the start of service, ours for all of it.
+    // The format's windows are for the start of service.
+    windowLast: Int32Array.from({ length: clients }, (_, s) => windows[s + 1][1]),
     windowClose: Int32Array.from({ length: clients }, (_, s) => windows[s + 1][1] + service[s + 1]),
     fixedCost: new Int32Array(clients * vehicles),
     menus: new SingleOptionMenus(service.slice(1), prizes ? prizes.slice(1) : new Array(clients).fill(MUST)),
@@ -93,7 +94,6 @@ export function readVrplib(text) {
   return {
     name: head.NAME,
     problem,
-    scale: 10,
     optional: prizes !== undefined,
     judge: (routes) => judge(problem, routes, service, windows, prizes),
     print: (routes, objective) =>

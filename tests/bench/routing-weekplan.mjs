@@ -12,6 +12,7 @@ export function readWeekPlan(text) {
   const windowList = new Int32Array(visits.length * vehicles.length).fill(-1);
   const windowStart = [0];
   const open = [];
+  const last = [];
   const close = [];
   const lists = new Map();
   visits.forEach((visit, s) => {
@@ -27,6 +28,7 @@ export function readWeekPlan(text) {
           lists.set(key, windowStart.length - 1);
           for (const [from, to] of today) {
             open.push(from);
+            last.push(to);
             close.push(to + visit.service);
           }
           windowStart.push(open.length);
@@ -67,6 +69,8 @@ export function readWeekPlan(text) {
     windowList,
     windowStart: Int32Array.from(windowStart),
     windowOpen: Int32Array.from(open),
+    // The format's windows are for the start of service.
+    windowLast: Int32Array.from(last),
     windowClose: Int32Array.from(close),
     fixedCost: new Int32Array(visits.length * vehicles.length),
     menus: new SingleOptionMenus(
@@ -77,7 +81,6 @@ export function readWeekPlan(text) {
   return {
     name: instance.name,
     problem,
-    scale: 1,
     optional: true,
     judge: (routes) => judge(instance, routes),
     print: (routes) =>
