@@ -69,7 +69,7 @@ export function resourceController<R extends { id: string }>(resource: Resource<
   const find = async (tx: Tx, actor: Actor, id: string): Promise<R> => {
     const row = await resource
       .table(tx)
-      .findFirst({ where: { id, ...resource.scope?.(actor) }, include: resource.include });
+      .findFirst({ where: { AND: [{ id }, resource.scope?.(actor) ?? {}] }, include: resource.include });
     if (!row) throw new DomainError('not-found', `There is no such ${name.toLowerCase()}, or it is not yours to see.`);
     return row as R;
   };

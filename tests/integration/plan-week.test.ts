@@ -1,0 +1,139 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { randomBytes } from 'node:crypto';
+import { fileURLToPath } from 'node:url';
+import { checkPlan } from '@deckround/planning';
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { type ApiClient, until } from '../support/api-client.js';
+import { freshDatabase, redisUrl, type TestDatabase } from '../support/database.js';
+import { runningApi } from '../support/running-api.js';
+import { createSmallShop, type SmallShop, WEEK } from '../support/small-shop.js';
+
+const WORKER = fileURLToPath(new URL('../../apps/worker/dist/main.js', import.meta.url));
+
+// The same story in both modes: jobs in this process, and BullMQ on a real Redis with a worker process.
+describe.each(['in process', 'BullMQ'] as const)('a week, planned %s', (mode) => {
+  let database: TestDatabase;
+  let shop: SmallShop;
+  let api: Awaited<ReturnType<typeof runningApi>>;
+  let manager: ApiClient;
+  let worker: ChildProcess | undefined;
+
+  beforeAll(async () => {
+    database = await freshDatabase();
+    shop = await createSmallShop(database.store);
+    if (mode === 'BullMQ') {
+      const redis = { url: redisUrl(), prefix: `test-${randomBytes(4).toString('hex')}` };
+      worker = spawn(process.execPath, [WORKER], {
+        env: {
+          ...process.env,
+          DATABASE_URL: database.url,
+          REDIS_URL: redis.url,
+          QUEUE_PREFIX: redis.prefix,
+          LOG_LEVEL: 'silent',
+          JOB_LEASE_SECONDS: '3',
+          SWEEP_SECONDS: '1',
+        },
+        stdio: 'ignore',
+      });
+      api = await runningApi(database, redis);
+    } else {
+      api = await runningApi(database);
+    }
+    manager = await api.signIn('manager');
+  });
+  afterAll(async () => {
+    await api.service.stop();
+    worker?.kill('SIGTERM');
+    await database.drop();
+  });
+
+  it('is forecast, each date with its reason', async () => {
+    const asked = await manager.post('/v1/forecast-runs', { asOf: '2026-06-07', costFrom: WEEK, costDays: 14 });
+    expect(asked.status).toBe(201);
+    const run = await until(
+      () => manager.get(`/v1/forecast-runs/${asked.body.id}`),
+      ({ body }) => ['done', 'failed'].includes(body.status),
+    );
+    expect(run.body).toMatchObject({ status: 'done', machines: 6, error: null });
+    const due = await manager.get(`/v1/due?machineId=${shop.machineIds.get('M1')}&code=sharpen-blades`);
+    expect(due.body.items).toHaveLength(1);
+    // 200 h + 38 weeks × 6 h = 428 h at the last sharpening, due 40 h later: 13 weeks before the 506 h of 1 June.
+    expect(due.body.items[0].sentence).toMatch(/468(\.0)? h/);
+    expect(due.body.items[0].probabilityOverdue[0]).toBe(1);
+    const usage = await manager.get(`/v1/machines/${shop.machineIds.get('M1')}/usage`);
+    expect(usage.body.p50).toHaveLength(usage.body.p90.length);
+    const supervisor = await api.signIn('supervisor');
+    const own = await supervisor.get('/v1/due?limit=500');
+    expect(new Set(own.body.items.map((item: { siteId: string }) => item.siteId))).toEqual(
+      new Set([shop.siteIds.get('S1')]),
+    );
+  });
+
+  it('is planned with progress, checked, confirmed, kept on planning again, and finished', async () => {
+    const asked = await manager.post('/v1/plan-runs', { weekOf: WEEK, iterations: 3000 });
+    expect(asked.body).toMatchObject({ status: 'asked', weekOf: WEEK, days: 7 });
+    const stream = await manager.get(`/v1/plan-runs/${asked.body.id}/progress`);
+    expect(stream.headers.get('content-type')).toMatch(/text\/event-stream/);
+    expect(stream.body).toMatch(/event: progress\n/);
+    expect(stream.body).toMatch(/event: end\ndata: \{.*"status":"done"/);
+    const snapshot = (await manager.get(`/v1/plan-runs/${asked.body.id}/snapshot`)).body;
+    const plan = (await manager.get(`/v1/plan-runs/${asked.body.id}/plan`)).body;
+    expect(checkPlan(snapshot, plan)).toEqual([]);
+    expect(plan.visits.length).toBeGreaterThan(0);
+
+    const week = await manager.get(`/v1/week?weekOf=${WEEK}`);
+    const visits = week.body.routes.flatMap((route: { visits: object[] }) => route.visits);
+    expect(visits).toHaveLength(plan.visits.length);
+    expect(visits[0].items[0].reason).not.toBe('');
+
+    expect((await manager.post('/v1/week/confirm', { weekOf: WEEK })).body).toEqual({ confirmed: visits.length });
+    const again = await manager.post('/v1/plan-runs', { weekOf: WEEK, iterations: 2000, seed: 7 });
+    await until(
+      () => manager.get(`/v1/plan-runs/${again.body.id}`),
+      ({ body }) => ['done', 'failed'].includes(body.status),
+    );
+    const after = await manager.get(`/v1/visits?from=${WEEK}&state=confirmed`);
+    const key = (visit: { id: string; date: string; technicianId: string }) =>
+      `${visit.id} ${visit.date} ${visit.technicianId}`;
+    expect(after.body.items.map(key).sort()).toEqual(visits.map(key).sort());
+    for (const visit of after.body.items) {
+      expect(visit.startAt >= visit.promisedFrom && visit.startAt <= visit.promisedTo).toBe(true);
+    }
+
+    const technician = await api.signIn('technician');
+    const [visit] = after.body.items;
+    const machineId = visit.items[0].machineId;
+    const finished = await technician.post(`/v1/visits/${visit.id}/finish`, {
+      finishedAt: visit.endAt,
+      signedBy: 'Linnet',
+      done: visit.items.map((item: { id: string }) => item.id),
+      readings: [{ machineId, hours: '700' }],
+    });
+    expect(finished.body.state).toBe('done');
+    const completions = await technician.get(`/v1/completions?machineId=${machineId}&limit=500`);
+    expect(
+      completions.body.items.filter((each: { visitId: string }) => each.visitId === visit.id).length,
+    ).toBeGreaterThan(0);
+    expect((await technician.post(`/v1/visits/${visit.id}/finish`, { finishedAt: visit.endAt, done: [] })).status).toBe(
+      409,
+    );
+  });
+
+  it('stops searching when asked, with a plan that stands', async () => {
+    const asked = await manager.post('/v1/plan-runs', { weekOf: '2026-06-15', seconds: 300 });
+    await until(
+      () => manager.get(`/v1/plan-runs/${asked.body.id}`),
+      ({ body }) => body.progress !== null,
+    );
+    expect((await manager.post(`/v1/plan-runs/${asked.body.id}/cancel`, {})).status).toBe(202);
+    const run = await until(
+      () => manager.get(`/v1/plan-runs/${asked.body.id}`),
+      ({ body }) => !['asked', 'running'].includes(body.status),
+      20,
+    );
+    expect(run.body).toMatchObject({ status: 'done', cancelAsked: true });
+    const snapshot = (await manager.get(`/v1/plan-runs/${asked.body.id}/snapshot`)).body;
+    const plan = (await manager.get(`/v1/plan-runs/${asked.body.id}/plan`)).body;
+    expect(checkPlan(snapshot, plan)).toEqual([]);
+  });
+});

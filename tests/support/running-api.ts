@@ -1,0 +1,27 @@
+import { type Service, startService } from '@deckround/api';
+import { createLogger, parseConfig } from '@deckround/platform';
+import { ApiClient } from './api-client.js';
+import type { TestDatabase } from './database.js';
+import { PASSWORD } from './small-shop.js';
+
+/** The API on a free port over a test database; with `redis` the work waits for workers of their own. */
+export async function runningApi(database: TestDatabase, redis?: { url: string; prefix: string }) {
+  const config = parseConfig({
+    PORT: '0',
+    LOG_LEVEL: 'silent',
+    JOB_LEASE_SECONDS: '3',
+    SWEEP_SECONDS: '1',
+    ...(redis ? { REDIS_URL: redis.url, QUEUE_PREFIX: redis.prefix } : {}),
+  });
+  const service: Service = await startService(config, {
+    logger: createLogger('silent', 'test'),
+    database: { url: database.url, kind: 'server', stop: async () => {} },
+  });
+  const client = new ApiClient(service.address);
+  return {
+    service,
+    client,
+    signIn: (role: 'manager' | 'technician' | 'supervisor', shop = 'small-shop') =>
+      client.signIn(`${role}@${shop}.example`, PASSWORD),
+  };
+}
