@@ -15,7 +15,7 @@ export function addDays(date: string, days: number): string {
 
 /** ISO 8601: 1 = Monday … 7 = Sunday. */
 export function weekdayOf(date: string): number {
-  return ((dayNumber(date) + 3) % 7) + 1;
+  return ((((dayNumber(date) + 3) % 7) + 7) % 7) + 1;
 }
 
 /** Whether `YYYY-MM-DD` names a day that exists. */

@@ -2,6 +2,7 @@ import { clockOf } from './local-date.js';
 import type { WeeklyWindow } from './register.js';
 
 const DAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
+const FULL_NAMES = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
 const PART = /^([A-Za-z, -]+?)\s+(\d{1,2}):(\d{2})\s*-\s*(\d{1,2}):(\d{2})$/;
 
 export class InvalidWindows extends Error {
@@ -67,8 +68,8 @@ function weekdaysOf(text: string, part: string): number[] {
 }
 
 function dayIndex(name: string, part: string): number {
-  const index = DAYS.findIndex((day) => day.toLowerCase() === name.slice(0, 3).toLowerCase());
-  if (index < 0 || name.length < 3)
+  const index = name.length < 3 ? -1 : FULL_NAMES.findIndex((day) => day.startsWith(name.toLowerCase()));
+  if (index < 0)
     throw new InvalidWindows(`"${part}" names a day that cannot be read: use Mon, Tue, Wed, Thu, Fri, Sat, Sun`);
   return index + 1;
 }

@@ -13,6 +13,10 @@ export interface Column<T> {
 
 const MAX_TEXT = 500;
 
+/** Years before and after are slips of the pen, and would stretch every calendar to them. */
+const FIRST_YEAR = 1950;
+const LAST_YEAR = 2100;
+
 export function text(options: { required?: boolean; max?: number } = {}): Column<string> {
   const max = options.max ?? MAX_TEXT;
   return {
@@ -90,9 +94,16 @@ export function date(): Column<string> {
   return {
     read: (cell) => {
       if (!isLocalDate(cell)) throw new CellFault(`"${short(cell)}" is not a date: write it like 2014-06-16`);
+      refuseFarYear(cell);
       return cell;
     },
   };
+}
+
+function refuseFarYear(cell: string): void {
+  const year = Number(cell.slice(0, 4));
+  if (year < FIRST_YEAR || year > LAST_YEAR)
+    throw new CellFault(`"${short(cell)}" is outside ${FIRST_YEAR} to ${LAST_YEAR}: correct the year`);
 }
 
 export function optionalDate(): Column<string | null> {
@@ -109,6 +120,7 @@ export function localDateTime(): Column<string> {
           `"${short(cell)}" is not a date and time: write it like 2014-06-16T07:45:00, the site's own clock`,
         );
       }
+      refuseFarYear(cell);
       return `${match[1]}T${match[2]}:${match[3]}:${match[4] ?? '00'}`;
     },
   };
@@ -170,7 +182,9 @@ export function timeZone(): Column<string | null> {
   };
 }
 
+/** Whether a place's zone has that name. An offset is not one: it knows no summer time. */
 export function isTimeZone(name: string): boolean {
+  if (/^[+-]/.test(name)) return false;
   try {
     new Intl.DateTimeFormat('en', { timeZone: name });
     return true;

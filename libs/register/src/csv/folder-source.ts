@@ -7,7 +7,10 @@ export function folderSource(folder: string): RegisterSource {
   return {
     open: (file) => {
       const path = join(folder, file);
-      return existsSync(path) && statSync(path).isFile() ? createReadStream(path) : null;
+      if (!existsSync(path)) return null;
+      const kind = statSync(path);
+      // Reading a folder of that name says so; devices and pipes might never end.
+      return kind.isFile() || kind.isDirectory() ? createReadStream(path) : null;
     },
   };
 }

@@ -32,7 +32,10 @@ export async function readRegister(
 class RegisterReader {
   private readonly faults = new FaultList();
   private readonly counts: Record<string, number> = {};
+  /** Files that are not there or broke off: rows that others name may be missing from them. */
   private readonly unusable = new Set<string>();
+  /** `machines.csv M0042`: rows that are there but have a fault of their own. */
+  private readonly faultyRows = new Set<string>();
   private readonly classes = starterClasses();
 
   constructor(
@@ -85,7 +88,7 @@ class RegisterReader {
 
   private async sites(customers: ReadonlyMap<string, Customer>): Promise<Map<string, Site>> {
     return this.entities('sites.csv', 'site_id', (row, refuse) => {
-      if (!customers.has(row.customer_id))
+      if (this.isUnknown('customers.csv', row.customer_id, customers))
         refuse('customer_id', `"${row.customer_id}" is not in customers.csv: add the customer or correct it`);
       return {
         id: row.site_id,
@@ -110,7 +113,7 @@ class RegisterReader {
   private async machines(sites: ReadonlyMap<string, Site>): Promise<Map<string, Machine>> {
     const known = this.classes.map((each) => each.code);
     return this.entities('machines.csv', 'machine_id', (row, refuse) => {
-      if (!sites.has(row.site_id))
+      if (this.isUnknown('sites.csv', row.site_id, sites))
         refuse('site_id', `"${row.site_id}" is not in sites.csv: add the site or correct it`);
       if (!known.includes(row.class))
         refuse('class', `"${row.class}" is not a machine class: use one of ${known.join(', ')}`);
@@ -207,6 +210,7 @@ class RegisterReader {
     const file = 'service_history.csv';
     const itemsOf = new Map(this.classes.map((each) => [each.code, new Set(each.items.map((item) => item.code))]));
     const completions = new Map<string, Register['completions'][number]>();
+    const lines = new Map<string, number>();
     await this.table(file, (row, line) => {
       if (!this.machineIsKnown(file, line, row.machine_id, machines)) return;
       const machine = machines.get(row.machine_id)!;
@@ -220,7 +224,7 @@ class RegisterReader {
         });
         return;
       }
-      if (row.part !== '' && !parts.has(row.part)) {
+      if (row.part !== '' && this.isUnknown('parts.csv', row.part, parts)) {
         this.faults.add({
           file,
           line,
@@ -229,7 +233,8 @@ class RegisterReader {
         });
         return;
       }
-      completions.set(`${row.machine_id}|${row.item}|${row.slot}|${row.done_at}`, {
+      const key = `${row.machine_id}|${row.item}|${row.slot}|${row.done_at}`;
+      const completion = {
         machineId: row.machine_id,
         code: row.item,
         slot: row.slot === '' ? null : row.slot,
@@ -237,7 +242,11 @@ class RegisterReader {
         meterHours: row.hours,
         outcome: row.outcome,
         part: row.part === '' ? null : row.part,
-      });
+      };
+      const before = completions.get(key);
+      if (before && isSameRow(before, completion)) return;
+      const what = `${row.item} on ${row.machine_id}, done on ${row.done_at},`;
+      if (!this.isRepeated(file, line, 'done_at', what, key, lines)) completions.set(key, completion);
     });
     return [...completions.values()];
   }
@@ -246,7 +255,7 @@ class RegisterReader {
     const file = 'blackouts.csv';
     const blackouts = new Map<string, Site['blackouts'][number][]>();
     await this.table(file, (row, line) => {
-      if (!sites.has(row.site_id)) {
+      if (this.isUnknown('sites.csv', row.site_id, sites)) {
         this.faults.add({
           file,
           line,
@@ -275,11 +284,15 @@ class RegisterReader {
   ): Promise<Map<string, T>> {
     const found = new Map<string, T>();
     const lines = new Map<string, number>();
-    await this.table(file, (row, line) => {
-      const entity = build(row, (column, message) => this.faults.add({ file, line, column, message }));
-      if (this.isRepeated(file, line, idColumn, `"${entity.id}"`, entity.id, lines)) return;
-      found.set(entity.id, entity);
-    });
+    await this.table(
+      file,
+      (row, line) => {
+        const entity = build(row, (column, message) => this.faults.add({ file, line, column, message }));
+        if (this.isRepeated(file, line, idColumn, `"${entity.id}"`, entity.id, lines)) return;
+        found.set(entity.id, entity);
+      },
+      (cell) => this.faultyRows.add(`${file} ${cell(idColumn)}`),
+    );
     return found;
   }
 
@@ -305,6 +318,14 @@ class RegisterReader {
     return true;
   }
 
+  /**
+   * Whether a row names something that is certainly not there. One message about an unusable machines.csv, or about the
+   * machine's own row, says more than one for each of its readings.
+   */
+  private isUnknown(file: TableName, id: string, known: ReadonlyMap<string, unknown>): boolean {
+    return !known.has(id) && !this.unusable.has(file) && !this.faultyRows.has(`${file} ${id}`);
+  }
+
   private machineIsKnown(
     file: string,
     line: number,
@@ -312,8 +333,7 @@ class RegisterReader {
     machines: ReadonlyMap<string, Machine>,
   ): boolean {
     if (machines.has(machineId)) return true;
-    // One message about an unusable machines.csv says more than one for each reading.
-    if (this.unusable.has('machines.csv')) return false;
+    if (!this.isUnknown('machines.csv', machineId, machines)) return false;
     this.faults.add({
       file,
       line,
@@ -326,6 +346,7 @@ class RegisterReader {
   private async table<N extends TableName>(
     file: N,
     onRow: (row: Row<(typeof TABLES)[N]>, line: number) => void,
+    onFaultyRow?: (cell: (name: string) => string) => void,
   ): Promise<void> {
     this.counts[file] = 0;
     const bytes = this.source.open(file);
@@ -342,12 +363,23 @@ class RegisterReader {
       }
       return;
     }
-    await readTable(file, bytes, TABLES[file], this.faults, (row, line) => {
-      this.counts[file]! += 1;
-      onRow(row as Row<(typeof TABLES)[N]>, line);
-    });
-    if (this.counts[file] === 0) this.unusable.add(file);
+    const isWhole = await readTable(
+      file,
+      bytes,
+      TABLES[file] as Columns,
+      this.faults,
+      (row, line) => {
+        this.counts[file]! += 1;
+        onRow(row as Row<(typeof TABLES)[N]>, line);
+      },
+      onFaultyRow,
+    );
+    if (!isWhole) this.unusable.add(file);
   }
+}
+
+function isSameRow(a: object, b: object): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
 }
 
 /** What makes two readings the same one. */

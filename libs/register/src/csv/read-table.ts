@@ -1,7 +1,7 @@
 import { Readable } from 'node:stream';
 import { type CsvError, parse } from 'csv-parse';
 import { CellFault, type Column } from './columns.js';
-import type { FaultList } from './fault.js';
+import type { FaultList, RegisterFault } from './fault.js';
 import { NotText, utf8Lines } from './utf8-lines.js';
 
 /** Longest row in characters; anything longer is a broken quote or not a register. */
@@ -13,6 +13,9 @@ export type Row<C extends Columns> = { readonly [K in keyof C]: C[K] extends Col
 /**
  * Streams one CSV file: every sound row goes to `onRow` with its line number, every fault into `faults`.
  * Column order is free; a missing or unknown column, a row of another length and an unreadable cell are faults.
+ *
+ * @param onFaultyRow gets the cells of a row that is not sound, as they stand
+ * @returns whether the file was read to its end; rows of one that was not may be missing
  */
 export async function readTable<C extends Columns>(
   file: string,
@@ -20,15 +23,24 @@ export async function readTable<C extends Columns>(
   columns: C,
   faults: FaultList,
   onRow: (row: Row<C>, line: number) => void,
-): Promise<void> {
+  onFaultyRow: (cell: (name: keyof C & string) => string) => void = () => {},
+): Promise<boolean> {
   const names = Object.keys(columns);
+  // Counted as rows are parsed: those waiting to be read are lost when the parser gives up.
+  let lastSoundLine = 0;
   const parser = parse({
     bom: true,
     info: true,
     relax_column_count: true,
     skip_empty_lines: true,
     max_record_size: MAX_ROW,
+    // Said, not found out from the first line: files edited on several systems mix them.
+    record_delimiter: ['\r\n', '\n', '\r'],
     trim: true,
+    on_record: (record, { lines }) => {
+      lastSoundLine = lines;
+      return record;
+    },
   });
   const text = Readable.from(utf8Lines(bytes));
   text.on('error', (error) => parser.destroy(error));
@@ -36,11 +48,12 @@ export async function readTable<C extends Columns>(
 
   let places: number[] | null = null;
   let width = 0;
+  const cellsOf = (record: string[]) => (name: string) => record[places?.[names.indexOf(name)] ?? -1] ?? '';
   try {
     for await (const { record, info } of parser as AsyncIterable<{ record: string[]; info: { lines: number } }>) {
       if (places === null) {
         places = headerPlaces(file, record, columns, names, faults);
-        if (places === null) return;
+        if (places === null) return false;
         width = record.length;
         continue;
       }
@@ -51,15 +64,20 @@ export async function readTable<C extends Columns>(
           column: null,
           message: `has ${record.length} cells where the header has ${width}: look for a missing comma or quote`,
         });
+        onFaultyRow(cellsOf(record));
         continue;
       }
       const row = readRow(file, info.lines, record, places, columns, names, faults);
       if (row) onRow(row as Row<C>, info.lines);
+      else onFaultyRow(cellsOf(record));
     }
-    if (places === null)
-      faults.add({ file, line: 0, column: null, message: `is empty: its first line must be ${names.join(',')}` });
+    if (places !== null) return true;
+    const expected = names.filter((name) => !columns[name]!.optional);
+    faults.add({ file, line: 0, column: null, message: `is empty: its first line must be ${expected.join(',')}` });
+    return false;
   } catch (error) {
-    faults.add(fileFault(file, error));
+    faults.add(fileFault(file, error, lastSoundLine + 1));
+    return false;
   } finally {
     text.destroy();
     parser.destroy();
@@ -124,10 +142,10 @@ function readRow(
   return sound ? row : null;
 }
 
-function fileFault(file: string, error: unknown) {
+/** @param line where the row begins that could not be read */
+function fileFault(file: string, error: unknown, line: number): RegisterFault {
   if (error instanceof NotText) return { file, line: error.line, column: null, message: error.message };
-  const { code, lines, message } = error as CsvError & { lines?: number };
-  const line = lines ?? 0;
+  const { code, message } = error as CsvError;
   switch (code as string) {
     case 'CSV_MAX_RECORD_SIZE':
       return {
@@ -141,6 +159,11 @@ function fileFault(file: string, error: unknown) {
     case 'CSV_INVALID_CLOSING_QUOTE':
     case 'INVALID_OPENING_QUOTE':
       return { file, line, column: null, message: 'a quote stands inside a cell: double it ("") or remove it' };
+    case 'EISDIR':
+      return { file, line: 0, column: null, message: 'is a folder: put the CSV file of this name in its place' };
+    case 'EACCES':
+    case 'EPERM':
+      return { file, line: 0, column: null, message: 'may not be read: give this user the right to read it' };
     default:
       return { file, line, column: null, message: `cannot be read: ${message}` };
   }

@@ -48,18 +48,27 @@ function count(bytes: Uint8Array): number {
   return lines;
 }
 
-/** Offset of the first byte that cannot be decoded, found by halving. A character cut at the chunk's start counts there. */
+/** Offset of the first byte that cannot be decoded, found by halving. */
 function firstFault(chunk: Uint8Array): number {
-  let good = 0;
+  // The chunk may begin with the rest of a character; when nothing after it is wrong, that rest is.
+  let start = 0;
+  while (start < 3 && ((chunk[start] ?? 0) & 0xc0) === 0x80) start += 1;
+  if (isText(chunk.subarray(start))) return 0;
+  let good = start;
   let bad = chunk.length;
   while (bad - good > 1) {
     const middle = (good + bad) >> 1;
-    try {
-      new TextDecoder('utf-8', { fatal: true }).decode(chunk.subarray(0, middle), { stream: true });
-      good = middle;
-    } catch {
-      bad = middle;
-    }
+    if (isText(chunk.subarray(start, middle))) good = middle;
+    else bad = middle;
   }
   return good;
+}
+
+function isText(bytes: Uint8Array): boolean {
+  try {
+    new TextDecoder('utf-8', { fatal: true }).decode(bytes, { stream: true });
+    return true;
+  } catch {
+    return false;
+  }
 }
