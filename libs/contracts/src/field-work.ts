@@ -61,6 +61,22 @@ export const ReadingDecision = z
     message: 'say why',
   })
   .meta({ id: 'ReadingDecision' });
+export const ReadingDecisionMade = z
+  .object({
+    id: Id,
+    readingId: Id,
+    decision: z.enum(['accept', 'set-aside', 'correct']),
+    hoursBefore: Hours,
+    hoursAfter: Hours.nullable().meta({ description: 'Hours believed since; null when it was set aside' }),
+    statusBefore: z.enum(['accepted', 'set-aside']),
+    codeBefore: z.string().nullable(),
+    reasonBefore: z.string().nullable().meta({ description: 'Why it had been set aside' }),
+    reason: z.string().nullable(),
+    decidedBy: Id,
+    decidedByName: z.string(),
+    decidedAt: Instant,
+  })
+  .meta({ id: 'ReadingDecisionMade', description: 'One decision of a person about a reading; never changed' });
 
 export const CompletionCreate = z
   .strictObject({

@@ -1,4 +1,13 @@
-import { pageOf, Reading, ReadingDecision, ReadingQuery, ReadingsCreate, ReadingsTaken } from '@deckround/contracts';
+import {
+  PageQuery,
+  pageOf,
+  Reading,
+  ReadingDecision,
+  ReadingDecisionMade,
+  ReadingQuery,
+  ReadingsCreate,
+  ReadingsTaken,
+} from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
 import { revisitReadings } from '@deckround/register-store';
 import type { Prisma, Store, Tx } from '@deckround/store';
@@ -108,7 +117,9 @@ export class ReadingsController {
     const row = await this.store.inShop(actor.shopId, async (tx) => {
       const before = await find(tx, actor, id);
       requireVersion(ifMatch, before.version);
-      const decided = { decidedBy: actor.id, decidedAt: this.clock.now(), version: { increment: 1 } };
+      const decidedAt = this.clock.now();
+      await keepDecision(tx, actor, before, body, decidedAt);
+      const decided = { decidedBy: actor.id, decidedAt, version: { increment: 1 } };
       if (body.decision === 'accept') {
         await tx.reading.update({
           where: { id },
@@ -132,7 +143,7 @@ export class ReadingsController {
               readAt: before.readAt,
               hours: body.hours!,
               source: 'manager',
-              ...{ decidedBy: actor.id, decidedAt: this.clock.now() },
+              ...{ decidedBy: actor.id, decidedAt },
             },
           ],
         });
@@ -142,6 +153,26 @@ export class ReadingsController {
     });
     reply.header('etag', etagOf(row.version));
     return toView(row);
+  }
+
+  @Get(':id/decisions')
+  @Allow(['manager', 'technician'], 'read')
+  @Answers(200, pageOf(ReadingDecisionMade, 'ReadingDecisionMade'), 'What persons decided about it, first to last')
+  async decisions(
+    @Caller() actor: Actor,
+    @Param('id', { schema: z.uuid() }) id: string,
+    @Query({ schema: PageQuery }) { cursor, limit }: z.infer<typeof PageQuery>,
+  ) {
+    const rows = await this.store.inShop(actor.shopId, async (tx) => {
+      await find(tx, actor, id);
+      return tx.readingDecision.findMany({
+        where: { AND: [{ readingId: id }, afterCursor('decidedAt', readCursor(cursor), (key) => new Date(key))] },
+        include: { decidedByPerson: true },
+        orderBy: [{ decidedAt: 'asc' }, { id: 'asc' }],
+        take: limit + 1,
+      });
+    });
+    return toPage(rows, limit, (row) => row.decidedAt.toISOString(), toDecisionView);
   }
 
   private refuseFuture(instants: readonly string[]): void {
@@ -162,9 +193,46 @@ async function find(tx: Tx, actor: Actor, id: string): Promise<Row> {
   return row;
 }
 
+/** Writes down what is decided now, and what stood before, in the transaction that decides it. */
+async function keepDecision(
+  tx: Tx,
+  actor: Actor,
+  before: Row,
+  body: z.infer<typeof ReadingDecision>,
+  decidedAt: Date,
+): Promise<void> {
+  const hoursAfter = { accept: before.hours, 'set-aside': null, correct: body.hours ?? null }[body.decision];
+  await tx.readingDecision.create({
+    data: {
+      shopId: actor.shopId,
+      readingId: before.id,
+      decision: body.decision,
+      hoursBefore: before.hours,
+      hoursAfter,
+      statusBefore: before.status,
+      codeBefore: before.reasonCode,
+      reasonBefore: before.reason,
+      reason: body.reason ?? null,
+      decidedBy: actor.id,
+      decidedAt,
+    },
+  });
+}
+
 /** A person's reading is theirs, whatever the body says; an integration may say where it has it from. */
 function sourceOf(actor: Actor, stated: string | undefined): string {
   return actor.role ?? stated ?? 'telematics';
+}
+
+function toDecisionView(row: Prisma.ReadingDecisionGetPayload<{ include: { decidedByPerson: true } }>) {
+  const { decidedByPerson, ...fields } = row;
+  return {
+    ...fields,
+    hoursBefore: String(row.hoursBefore),
+    hoursAfter: hoursText(row.hoursAfter),
+    decidedByName: decidedByPerson.name,
+    decidedAt: row.decidedAt.toISOString(),
+  };
 }
 
 function toView(row: Row) {
