@@ -21,16 +21,15 @@ export function upkeepSnapshot(register: Register, span: UpkeepSpan): UpkeepSnap
   const horizonDays = Math.max(1, dayNumber(span.costFrom) - dayNumber(span.asOf) + span.costDays + BEYOND);
   const wage = averageWageCentsPerHour(register);
   const price = new Map(register.parts.map((part) => [part.id, part.unitCostCents]));
-  const recorded = recordedCodes(register);
+  const completions = register.completions.filter((each) => each.doneOn <= span.asOf);
+  const recorded = recordedCodes(completions);
   const items: ServiceItem[] = machineItems(register).map((each) =>
     toServiceItem(each, costOfDoing(each, wage, price), isRecorded(each, recorded, span.asOf)),
   );
   return {
     usage: usageSnapshot(register, span.asOf, Math.min(400, horizonDays)),
     items,
-    completions: register.completions
-      .filter((each) => each.doneOn <= span.asOf)
-      .map(({ part: _part, ...each }) => each),
+    completions: completions.map(({ part: _part, ...each }) => each),
     findings: register.findings.filter((each) => each.foundOn <= span.asOf),
     stopgaps: register.stopgaps.map((each) => ({
       id: each.id,
@@ -57,8 +56,8 @@ function costOfDoing(each: MachineItem, wageCentsPerHour: number, price: Readonl
   return Math.round((each.minutes * wageCentsPerHour) / 60 + parts);
 }
 
-function recordedCodes(register: Register): Set<string> {
-  return new Set(register.completions.map((each) => `${each.machineId}|${each.code}|${each.slot ?? ''}`));
+function recordedCodes(completions: Register['completions']): Set<string> {
+  return new Set(completions.map((each) => `${each.machineId}|${each.code}|${each.slot ?? ''}`));
 }
 
 /**
