@@ -78,6 +78,33 @@ export const ReadingDecisionMade = z
   })
   .meta({ id: 'ReadingDecisionMade', description: 'One decision of a person about a reading; never changed' });
 
+export const MeterChangeCreate = z
+  .strictObject({
+    machineId: Id,
+    changedOn: LocalDate,
+    oldHours: Hours.meta({ description: 'What the old meter showed last' }),
+    newHours: Hours.default('0').meta({ description: 'What the new meter showed first' }),
+  })
+  .meta({ id: 'MeterChangeCreate' });
+export const MeterChange = z
+  .object({
+    id: Id,
+    machineId: Id,
+    changedOn: LocalDate,
+    oldHours: Hours,
+    newHours: Hours,
+    origin: z.enum(['told', 'found']).meta({ description: 'told by a person, or found in the readings and proposed' }),
+    sentence: z.string(),
+  })
+  .meta({
+    id: 'MeterChange',
+    description: 'A new hour meter; lifetime hours run across it. A found one is a proposal until somebody tells it',
+  });
+export const MeterChangeQuery = PageQuery.extend({
+  machineId: Id.optional(),
+  origin: z.enum(['told', 'found']).optional(),
+});
+
 export const CompletionCreate = z
   .strictObject({
     machineId: Id,

@@ -88,6 +88,8 @@ export async function importRegister(tx: Tx, shopId: string, register: Register)
   );
   await writeStock(tx, shopId, register, parts);
   await writeWeeklyHours(tx, shopId, register, technicians, sites);
+  // what the readings alone had suggested gives way to what is told now, and is looked for again below
+  await tx.meterChange.deleteMany({ where: { origin: 'found' } });
   const meterChanges = await addMissing(
     tx.meterChange,
     register.meterChanges.map((each) => ({

@@ -73,7 +73,7 @@ export async function loadRegister(tx: Tx): Promise<Register> {
     readings: (await readReadings(tx, 'all'))
       .filter((each) => each.status === 'accepted')
       .map(({ id, machineId, readAt, hours, source }) => ({ id, machineId, readAt, hours, source })),
-    meterChanges: ofKnownMachine(await tx.meterChange.findMany()).map((each) => ({
+    meterChanges: ofKnownMachine(await tx.meterChange.findMany({ where: { origin: 'told' } })).map((each) => ({
       machineId: each.machineId,
       changedAt: dateText(each.changedOn),
       oldHours: Number(each.oldHours),

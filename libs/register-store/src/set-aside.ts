@@ -1,6 +1,6 @@
 import { readReadings, type Tx, writeVerdicts } from '@deckround/store';
-import { cleanReadings } from '@deckround/usage';
-import { dateText } from './local-time.js';
+import { cleanReadings, type MeterChange } from '@deckround/usage';
+import { dateColumn, dateText } from './local-time.js';
 
 export interface SetAsideResult {
   readonly readings: number;
@@ -12,17 +12,19 @@ export interface SetAsideResult {
 
 /**
  * Looks at all readings of the machines again and sets aside those that cannot be true, with reason and suggestion;
- * earlier decisions are revisited, except those a person made. Nothing is ever dropped.
+ * earlier decisions are revisited, except those a person made. Nothing is ever dropped. Meter changes that nobody told
+ * of are kept as proposals.
  */
 export async function revisitReadings(tx: Tx, machineIds: readonly string[] | 'all'): Promise<SetAsideResult> {
   const rows = await readReadings(tx, machineIds);
-  const changes = await tx.meterChange.findMany({
-    where: machineIds === 'all' ? {} : { machineId: { in: [...machineIds] } },
+  const known = await tx.meterChange.findMany({
+    where: machineIds === 'all' ? { machine: { retiredOn: null } } : { machineId: { in: [...machineIds] } },
   });
+  const told = known.filter((change) => change.origin === 'told');
   const isRefused = (row: (typeof rows)[number]) => row.decided && row.status === 'set-aside';
   const cleaned = cleanReadings(
     rows.filter((row) => !isRefused(row)),
-    changes.map((change) => ({
+    told.map((change) => ({
       machineId: change.machineId,
       changedAt: dateText(change.changedOn),
       oldHours: Number(change.oldHours),
@@ -45,6 +47,11 @@ export async function revisitReadings(tx: Tx, machineIds: readonly string[] | 'a
       }),
     );
   }
+  await proposeMeterChanges(
+    tx,
+    known.filter((change) => change.origin === 'found'),
+    cleaned.proposedMeterChanges,
+  );
   const stands = rows.filter((row) => (row.decided ? row.status === 'set-aside' : verdicts.has(row.id)));
   return {
     readings: rows.length,
@@ -52,4 +59,43 @@ export async function revisitReadings(tx: Tx, machineIds: readonly string[] | 'a
     changed: differing.length,
     foundMeterChanges: cleaned.proposedMeterChanges.length,
   };
+}
+
+interface FoundChange {
+  readonly id: string;
+  readonly machineId: string;
+  readonly changedOn: Date;
+  readonly oldHours: unknown;
+  readonly newHours: unknown;
+}
+
+/** Proposals follow the readings: those that still stand keep their row, others go, new ones come. */
+async function proposeMeterChanges(
+  tx: Tx,
+  present: readonly FoundChange[],
+  proposed: readonly MeterChange[],
+): Promise<void> {
+  const key = (machineId: string, date: string, oldHours: unknown, newHours: unknown) =>
+    [machineId, date, Number(oldHours).toFixed(2), Number(newHours).toFixed(2)].join(' ');
+  const wanted = new Map(
+    proposed.map((each) => [key(each.machineId, each.changedAt, each.oldHours, each.newHours), each]),
+  );
+  const gone: string[] = [];
+  for (const row of present) {
+    if (!wanted.delete(key(row.machineId, dateText(row.changedOn), row.oldHours, row.newHours))) gone.push(row.id);
+  }
+  if (gone.length > 0) await tx.meterChange.deleteMany({ where: { id: { in: gone } } });
+  if (wanted.size === 0) return;
+  const { id: shopId } = await tx.shop.findFirstOrThrow({ select: { id: true } });
+  await tx.meterChange.createMany({
+    skipDuplicates: true, // a change told for that very day stands
+    data: [...wanted.values()].map((each) => ({
+      shopId,
+      machineId: each.machineId,
+      changedOn: dateColumn(each.changedAt),
+      oldHours: each.oldHours,
+      newHours: each.newHours,
+      origin: 'found',
+    })),
+  });
 }

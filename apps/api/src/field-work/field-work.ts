@@ -18,6 +18,7 @@ import type { z } from 'zod';
 import { machineScope } from '../access/actor.js';
 import { type Resource, resourceController } from '../register/resource.js';
 import { columnOrNull, dateOrNull, given, hoursText } from '../register/values.js';
+import { meterChanges } from './meter-changes.js';
 import { requireItemCode, requireMachines, slotId } from './require-machine.js';
 
 const ofMachine = ({ machineId }: Record<string, unknown>) => (machineId === undefined ? {} : { machineId });
@@ -202,6 +203,6 @@ const roadCalls: Resource<Prisma.RoadCallGetPayload<object>> = {
   },
 };
 
-export const FIELD_WORK_CONTROLLERS = [completions, findings, stopgaps, followUps, roadCalls].map((each) =>
-  resourceController(each as Resource<{ id: string }>),
+export const FIELD_WORK_CONTROLLERS = [meterChanges, completions, findings, stopgaps, followUps, roadCalls].map(
+  (each) => resourceController(each as Resource<{ id: string }>),
 );

@@ -1,0 +1,59 @@
+import { MeterChange, MeterChangeCreate, MeterChangeQuery } from '@deckround/contracts';
+import { DomainError } from '@deckround/platform';
+import { dateColumn, dateText, revisitReadings } from '@deckround/register-store';
+import type { Prisma } from '@deckround/store';
+import type { z } from 'zod';
+import { machineScope } from '../access/actor.js';
+import type { Resource } from '../register/resource.js';
+import { given } from '../register/values.js';
+import { requireMachines } from './require-machine.js';
+
+type Row = Prisma.MeterChangeGetPayload<object>;
+
+/** New hour meters: those told by a person, and those that the readings alone suggest. */
+export const meterChanges: Resource<Row> = {
+  path: 'meter-changes',
+  name: 'MeterChange',
+  view: MeterChange,
+  query: MeterChangeQuery,
+  create: MeterChangeCreate,
+  readers: ['manager', 'technician'],
+  writers: ['manager'],
+  order: 'changedOn',
+  orderValue: (key) => new Date(key),
+  scope: machineScope,
+  where: ({ machineId, origin }) => given({ machineId, origin }),
+  table: (tx) => tx.meterChange,
+  toView: (row) => ({
+    ...row,
+    changedOn: dateText(row.changedOn),
+    oldHours: String(row.oldHours),
+    newHours: String(row.newHours),
+    sentence: sentenceOf(row),
+  }),
+  insert: async (tx, actor, { machineId, ...body }: z.infer<typeof MeterChangeCreate>) => {
+    await requireMachines(tx, actor, [machineId]);
+    const changedOn = dateColumn(body.changedOn);
+    await tx.meterChange.deleteMany({ where: { machineId, changedOn, origin: 'found' } });
+    const row = await tx.meterChange.create({ data: { shopId: actor.shopId, machineId, ...body, changedOn } });
+    await revisitReadings(tx, [machineId]);
+    return row.id;
+  },
+  remove: async (tx, row) => {
+    if (row.origin === 'found') {
+      throw new DomainError(
+        'conflict',
+        'The readings themselves suggest this change: set aside those that are wrong, and it goes with them.',
+      );
+    }
+    await tx.meterChange.delete({ where: { id: row.id } });
+    await revisitReadings(tx, [row.machineId]);
+  },
+};
+
+function sentenceOf({ changedOn, oldHours, newHours, origin }: Row): string {
+  const day = dateText(changedOn);
+  return origin === 'told'
+    ? `The meter was changed on ${day}: the old one had come to ${oldHours} h, the new one began at ${newHours} h.`
+    : `What was read on ${day} does not follow the ${oldHours} h before it, yet later readings go on from there: probably a new meter that began at ${newHours} h. Nobody has told of it.`;
+}
