@@ -72,7 +72,10 @@ export async function loadRegister(tx: Tx): Promise<Register> {
     })),
     readings: (await readReadings(tx, 'all'))
       .filter((each) => each.status === 'accepted')
-      .map(({ id, machineId, readAt, hours, source }) => ({ id, machineId, readAt, hours, source })),
+      .map(({ id, machineId, readAt, hours, source, decided }) => ({
+        ...{ id, machineId, readAt, hours, source },
+        ...(decided ? { confirmed: true } : {}),
+      })),
     meterChanges: ofKnownMachine(await tx.meterChange.findMany({ where: { origin: 'told' } })).map((each) => ({
       machineId: each.machineId,
       changedAt: dateText(each.changedOn),

@@ -23,7 +23,7 @@ export async function revisitReadings(tx: Tx, machineIds: readonly string[] | 'a
   const told = known.filter((change) => change.origin === 'told');
   const isRefused = (row: (typeof rows)[number]) => row.decided && row.status === 'set-aside';
   const cleaned = cleanReadings(
-    rows.filter((row) => !isRefused(row)),
+    rows.filter((row) => !isRefused(row)).map((row) => ({ ...row, confirmed: row.decided })),
     told.map((change) => ({
       machineId: change.machineId,
       changedAt: dateText(change.changedOn),

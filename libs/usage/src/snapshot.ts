@@ -22,6 +22,8 @@ export const Reading = z.object({
   /** What the meter showed, hours. */
   hours: z.number(),
   source: z.string(),
+  /** A person looked at it and says that it is right: it is believed, however odd. */
+  confirmed: z.boolean().optional(),
 });
 export type Reading = z.infer<typeof Reading>;
 

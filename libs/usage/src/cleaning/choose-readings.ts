@@ -16,6 +16,8 @@ export interface Step {
 // change about once in ten thousand. Own judgement; no source.
 const SET_ASIDE = 6.5;
 const SET_ASIDE_EXPLAINED = 5;
+/** More than any story costs that believes it. */
+const SET_ASIDE_CONFIRMED = 1000;
 const ROLLOVER = 3;
 const NEW_METER = 9;
 const RESTART = 19;
@@ -114,6 +116,7 @@ function priceOfSkipping(
   changes: readonly MeterChange[],
   use: PlausibleUse,
 ): number {
+  if (placed[skipped]!.reading.confirmed) return SET_ASIDE_CONFIRMED;
   return explainMisreading(placed[skipped]!, placed[before], placed[after], changes, use) === null
     ? SET_ASIDE
     : SET_ASIDE_EXPLAINED;

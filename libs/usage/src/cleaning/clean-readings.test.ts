@@ -34,6 +34,17 @@ describe('one wrong reading', () => {
   });
 });
 
+test('a reading that a person has confirmed is believed, however odd', () => {
+  const odd = everyTenDays(300, 320, 299, 360, 380);
+  expect(codes(odd)).not.toEqual([]);
+  const confirmed = cleanReadings(
+    odd.map((each) => (each.id === 'r2' ? { ...each, confirmed: true } : each)),
+    [],
+  );
+  expect(confirmed.setAside.map((each) => each.readingId)).not.toContain('r2');
+  expect(confirmed.believed.get('m')!.map((each) => each.readingId)).toContain('r2');
+});
+
 test('more than 24 h a day cannot be', () => {
   expect(codes(everyTenDays(100, 110, 120, 400)).map(([, code]) => code)).toEqual(['impossible-rate']);
 });
