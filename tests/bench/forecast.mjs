@@ -5,7 +5,16 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { gunzipSync } from 'node:zlib';
-import { cleanReadings, dateOfDay, dayNumber, fitUsage, forecastUsage, pinballLoss } from '@deckround/usage';
+import {
+  BASELINES,
+  baselinesOf,
+  cleanReadings,
+  dateOfDay,
+  dayNumber,
+  fitUsage,
+  forecastUsage,
+  pinballLoss,
+} from '@deckround/usage';
 import { parse } from 'csv-parse/sync';
 
 const { values: args } = parseArgs({
@@ -111,24 +120,15 @@ for (const ahead of [7, 14, 30, 60, 90]) {
   for (const [id, each] of forecast.machines) {
     const day = origin + ahead;
     const hours = truth.get(id)?.get(dateOfDay(day));
-    const line = each.usage.line;
-    const last = line.at(-1);
-    if (hours === undefined || last === undefined) continue;
+    if (hours === undefined || each.usage.line.length === 0) continue;
     judged++;
     const q = PROBABILITIES.map((p) => each.lifetimeHours(day, p));
     const [low, high] = P95.map((p) => each.lifetimeHours(day, p));
     if (hours >= q[1] && hours <= q[3]) inside[0]++;
     if (hours >= q[0] && hours <= q[4]) inside[1]++;
     if (hours >= low && hours <= high) inside[2]++;
-    const gap = day + 1 - last.moment;
-    const slope = (a) =>
-      a && last.moment - a.moment > 0.5 ? (last.lifetimeHours - a.lifetimeHours) / (last.moment - a.moment) : 0;
-    const lastYear = each.lifetimeHoursAt(day - 365) - each.lifetimeHoursAt(Math.floor(last.moment) - 365);
-    const points = [
-      last.lifetimeHours + slope(line.at(-2)) * gap,
-      last.lifetimeHours + slope(line[0]) * gap,
-      last.lifetimeHours + lastYear,
-    ];
+    const rules = baselinesOf(each, day);
+    const points = BASELINES.map((name) => rules[name]);
     PROBABILITIES.forEach((p, k) => {
       loss[0] += pinballLoss(hours, q[k], p) / PROBABILITIES.length;
       points.forEach((point, b) => {

@@ -1,4 +1,5 @@
 export * from './backtest.js';
+export * from './baselines.js';
 export * from './calendar.js';
 export * from './cleaning/clean-readings.js';
 export * from './degree-days.js';
