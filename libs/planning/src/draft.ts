@@ -15,7 +15,7 @@ export interface DraftVisit {
 /** One entry per technician-day, visits in driving order. Items that occur nowhere are left out. */
 export type Draft = readonly (readonly DraftVisit[])[];
 
-export type RouteCost = Omit<CostParts, 'total' | 'deferral' | 'disruption'>;
+export type RouteCost = Omit<CostParts, 'total' | 'deferral' | 'laterLabour' | 'disruption'>;
 
 export interface EvaluatedRoute {
   times: Timetable;
@@ -108,6 +108,7 @@ export function evaluateDraft(
     preference: 0,
     timing: 0,
     deferral: 0,
+    laterLabour: 0,
     disruption: 0,
   };
   const done = new Set<number>();
@@ -123,7 +124,8 @@ export function evaluateDraft(
     }
   }
   const leftOut = instance.items.filter((item) => !done.has(item.index));
-  cost.deferral = sum(leftOut.map((item) => item.deferralCents));
+  cost.laterLabour = sum(leftOut.map((item) => item.laterLabourCents));
+  cost.deferral = sum(leftOut.map((item) => item.deferralCents)) - cost.laterLabour;
   cost.disruption = sum(instance.promises.filter((p) => !kept.has(p.index)).map((p) => p.moveCents));
   cost.total = sum(Object.values(cost));
   return {

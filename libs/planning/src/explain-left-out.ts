@@ -21,12 +21,13 @@ export function explainLeftOut(
   const item = instance.items[index]!;
   const source = snapshot.items[index]!;
   const site = snapshot.sites[item.site]!;
+  const waitingCents = item.deferralCents - item.laterLabourCents;
   const answer = (code: LeftOut['code'], why: string): LeftOut => ({
     itemId: source.id,
-    cents: item.deferralCents,
+    cents: waitingCents,
     mustDo: item.mustDo,
     code,
-    reason: sentences(why, `Leaving it costs ${money(item.deferralCents, snapshot)}`),
+    reason: sentences(why, `Leaving it costs ${money(waitingCents, snapshot)}`),
   });
 
   const skilled = technicianDays.flatMap((day, v) => {
@@ -62,11 +63,12 @@ export function explainLeftOut(
   }
   const addition = cheapestAddition(instance, draft, index, present);
   if (addition === null) return answer('time', 'No shift has room for it beside the visits planned');
-  const dearer = addition.cents - item.deferralCents;
+  // Labour that is only put off is left out of both figures, so that they can be compared with the price of waiting.
+  const extra = addition.cents - item.laterLabourCents;
   const how = addition.joins === 'visit' ? 'Adding it to a planned visit' : 'A visit for it';
   return answer(
     'cheaper-later',
-    `${how} would cost ${money(addition.cents, snapshot)}, ${money(Math.max(0, dearer), snapshot)} more than leaving it`,
+    `${how} would cost ${money(Math.max(0, extra), snapshot)} beyond its own work, ${money(Math.max(0, extra - waitingCents), snapshot)} more than waiting`,
   );
 }
 

@@ -1,6 +1,6 @@
 import { estimateTravel, type TravelMatrix } from '@deckround/routing';
 import { SnapshotInconsistent } from './errors.js';
-import { laterTripCents } from './later-trip.js';
+import { laterTripCents, meanWage } from './later-trip.js';
 import { type PreparationForest, preparationBits, preparationForest } from './preparation.js';
 import type { PlanningSnapshot } from './snapshot.js';
 import { datesFrom, WallClock } from './wall-clock.js';
@@ -34,6 +34,8 @@ export interface InstanceItem {
   timingCents: readonly number[];
   /** Deferral price with this item's share of a later trip. */
   deferralCents: number;
+  /** The part of `deferralCents` that is labour put off. */
+  laterLabourCents: number;
 }
 
 export interface InstancePromise {
@@ -121,6 +123,7 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
   const openItems = new Array<number>(snapshot.sites.length).fill(0);
   for (const machine of machineOfItem) openItems[siteOfMachine[machine]!]!++;
   const tripCents = laterTripCents(snapshot, travel);
+  const wage = meanWage(snapshot);
 
   const items = snapshot.items.map((item, index): InstanceItem => {
     if (item.timingCostCents.length < snapshot.days) {
@@ -129,6 +132,7 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
     const machine = machineOfItem[index]!;
     const site = siteOfMachine[machine]!;
     const share = Math.round((snapshot.laterTripShare * tripCents[site]!) / Math.max(1, openItems[site]!));
+    const laterLabourCents = Math.round(((snapshot.laterLabourShare ?? 0) * wage * item.minutes) / 60);
     return {
       index,
       site,
@@ -139,7 +143,8 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
       skill: item.skill,
       mustDo: item.mustDo,
       timingCents: item.timingCostCents,
-      deferralCents: item.deferralCents + share,
+      deferralCents: item.deferralCents + share + laterLabourCents,
+      laterLabourCents,
     };
   });
 

@@ -12,8 +12,7 @@ import type { PlanningSnapshot } from './snapshot.js';
  */
 export function laterTripCents(snapshot: PlanningSnapshot, travel: TravelMatrix): number[] {
   const { sites, technicians } = snapshot;
-  const wage =
-    technicians.length === 0 ? 0 : technicians.reduce((sum, t) => sum + t.wageCentsPerHour, 0) / technicians.length;
+  const wage = meanWage(snapshot);
   return sites.map((site, s) => {
     const others =
       sites.length > 1 ? sites.map((_, t) => t).filter((t) => t !== s) : technicians.map((_, k) => sites.length + k);
@@ -27,4 +26,10 @@ export function laterTripCents(snapshot: PlanningSnapshot, travel: TravelMatrix)
     );
     return Math.round(site.visitFeeCents + (site.setupMinutes * wage) / 60 + drive / Math.max(1, nearest.length));
   });
+}
+
+/** Mean wage of the technicians, cents per hour: who will do the work later is not known yet. */
+export function meanWage({ technicians }: PlanningSnapshot): number {
+  if (technicians.length === 0) return 0;
+  return technicians.reduce((sum, technician) => sum + technician.wageCentsPerHour, 0) / technicians.length;
 }

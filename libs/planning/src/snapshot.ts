@@ -128,6 +128,11 @@ export const PlanningSnapshot = z.object({
   travel: TravelSettings,
   /** Share of a typical later trip that deferring an item still has to pay for, 0..1 (planner note, end of horizon). */
   laterTripShare: z.number().min(0).max(1),
+  /**
+   * Share of an item's own labour that leaving it out only puts off, 0..1; absent = 0, as if work left out were saved.
+   * At 1, doing an item now rather than later is a matter of timing, trip and shared preparation alone.
+   */
+  laterLabourShare: z.number().min(0).max(1).optional(),
   technicians: z.array(PlanningTechnician),
   sites: z.array(PlanningSite),
   machines: z.array(PlanningMachine),

@@ -14,6 +14,8 @@ export const CostParts = z.object({
   preference: z.int(),
   timing: z.int(),
   deferral: z.int(),
+  /** Labour of the work left out: it is put off, not saved. */
+  laterLabour: z.int(),
   disruption: z.int(),
 });
 export type CostParts = z.infer<typeof CostParts>;

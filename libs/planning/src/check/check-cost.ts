@@ -16,6 +16,7 @@ export function checkCost(lookup: SnapshotLookup, plan: WeekPlan, report: Report
     preference: 0,
     timing: 0,
     deferral: 0,
+    laterLabour: 0,
     disruption: 0,
   };
   for (const route of plan.routes) {
@@ -56,6 +57,7 @@ export function checkCost(lookup: SnapshotLookup, plan: WeekPlan, report: Report
     if (!row) continue;
     const price = deferralPrice(lookup, item);
     cost.deferral += price;
+    cost.laterLabour += labourPutOff(lookup, item);
     if (row.cents !== price) report('left-out', `item ${item.id}: leaving it costs ${price} cents, not ${row.cents}`);
     if (row.mustDo !== item.mustDo) report('left-out', `item ${item.id}: whether it must be done is wrong`);
   }
@@ -74,12 +76,21 @@ export function checkCost(lookup: SnapshotLookup, plan: WeekPlan, report: Report
 function deferralPrice(lookup: SnapshotLookup, item: PlanningItem): number {
   const { snapshot } = lookup;
   const site = lookup.sites.get(lookup.machines.get(item.machineId)!.siteId)!;
-  const wages = snapshot.technicians.map((technician) => technician.wageCentsPerHour);
-  const wage = wages.length === 0 ? 0 : wages.reduce((sum, value) => sum + value, 0) / wages.length;
+  const wage = averageWage(lookup);
   const drives = lookup.drivesTo(site.id, snapshot.sites.length > 1 ? 'sites' : 'bases').slice(0, 3);
   let travel = 0;
   for (const { cents, minutes } of drives) travel += cents + (wage * minutes) / 60;
   const trip = Math.round(site.visitFeeCents + (site.setupMinutes * wage) / 60 + travel / Math.max(1, drives.length));
   const open = snapshot.items.filter((other) => lookup.machines.get(other.machineId)!.siteId === site.id).length;
   return item.deferralCents + Math.round((snapshot.laterTripShare * trip) / Math.max(1, open));
+}
+
+/** Own minutes at the average wage, by the snapshot's share. */
+function labourPutOff(lookup: SnapshotLookup, item: PlanningItem): number {
+  return Math.round(((lookup.snapshot.laterLabourShare ?? 0) * averageWage(lookup) * item.minutes) / 60);
+}
+
+function averageWage({ snapshot }: SnapshotLookup): number {
+  const wages = snapshot.technicians.map((technician) => technician.wageCentsPerHour);
+  return wages.length === 0 ? 0 : wages.reduce((sum, value) => sum + value, 0) / wages.length;
 }

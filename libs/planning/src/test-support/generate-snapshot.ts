@@ -166,6 +166,7 @@ export function generateSnapshot(settings: GeneratorSettings): PlanningSnapshot 
       centsPerKm: 42,
     },
     laterTripShare: 0.75,
+    ...(settings.seed % 2 === 0 && { laterLabourShare: 1 }),
     technicians,
     sites,
     machines,

@@ -34,6 +34,7 @@ export function planningSnapshot(
     asOf: span.asOf,
     travel: register.shop.travel,
     laterTripShare: register.shop.laterTripShare,
+    laterLabourShare: 1,
     technicians: register.technicians.map((technician) => ({
       id: technician.id,
       name: technician.name,
