@@ -1,13 +1,13 @@
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { type Service, startService } from '@deckround/api';
+import type { Service } from '@deckround/api';
 import { PlanningSnapshot, WeekPlan } from '@deckround/planning';
 import { createLogger, parseConfig } from '@deckround/platform';
 import { dateColumn, loadRegister } from '@deckround/register-store';
 import { type Database, openDatabase, Store } from '@deckround/store';
 import type { Command } from 'commander';
 import { CliError } from '../cli-error.js';
-import { createDemo, type Demo } from '../demo/create-demo.js';
+import type { Demo } from '../demo/create-demo.js';
 import { DEMO_TODAY, DEMO_WEEK } from '../demo/invented-shop.js';
 import { wholeOption } from '../options.js';
 import { count, day, money } from '../report/format.js';
@@ -52,6 +52,8 @@ async function runDemo(options: Options): Promise<void> {
     ending.check();
     const demo = await ensureDemo(database, folder, steps);
     ending.check();
+    // Loaded here, not above: the service takes a second to load, which no other command should wait for.
+    const { startService } = await import('@deckround/api');
     service = await startService(config, { database, logger: createLogger(config.LOG_LEVEL, 'demo') });
     await ensureForecast(service, demo, steps, ending);
     await ensurePlan(service, demo, options.seconds, steps, ending);
@@ -144,6 +146,7 @@ async function ensureDemo(database: Database, folder: string, steps: Steps): Pro
   try {
     const demo = await steps.run('invented shop with two seasons of readings', async () => {
       await store.asOwner((tx) => tx.shop.deleteMany({}));
+      const { createDemo } = await import('../demo/create-demo.js');
       return createDemo(store);
     });
     writeFileSync(file, JSON.stringify(demo, null, 2), { mode: 0o600 });

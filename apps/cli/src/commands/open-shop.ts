@@ -1,5 +1,4 @@
 import { randomBytes } from 'node:crypto';
-import { hashPassword } from '@deckround/api';
 import { parseConfig } from '@deckround/platform';
 import { isTimeZone } from '@deckround/register';
 import { writeCatalogue } from '@deckround/register-store';
@@ -26,6 +25,7 @@ export function addOpenShop(program: Command): void {
       if (!isTimeZone(options.timeZone))
         throw new CliError(`"${options.timeZone}" is not a time zone: write it like America/Chicago.`);
       if (!/^\S+@\S+\.\S+$/.test(options.email)) throw new CliError(`"${options.email}" is not an e-mail address.`);
+      const { hashPassword } = await import('@deckround/api');
       const config = parseConfig(process.env);
       const database = await openDatabase({ url: config.DATABASE_URL, folder: config.DECKROUND_DATA });
       const store = Store.open(database.url, 2);
