@@ -12,6 +12,8 @@ import { ReadingsController } from './field-work/readings.controller.js';
 import { Once } from './http/once.js';
 import { CLOCK, CONFIG, LOGGER, QUEUE, STORE } from './http/tokens.js';
 import { DueController } from './planning/due.controller.js';
+import { ForecastQualityController } from './planning/forecast-quality.controller.js';
+import { ForecastQualityService } from './planning/forecast-quality.service.js';
 import { PlansController } from './planning/plans.controller.js';
 import { VisitsController } from './planning/visits.controller.js';
 import { WeekController } from './planning/week.controller.js';
@@ -57,6 +59,7 @@ export class AppModule {
         ReadingsController,
         ...FIELD_WORK_CONTROLLERS,
         DueController,
+        ForecastQualityController,
         PlansController,
         WeekController,
         VisitsController,
@@ -69,6 +72,7 @@ export class AppModule {
         { provide: LOGGER, useValue: context.logger },
         { provide: APP_GUARD, useClass: AccessGuard },
         AccessService,
+        ForecastQualityService,
         Once,
       ],
     };

@@ -1,5 +1,6 @@
 export * from './access.js';
 export * from './field-work.js';
+export * from './forecast-quality.js';
 export * from './planning.js';
 export * from './primitives.js';
 export * from './register.js';

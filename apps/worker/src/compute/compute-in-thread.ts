@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import type { PlanningSnapshot, WeekPlan } from '@deckround/planning';
 import type { UpkeepSnapshot } from '@deckround/upkeep';
+import type { BacktestOptions, BacktestRow, UsageSnapshot } from '@deckround/usage';
 import type { ComputeMessage, ComputeTask, ForecastResult, PlanProgress } from './messages.js';
 
 // Always the built file: threads cannot be started from TypeScript sources, where tests run.
@@ -11,6 +12,13 @@ const THREAD = fileURLToPath(new URL('../../dist/compute/thread.js', import.meta
 export function forecastInThread(snapshot: UpkeepSnapshot): Promise<ForecastResult> {
   return inThread({ kind: 'forecast', snapshot }, (message) =>
     message.kind === 'forecast-done' ? message.result : undefined,
+  );
+}
+
+/** Past forecasts held against what was read later. */
+export function backtestInThread(snapshot: UsageSnapshot, options: BacktestOptions): Promise<BacktestRow[]> {
+  return inThread({ kind: 'backtest', snapshot, options }, (message) =>
+    message.kind === 'backtest-done' ? message.rows : undefined,
   );
 }
 

@@ -1,5 +1,6 @@
 import type { PlanningSnapshot, WeekPlan } from '@deckround/planning';
 import type { DueForecast, UpkeepSnapshot } from '@deckround/upkeep';
+import type { BacktestOptions, BacktestRow, UsageSnapshot } from '@deckround/usage';
 
 /** Daily quantiles of lifetime hours, one entry per day from the day after the forecast origin. */
 export interface UsageCurve {
@@ -30,6 +31,7 @@ export interface PlanProgress {
 /** What the computing thread is asked. */
 export type ComputeTask =
   | { readonly kind: 'forecast'; readonly snapshot: UpkeepSnapshot }
+  | { readonly kind: 'backtest'; readonly snapshot: UsageSnapshot; readonly options: BacktestOptions }
   | {
       readonly kind: 'plan';
       readonly snapshot: PlanningSnapshot;
@@ -43,5 +45,6 @@ export type ComputeTask =
 
 export type ComputeMessage =
   | { readonly kind: 'forecast-done'; readonly result: ForecastResult }
+  | { readonly kind: 'backtest-done'; readonly rows: BacktestRow[] }
   | { readonly kind: 'plan-progress'; readonly progress: PlanProgress }
   | { readonly kind: 'plan-done'; readonly plan: WeekPlan };

@@ -1,5 +1,6 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { planWeek } from '@deckround/planning';
+import { backtest } from '@deckround/usage';
 import { computeForecast } from './compute-forecast.js';
 import type { ComputeMessage, ComputeTask } from './messages.js';
 
@@ -8,6 +9,8 @@ const send = (message: ComputeMessage) => parentPort!.postMessage(message);
 
 if (task.kind === 'forecast') {
   send({ kind: 'forecast-done', result: computeForecast(task.snapshot) });
+} else if (task.kind === 'backtest') {
+  send({ kind: 'backtest-done', rows: backtest(task.snapshot, task.options) });
 } else {
   const flag = new Int32Array(task.cancelFlag);
   const plan = planWeek(task.snapshot, {
