@@ -1,6 +1,6 @@
 // Forecasts held against the true hours of a simulated register, next to three baselines in the same run.
-//   node tests/bench/forecast.mjs --register DIR --truth truth.csv[.gz] [--as-of YYYY-MM-DD]
-// Needs the built libraries (npm run build). Truth: machine_id,date,true_hours (lifetime hours at the end of the day).
+//   npm run bench:forecast -- --register DIR --truth truth.csv[.gz] [--as-of YYYY-MM-DD]
+// Truth: machine_id,date,true_hours (lifetime hours at the end of the day).
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
