@@ -1,6 +1,7 @@
-import { InvalidConfig, parseConfig } from '@deckround/platform';
+import { hideDriverNotice, InvalidConfig, parseConfig } from '@deckround/platform';
 import { startService } from './start-service.js';
 
+hideDriverNotice();
 try {
   const service = await startService(parseConfig(process.env));
   let stopping = false;

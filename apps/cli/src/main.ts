@@ -1,4 +1,5 @@
 #!/usr/bin/env node
+import { hideDriverNotice } from '@deckround/platform';
 import { Command } from 'commander';
 import { CliError } from './cli-error.js';
 import { addCheck } from './commands/check.js';
@@ -11,6 +12,7 @@ import { addPlan } from './commands/plan.js';
 import { addReplay } from './commands/replay.js';
 import { addSnapshot } from './commands/snapshot.js';
 
+hideDriverNotice();
 const program = new Command('deckround').description(
   'Upkeep of other people’s mowers where they stand: import a register, forecast what falls due, plan the week.',
 );

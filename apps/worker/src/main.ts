@@ -2,11 +2,12 @@ import 'reflect-metadata';
 import { randomUUID } from 'node:crypto';
 import { hostname } from 'node:os';
 import { BullQueue } from '@deckround/jobs';
-import { createLogger, parseConfig, systemClock } from '@deckround/platform';
+import { createLogger, hideDriverNotice, parseConfig, systemClock } from '@deckround/platform';
 import { Store } from '@deckround/store';
 import { NestFactory } from '@nestjs/core';
 import { WorkerModule } from './worker.module.js';
 
+hideDriverNotice();
 const config = parseConfig(process.env);
 const logger = createLogger(config.LOG_LEVEL, 'worker');
 if (!config.DATABASE_URL || !config.REDIS_URL) {

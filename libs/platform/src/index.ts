@@ -2,3 +2,4 @@ export * from './clock.js';
 export * from './config.js';
 export * from './domain-error.js';
 export * from './logger.js';
+export * from './node-warnings.js';

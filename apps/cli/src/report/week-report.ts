@@ -92,12 +92,11 @@ function printRoute(
 function printLoad(route: DayRoute, line: (text?: string) => void): void {
   const text = (each: DayRoute['load'][number]) =>
     `${each.quantity} ${each.unit === 'each' ? '×' : each.unit} ${each.name}`;
-  if (route.load.length > 0) line(`  load: ${route.load.map(text).join('; ')}`);
+  if (route.load.length > 0) say(line, `  load: ${route.load.map(text).join('; ')}`, 8);
   const missing = route.load.filter((each) => each.missing > 0);
-  if (missing.length > 0)
-    line(
-      `  MISSING: ${missing.map((each) => `${each.missing} ${each.unit === 'each' ? '×' : each.unit} ${each.name}`).join('; ')}`,
-    );
+  if (missing.length > 0) {
+    say(line, `  MISSING: ${missing.map((each) => text({ ...each, quantity: each.missing })).join('; ')}`, 11);
+  }
 }
 
 function printVisit(visit: PlannedVisit, names: WeekNames, line: (text?: string) => void): void {
@@ -107,18 +106,20 @@ function printVisit(visit: PlannedVisit, names: WeekNames, line: (text?: string)
   line(
     `  ${clock(visit.startAt)}–${clock(visit.endAt)}  ${site?.name ?? visit.siteId} (${duration(visit.driveMinutes)} drive)${promise}${notes}`,
   );
-  line(`               ${visit.reason}`);
+  say(line, `               ${visit.reason}`, 15);
   for (const machineId of new Set(visit.items.map((item) => item.machineId))) {
     line(`      ${names.machine.get(machineId) ?? machineId}`);
     const items = visit.items.filter((item) => item.machineId === machineId);
     for (const item of items.filter((each) => each.role !== 'rider')) {
-      line(
-        `        ${item.role === 'must-do' ? 'must' : 'due '}  ${title(item.itemId, names)}, ${duration(item.minutes)}: ${item.reason}`,
-      );
+      const mark = item.role === 'must-do' ? 'must' : 'due ';
+      const what = `${title(item.itemId, names)}, ${duration(item.minutes)}`;
+      say(line, `        ${mark}  ${what}: ${withoutTitle(item.reason, item.itemId, names)}`, 14);
     }
     const riders = items.filter((each) => each.role === 'rider');
-    if (riders.length > 0)
-      line(`        also  ${riders.map((item) => `${title(item.itemId, names)} ${item.minutes}`).join(', ')} min`);
+    if (riders.length > 0) {
+      const titles = riders.map((item) => `${title(item.itemId, names)} ${item.minutes}`);
+      say(line, `        also  ${titles.join(', ')} min`, 14);
+    }
   }
 }
 
@@ -134,9 +135,8 @@ function printLeftOut(leftOut: readonly LeftOut[], names: WeekNames, line: (text
   );
   for (const each of dearest.slice(0, SHOWN_LEFT_OUT)) {
     const machine = names.machine.get(names.item.get(each.itemId)?.machineId ?? '') ?? '';
-    line(
-      `  ${money(each.cents, names.currency).padStart(9)}  ${each.mustDo ? 'MUST ' : ''}${title(each.itemId, names)}, ${machine}: ${each.reason}`,
-    );
+    const what = `${each.mustDo ? 'MUST ' : ''}${title(each.itemId, names)}, ${machine}`;
+    say(line, `  ${money(each.cents, names.currency).padStart(9)}  ${what}: ${each.reason}`, 13);
   }
   const rest = dearest.slice(SHOWN_LEFT_OUT);
   if (rest.length > 0) {
@@ -157,6 +157,26 @@ function reasons(leftOut: readonly LeftOut[]): string {
   const counts = new Map<LeftOut['code'], number>();
   for (const { code } of leftOut) counts.set(code, (counts.get(code) ?? 0) + 1);
   return [...counts].map(([code, number]) => `${number} ${REASONS[code]}`).join(', ');
+}
+
+/** Reasons begin with the item's title, which stands beside them already. */
+function withoutTitle(reason: string, itemId: string, names: WeekNames): string {
+  const prefix = `${title(itemId, names)}: `;
+  return reason.startsWith(prefix) ? reason.slice(prefix.length) : reason;
+}
+
+const WIDTH = 118;
+
+/** A line broken between words, the rest set in under its text. */
+function say(line: (text: string) => void, text: string, indent: number): void {
+  let rest = text;
+  while (rest.length > WIDTH) {
+    const space = rest.lastIndexOf(' ', WIDTH);
+    const cut = space > indent ? space : WIDTH;
+    line(rest.slice(0, cut));
+    rest = ' '.repeat(indent) + rest.slice(cut).trimStart();
+  }
+  line(rest);
 }
 
 function title(itemId: string, names: WeekNames): string {
