@@ -20,7 +20,7 @@ export function readablePage(document: OpenAPIObject): string {
   return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
 <title>Deckround: the interface</title><style>${STYLE}</style></head><body>
-<h1>Deckround: the interface</h1><p>${htmlText(document.info.description ?? '')}</p>
+<h1>Deckround: the interface</h1><p>${withCode(document.info.description ?? '')}</p>
 <p>The same for programs: <a href="/openapi.json">/openapi.json</a> (OpenAPI 3.1).</p>
 <nav>${[...groups.keys()].map((name) => `<a href="#${slug(name)}">${htmlText(name)}</a>`).join(' · ')} · <a href="#shapes">Shapes</a></nav>
 ${[...groups].map(([name, texts]) => `<section id="${slug(name)}"><h2>${htmlText(name)}</h2>${texts.join('')}</section>`).join('\n')}
@@ -37,7 +37,8 @@ function operationText(method: string, path: string, operation: Operation): stri
   const answers = Object.entries(operation.responses).map(
     ([status, each]) => `<li><b>${status}</b> ${htmlText(each.description ?? '')}</li>`,
   );
-  return `<article><h3><b>${method.toUpperCase()}</b> ${htmlText(path)}</h3>
+  const success = Object.entries(operation.responses).find(([status]) => status.startsWith('2'))?.[1].description ?? '';
+  return `<article><h3><b>${method.toUpperCase()}</b> ${htmlText(path)}</h3><p>${withCode(success)}</p>
 ${parameters.length > 0 ? `<p>Takes</p><ul>${parameters.join('')}</ul>` : ''}
 ${body ? `<p>Body: ${typeText(body)}</p>` : ''}
 <details><summary>Answers</summary><ul>${answers.join('')}</ul></details></article>`;
@@ -73,6 +74,11 @@ function typeText(schema: Shape | undefined): string {
   if (schema.anyOf) return schema.anyOf.map(typeText).join(' or ');
   if (schema.items) return `list of ${typeText(schema.items)}`;
   return htmlText([schema.type ?? 'anything', schema.format].filter(Boolean).flat().join(', '));
+}
+
+/** Text whose `quoted` parts are code. */
+function withCode(text: string): string {
+  return htmlText(text).replace(/`([^`]+)`/g, '<code>$1</code>');
 }
 
 function slug(name: string): string {

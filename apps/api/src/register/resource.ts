@@ -74,7 +74,7 @@ export function resourceController<R extends { id: string }>(resource: Resource<
     return row as R;
   };
 
-  @ApiTags(name)
+  @ApiTags(tagOf(name))
   @ApiBearerAuth()
   @Controller(`v1/${path}`)
   class ReadController {
@@ -149,7 +149,7 @@ function withCreating<R extends { id: string }>(
 ): AnyController {
   const { path, name, view, create, insert } = resource as Required<Resource<R>>;
 
-  @ApiTags(name)
+  @ApiTags(tagOf(name))
   @ApiBearerAuth()
   @Controller(`v1/${path}`)
   class CreatingController extends Parent {
@@ -178,7 +178,7 @@ function withChanges<R extends { id: string }>(
 ): AnyController {
   const { path, name, view, changes, update } = resource as Required<Resource<R>>;
 
-  @ApiTags(name)
+  @ApiTags(tagOf(name))
   @ApiBearerAuth()
   @Controller(`v1/${path}`)
   class ChangingController extends Parent {
@@ -212,7 +212,7 @@ function withRemoving<R extends { id: string }>(
 ): AnyController {
   const { path, name, remove } = resource as Required<Resource<R>>;
 
-  @ApiTags(name)
+  @ApiTags(tagOf(name))
   @ApiBearerAuth()
   @Controller(`v1/${path}`)
   class RemovingController extends Parent {
@@ -225,6 +225,11 @@ function withRemoving<R extends { id: string }>(
     }
   }
   return RemovingController;
+}
+
+/** `PartOrder` is headed `Part order`. */
+function tagOf(name: string): string {
+  return name.replace(/([a-z])([A-Z])/g, (_, before: string, after: string) => `${before} ${after.toLowerCase()}`);
 }
 
 function setEtag(reply: FastifyReply, row: object): void {
