@@ -37,12 +37,12 @@ export async function startService(
           logger.error('job.failed', { name, runId }, error),
         )
       : new BullQueue({ redisUrl: config.REDIS_URL, prefix: config.QUEUE_PREFIX });
-  const stopSweep = inProcess ? startSweep({ ...context, queue }) : () => {};
+  const stopSweep = inProcess ? startSweep({ ...context, queue }) : async () => {};
   const app = await createApi({ config, store, queue, clock, logger });
   try {
     await app.listen(config.PORT, config.HOST);
   } catch (error) {
-    stopSweep();
+    await stopSweep();
     await Promise.allSettled([app.close(), queue.close(), store.close()]);
     if (!options.database) await database.stop();
     if ((error as NodeJS.ErrnoException).code === 'EADDRINUSE') {
@@ -61,7 +61,7 @@ export async function startService(
     database: database.kind,
     jobs: inProcess ? 'in this process' : 'in workers',
     stop: async () => {
-      stopSweep();
+      await stopSweep();
       await app.close();
       await queue.close();
       await store.close();

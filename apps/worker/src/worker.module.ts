@@ -12,7 +12,7 @@ const STOP_SWEEP = Symbol('stop sweep');
 export class WorkerModule implements OnApplicationShutdown {
   constructor(
     @Inject(RUNNER) private readonly runner: JobRunner,
-    @Inject(STOP_SWEEP) private readonly stopSweep: () => void,
+    @Inject(STOP_SWEEP) private readonly stopSweep: () => Promise<void>,
   ) {}
 
   static for(context: SweepContext & { queue: BullQueue }): DynamicModule {
@@ -34,7 +34,7 @@ export class WorkerModule implements OnApplicationShutdown {
   }
 
   async onApplicationShutdown(): Promise<void> {
-    this.stopSweep();
+    await this.stopSweep();
     await this.runner.close();
   }
 }

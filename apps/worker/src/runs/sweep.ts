@@ -10,12 +10,20 @@ export async function sweepLostRuns({ store, queue, config, logger }: SweepConte
   }
 }
 
-/** Sweeps now and then every SWEEP_SECONDS. @returns how to stop */
-export function startSweep(context: SweepContext): () => void {
+/** Sweeps now and then every SWEEP_SECONDS. @returns how to stop; it waits for a sweep under way */
+export function startSweep(context: SweepContext): () => Promise<void> {
+  let underWay: Promise<void> | null = null;
   const sweep = () => {
-    sweepLostRuns(context).catch((error: unknown) => context.logger.warn('sweep.failed', { reason: String(error) }));
+    underWay ??= sweepLostRuns(context)
+      .catch((error: unknown) => context.logger.warn('sweep.failed', { reason: String(error) }))
+      .finally(() => {
+        underWay = null;
+      });
   };
   sweep();
   const timer = setInterval(sweep, context.config.SWEEP_SECONDS * 1000);
-  return () => clearInterval(timer);
+  return async () => {
+    clearInterval(timer);
+    await underWay;
+  };
 }
