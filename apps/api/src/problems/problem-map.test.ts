@@ -6,8 +6,8 @@ const README = readFileSync(new URL('./README.md', import.meta.url), 'utf8');
 
 describe('problems', () => {
   it.each(Object.entries(PROBLEMS))('%s stands in the README with its status, cause and remedy', (code, { status }) => {
-    const row = README.split('\n').find((line) => line.startsWith(`| \`${code}\` |`));
-    const cells = (row ?? '').split('|').map((cell) => cell.trim());
+    const rows = README.split('\n').map((line) => line.split('|').map((cell) => cell.trim()));
+    const cells = rows.find((row) => row[1] === `\`${code}\``) ?? [];
     expect(cells[2]).toBe(String(status));
     for (const cell of [cells[3], cells[4], cells[5]]) expect((cell ?? '').length).toBeGreaterThan(3);
   });
