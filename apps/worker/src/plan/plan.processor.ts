@@ -45,7 +45,7 @@ export function planProcessor(context: WorkerContext) {
       try {
         const plan = await search.plan;
         clearInterval(look);
-        await run.finish('done', (tx) => writeWeekPlan(tx, shopId, runId, register, plan));
+        await run.finish('done', (tx) => writeWeekPlan(tx, shopId, runId, register, plan, snapshot.asOf));
       } finally {
         clearInterval(look);
       }
@@ -53,12 +53,11 @@ export function planProcessor(context: WorkerContext) {
 }
 
 /**
- * The day whose knowledge the plan rests on: today, or the eve of the week where that lies in the past (planning a
- * past week again must not know its future).
+ * The day whose knowledge the plan rests on: today, also in the middle of the week planned; or the eve of a week that is
+ * over (planning it again must not know its future).
  */
-export function planAsOf(today: string, weekOf: string): string {
-  const eve = addDays(weekOf, -1);
-  return today < eve ? today : eve;
+export function planAsOf(today: string, weekOf: string, days: number): string {
+  return today > addDays(weekOf, days - 1) ? addDays(weekOf, -1) : today;
 }
 
 async function makeSnapshot(
@@ -68,7 +67,7 @@ async function makeSnapshot(
   days: number,
 ): Promise<PlanningSnapshot> {
   const today = wallClockOf(context.clock.now(), register.shop.timeZone).slice(0, 10);
-  const asOf = planAsOf(today, firstDate);
+  const asOf = planAsOf(today, firstDate, days);
   const { due } = await forecastInThread(upkeepSnapshot(register, { asOf, costFrom: firstDate, costDays: days }));
   return planningSnapshot(register, due, { asOf, firstDate, days });
 }

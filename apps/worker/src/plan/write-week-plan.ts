@@ -5,8 +5,9 @@ import { dateColumn } from '@deckround/register-store';
 import type { Tx } from '@deckround/store';
 
 /**
- * Writes a week: proposed visits of its days are replaced, confirmed ones keep their promise and take the new times and
- * items, finished ones stay untouched.
+ * Writes a week from its first day that is not over: proposed visits are replaced, confirmed ones keep their promise and
+ * take the new times and items, finished ones stay untouched. A promise that the plan could not keep is cancelled with
+ * its reason, so that the customer can be told.
  */
 export async function writeWeekPlan(
   tx: Tx,
@@ -14,11 +15,25 @@ export async function writeWeekPlan(
   runId: string,
   register: Register,
   plan: WeekPlan,
+  asOf: string,
 ): Promise<void> {
   const run = await tx.planRun.findUniqueOrThrow({ where: { id: runId } });
-  const from = run.weekOf;
-  const to = new Date(from.getTime() + (run.days - 1) * 86_400_000);
-  await tx.visit.deleteMany({ where: { state: 'proposed', visitDate: { gte: from, lte: to } } });
+  const from = new Date(Math.max(run.weekOf.getTime(), dateColumn(asOf).getTime()));
+  const to = new Date(run.weekOf.getTime() + (run.days - 1) * 86_400_000);
+  const days = { gte: from, lte: to };
+  await tx.visit.deleteMany({ where: { state: 'proposed', visitDate: days } });
+  await tx.visit.updateMany({
+    where: {
+      state: 'confirmed',
+      visitDate: days,
+      id: { notIn: plan.visits.flatMap((visit) => visit.promisedVisitId ?? []) },
+    },
+    data: {
+      state: 'cancelled',
+      reason: 'The promise could not be kept when the week was planned again: the customer has to be told.',
+      version: { increment: 1 },
+    },
+  });
   const itemOf = itemLookUp(register);
   const fresh = plan.visits
     .filter((visit) => visit.promisedVisitId === null)
@@ -47,7 +62,7 @@ export async function writeWeekPlan(
       })),
     ),
   });
-  await tx.dayRoute.deleteMany({ where: { routeDate: { gte: from, lte: to } } });
+  await tx.dayRoute.deleteMany({ where: { routeDate: days } });
   await tx.dayRoute.createMany({
     data: plan.routes.map((route) => ({
       shopId,

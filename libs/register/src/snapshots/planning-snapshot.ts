@@ -20,6 +20,8 @@ export function planningSnapshot(
 ): PlanningSnapshot {
   const lastDate = addDays(span.firstDate, span.days - 1);
   const dates = Array.from({ length: span.days }, (_, index) => addDays(span.firstDate, index));
+  // Planning again in mid-week must not send anybody to a day that is over.
+  const daysLeft = dates.filter((date) => date >= span.asOf);
   const items = planningItems(register, due, span, lastDate);
   const machineIds = new Set(items.map((item) => item.machineId));
   const machines = register.machines.filter((machine) => machineIds.has(machine.id));
@@ -50,7 +52,7 @@ export function planningSnapshot(
         earliest: clockOf(technician.lunch.earliestMinute),
         latest: clockOf(technician.lunch.latestMinute),
       },
-      shifts: onDates(dates, technician.shifts, technician.absences).map(({ date, from, to }) => ({
+      shifts: onDates(daysLeft, technician.shifts, technician.absences).map(({ date, from, to }) => ({
         date,
         start: from,
         end: to,
@@ -97,7 +99,9 @@ export function planningSnapshot(
       arrivals: part.arrivals.map((arrival) => ({ ...arrival })),
       leadDays: part.leadDays,
     })),
-    promises: register.promises.map((promise) => ({ ...promise, itemIds: [...promise.itemIds] })),
+    promises: register.promises
+      .filter((promise) => promise.date >= span.asOf)
+      .map((promise) => ({ ...promise, itemIds: [...promise.itemIds] })),
     previous: register.previous.map((each) => ({ ...each, itemIds: [...each.itemIds] })),
   };
 }

@@ -1,0 +1,80 @@
+import { createLogger, parseConfig, stoppedClock } from '@deckround/platform';
+import { createProcessors } from '@deckround/worker';
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { createSmallShop, WEEK } from '../support/small-shop.js';
+
+let database: TestDatabase;
+let shopId: string;
+const clock = stoppedClock('2026-06-05T15:00:00Z');
+beforeAll(async () => {
+  database = await freshDatabase();
+  ({ shopId } = await createSmallShop(database.store));
+});
+afterAll(() => database.drop());
+
+async function planAgain(): Promise<string> {
+  const { store } = database;
+  const run = await store.inShop(shopId, (tx) =>
+    tx.planRun.create({
+      data: { shopId, weekOf: new Date(`${WEEK}T00:00:00Z`), days: 7, seconds: 5, iterations: 2000 },
+    }),
+  );
+  const context = { config: parseConfig({}), store, logger: createLogger('silent', 'test'), clock, holder: 'test' };
+  await createProcessors(context).plan({ shopId, runId: run.id });
+  expect(await store.inShop(shopId, (tx) => tx.planRun.findUniqueOrThrow({ where: { id: run.id } }))).toMatchObject({
+    status: 'done',
+  });
+  return run.id;
+}
+
+const visits = () => database.store.inShop(shopId, (tx) => tx.visit.findMany({ orderBy: { startAt: 'asc' } }));
+const dateOf = (visit: { visitDate: Date }) => visit.visitDate.toISOString().slice(0, 10);
+
+describe('planning a week again', () => {
+  it('in mid-week sends nobody to a day that is over, and leaves those days as they were', async () => {
+    await planAgain();
+    const before = await visits();
+    expect(before.length).toBeGreaterThan(0);
+    const early = before[0]!;
+    await database.store.inShop(shopId, (tx) =>
+      tx.visit.update({
+        where: { id: early.id },
+        data: { visitDate: new Date(`${WEEK}T00:00:00Z`), state: 'confirmed' },
+      }),
+    );
+    clock.moveTo('2026-06-10T12:00:00Z');
+    const runId = await planAgain();
+    const after = await visits();
+    const kept = after.find((visit) => visit.id === early.id)!;
+    expect(kept.state).toBe('confirmed');
+    const fresh = after.filter((visit) => visit.planRunId === runId);
+    expect(fresh.length).toBeGreaterThan(0);
+    for (const visit of fresh) expect(dateOf(visit) >= '2026-06-10').toBe(true);
+  });
+
+  it('cancels, with its reason, a promise that nobody can keep any more', async () => {
+    const open = (await visits()).filter((visit) => visit.state === 'proposed');
+    expect(open.length).toBeGreaterThan(0);
+    const promised = open[0]!;
+    await database.store.inShop(shopId, async (tx) => {
+      await tx.visit.update({
+        where: { id: promised.id },
+        data: { state: 'confirmed', promisedFrom: promised.startAt, promisedTo: promised.startAt, moveCents: 2500 },
+      });
+      await tx.technicianAbsence.create({
+        data: {
+          shopId,
+          technicianId: promised.technicianId,
+          fromDate: promised.visitDate,
+          toDate: promised.visitDate,
+          reason: 'ill',
+        },
+      });
+    });
+    await planAgain();
+    const after = (await visits()).find((visit) => visit.id === promised.id)!;
+    expect(after.state).toBe('cancelled');
+    expect(after.reason).toMatch(/customer has to be told/);
+  });
+});
