@@ -11,6 +11,7 @@ import { addOpenShop } from './commands/open-shop.js';
 import { addPlan } from './commands/plan.js';
 import { addReplay } from './commands/replay.js';
 import { addSnapshot } from './commands/snapshot.js';
+import { plainWords } from './plain-words.js';
 
 hideDriverNotice();
 const program = new Command('deckround').description(
@@ -26,9 +27,8 @@ try {
     process.stderr.write(`${error.message}\n`);
     process.exitCode = error.exitCode;
   } else {
-    process.stderr.write(
-      `${error instanceof Error ? (process.env.LOG_LEVEL === 'debug' ? error.stack : error.message) : String(error)}\n`,
-    );
+    const stack = process.env.LOG_LEVEL === 'debug' && error instanceof Error ? `${error.stack}\n` : '';
+    process.stderr.write(`${plainWords(error)}\n${stack}`);
     process.exitCode = 1;
   }
 }

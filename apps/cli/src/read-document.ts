@@ -8,6 +8,8 @@ export function readDocument<T>(path: string, schema: z.ZodType<T>, what: string
   try {
     json = JSON.parse(readFileSync(path, 'utf8'));
   } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT')
+      throw new CliError(`${path} is not there: name the file that holds ${what}.`);
     throw new CliError(`${path} cannot be read as ${what}: ${(error as Error).message}`);
   }
   const parsed = schema.safeParse(json);
