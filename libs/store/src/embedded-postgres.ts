@@ -1,9 +1,19 @@
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
-import { chownSync, cpSync, existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  chownSync,
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir, userInfo } from 'node:os';
-import { basename, dirname, join, resolve } from 'node:path';
+import { basename, dirname, join, relative, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import pg from 'pg';
 
@@ -99,9 +109,10 @@ async function serverPrograms(owner: object | undefined): Promise<{ initdb: stri
       `No PostgreSQL comes with this program for ${process.platform} on ${process.arch}. Set DATABASE_URL to a server's address.`,
     );
   }
+  const native = dirname(dirname(programs.postgres));
+  linkLibraries(native);
   if (!owner || isReachable(dirname(programs.postgres))) return programs;
   // Installed under a folder that only root may enter: the server gets a copy that its user can run.
-  const native = dirname(dirname(programs.postgres));
   const version = (JSON.parse(readFileSync(join(dirname(native), 'package.json'), 'utf8')) as { version: string })
     .version;
   const copy = join(tmpdir(), `deckround-postgres-${version}`);
@@ -111,6 +122,21 @@ async function serverPrograms(owner: object | undefined): Promise<{ initdb: stri
   }
   const inCopy = (program: string) => join(copy, 'bin', basename(program));
   return { initdb: inCopy(programs.initdb), postgres: inCopy(programs.postgres) };
+}
+
+/** npm packs no symbolic links: the package lists them for its install script, which `ignore-scripts` keeps from running. */
+function linkLibraries(native: string): void {
+  const list = join(native, 'pg-symlinks.json');
+  if (!existsSync(list)) return;
+  for (const { source, target } of JSON.parse(readFileSync(list, 'utf8')) as { source: string; target: string }[]) {
+    const [file, link] = [join(dirname(native), source), join(dirname(native), target)];
+    if (existsSync(link)) continue;
+    try {
+      symlinkSync(relative(dirname(link), file), link);
+    } catch (error) {
+      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error; // another process was quicker
+    }
+  }
 }
 
 function initialise(data: string, initdb: string, owner: { uid: number; gid: number } | undefined): void {
