@@ -7,15 +7,16 @@ export interface LookBack {
   /** Hours run. */
   readonly hours: number;
   readonly evidenceHours: number;
-  readonly days: number;
+  /** Standard deviation for what was not known of the season then; hours. */
+  readonly seasonHours: number;
   /** How much like the weeks ahead that season was, 0..1. */
   readonly weight: number;
 }
 
 /**
- * Spread of hours about their mean: V(μ) = φ·μ + σ²·μ² + φ·μ²/evidence.
- * φ (hours): lumpiness of single days; σ (no unit): weather and workload shared by all days ahead;
- * the last term: how well the machine's own pace is known.
+ * Spread of hours about their mean: V(μ) = φ·μ + σ²·μ² + φ·μ²/evidence + D².
+ * φ (hours): lumpiness of single days; σ (no unit): weather and workload shared by all days ahead; then how well the
+ * machine's own pace is known, and D (hours): what is not known of a season that has not been seen.
  */
 export interface Dispersion {
   readonly phi: number;
@@ -42,8 +43,13 @@ const MANY_HOURS = 9;
 const TRUSTED = 120;
 const KNOTS = [0.025, 0.05, 0.1, 0.25, 0.5, 0.75, 0.9, 0.95, 0.975];
 
-export function varianceOf(expected: number, evidenceHours: number, { phi, sigma2 }: Dispersion): number {
-  return phi * expected + (sigma2 + phi / evidenceHours) * expected * expected;
+export function varianceOf(
+  expected: number,
+  evidenceHours: number,
+  seasonHours: number,
+  { phi, sigma2 }: Dispersion,
+): number {
+  return phi * expected + (sigma2 + phi / evidenceHours) * expected * expected + seasonHours * seasonHours;
 }
 
 /**
@@ -73,7 +79,7 @@ function recalibrated(lookBacks: readonly LookBack[], spread: Dispersion): Proba
   const trust = trustIn(lookBacks);
   const ranks = lookBacks
     .map((each) => {
-      const k = each.expected ** 2 / varianceOf(each.expected, each.evidenceHours, spread);
+      const k = each.expected ** 2 / varianceOf(each.expected, each.evidenceHours, each.seasonHours, spread);
       return { rank: unitGammaProbability(k, each.hours / each.expected), weight: each.weight };
     })
     .sort((a, b) => a.rank - b.rank);
@@ -111,7 +117,7 @@ function moments(usable: readonly LookBack[]): { phi: number; sigma2: number } {
     const m = each.expected;
     const a = m + (m * m) / each.evidenceHours;
     const b = m * m;
-    const y = (each.hours - m) ** 2;
+    const y = (each.hours - m) ** 2 - each.seasonHours ** 2;
     const weight = each.weight / (6 * m + 0.1 * m * m) ** 2;
     aa += weight * a * a;
     ab += weight * a * b;

@@ -64,8 +64,8 @@ export function fitUsage(snapshot: UsageSnapshot): UsageModel {
   const start = Math.max(firstDay, originDay - 4000);
   const clocks = latitudes.map((latitude, group) => {
     const members = spread(indicesWhere(groupOf, group), LEARN_SEASON_FROM);
-    const shape = learnSeason(increments, members, latitude);
-    return new SeasonClock(shape, start, originDay + snapshot.horizonDays + CLOCK_AHEAD_DAYS);
+    const { shape, doubt } = learnSeason(increments, members, latitude);
+    return new SeasonClock(shape, start, originDay + snapshot.horizonDays + CLOCK_AHEAD_DAYS, doubt);
   });
   const clockOf = (m: number) => clocks[groupOf[m]!]!;
   const seasonDays = seasonDaysOf(increments, clockOf);
@@ -179,7 +179,8 @@ function lookBack(
         const span = clock.at(increments.to[j]!) - clock.at(origin);
         const expected = pace.hoursPerSeasonDay * span;
         const weight = seasonLikeness(span / days, coming);
-        found.push({ expected, hours, evidenceHours: pace.evidenceHours, days, weight });
+        const seasonHours = pace.hoursPerSeasonDay * clock.doubtBetween(origin, increments.to[j]!);
+        found.push({ expected, hours, evidenceHours: pace.evidenceHours, seasonHours, weight });
       }
     }
     track.add(increments, seasonDays, i);

@@ -135,3 +135,50 @@ test('before any season has been seen the latitude decides: little use in winter
     expect(paceAt(winter)).toBeLessThan(0.2 * paceAt(summer));
   }
 });
+
+/** A fleet in its first months, as of a day when the weeks ahead have never been seen. */
+const firstYear = (seed: number, latitude: number, from: string, asOf: string) =>
+  simulatedFleet({ seed, machines: 60, latitude, from, asOf });
+
+test.each([
+  { name: 'north, first summer', latitude: 47, from: '2025-03-01', asOf: '2025-07-10' },
+  { name: 'north, first autumn', latitude: 47, from: '2025-03-01', asOf: '2025-09-10' },
+  { name: 'south, first summer', latitude: -34, from: '2024-09-01', asOf: '2024-12-20' },
+])('in the first year ($name) intervals are wide enough for a season that nobody has seen', (scene) => {
+  let judged = 0;
+  let inside = 0;
+  for (const seed of [11, 12, 13, 14]) {
+    const fleet = firstYear(seed, scene.latitude, scene.from, scene.asOf);
+    for (const [id, each] of forecastUsage(fitUsage(fleet.snapshot)).machines) {
+      const day = each.originDay + 60;
+      const hours = fleet.truth(id, day);
+      judged++;
+      if (hours >= each.lifetimeHours(day, 0.1) && hours <= each.lifetimeHours(day, 0.9)) inside++;
+    }
+  }
+  expect(inside / judged).toBeGreaterThan(0.7);
+});
+
+test('a season once seen leaves less doubt than one never seen', () => {
+  const relativeWidth = (from: string) => {
+    const fleet = firstYear(11, 47, from, '2025-07-10');
+    const each = forecastUsage(fitUsage(fleet.snapshot)).machines.get('m0')!;
+    const q = (p: number) => each.lifetimeHours(each.originDay + 60, p);
+    return (q(0.9) - q(0.1)) / (q(0.5) - each.lifetimeHours(each.originDay, 0.5));
+  };
+  expect(relativeWidth('2025-03-01')).toBeGreaterThan(1.3 * relativeWidth('2022-03-01'));
+});
+
+test('no quantile falls with the days, though the doubt about an unseen season grows', () => {
+  const fleet = firstYear(3, 47, '2025-07-20', '2025-10-05');
+  for (const each of forecastUsage(fitUsage(fleet.snapshot)).machines.values()) {
+    for (const p of [0.05, 0.1, 0.5, 0.9]) {
+      let before = 0;
+      for (let ahead = 0; ahead < 300; ahead += 3) {
+        const hours = each.lifetimeHours(each.originDay + ahead, p);
+        expect(hours).toBeGreaterThanOrEqual(before - 1e-6);
+        before = hours;
+      }
+    }
+  }
+});

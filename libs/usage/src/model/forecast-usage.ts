@@ -42,21 +42,28 @@ export class MachineForecast {
     return day + 1 <= knownAt ? 0 : pace.hoursPerSeasonDay * Math.max(0, clock.at(day + 1) - clock.at(knownAt));
   }
 
+  /** Shape of the gamma law, k = μ²/V. */
+  #shape(expected: number, day: number): number {
+    const { clock, knownAt, pace } = this.usage;
+    const seasonHours = pace.hoursPerSeasonDay * Math.max(0, clock.doubtBetween(knownAt, day + 1));
+    return expected ** 2 / varianceOf(expected, pace.evidenceHours, seasonHours, this.dispersion);
+  }
+
   /**
    * Lifetime hours that are exceeded by the end of a day (day number, not before the last reading) with chance 1 − p.
    * Mean μ and variance V(μ) of a gamma law: k = μ²/V; rises with p and, since both k and V/μ rise with μ, with the day.
    * Never more than 24 h a day.
    */
   lifetimeHours(day: number, p: number): number {
-    const grown = this.#grown(this.#expected(day), p);
+    const grown = this.#grown(day, p);
     return this.usage.knownHours + Math.min(grown, 24 * Math.max(0, day + 1 - this.usage.knownAt));
   }
 
-  #grown(expected: number, p: number): number {
+  #grown(day: number, p: number): number {
+    const expected = this.#expected(day);
     if (expected <= 1e-9) return 0;
     const u = usedProbability(p, expected, this.dispersion);
-    const k = expected ** 2 / varianceOf(expected, this.usage.pace.evidenceHours, this.dispersion);
-    return expected * unitGammaQuantile(k, u);
+    return expected * unitGammaQuantile(this.#shape(expected, day), u);
   }
 
   /** First passage: chance that `hours` of lifetime have been reached by the end of a day. */
@@ -66,8 +73,8 @@ export class MachineForecast {
     if (wanted > 24 * (day + 1 - this.usage.knownAt)) return 0;
     const expected = this.#expected(day);
     if (expected <= 1e-9) return 0;
-    const k = expected ** 2 / varianceOf(expected, this.usage.pace.evidenceHours, this.dispersion);
-    return 1 - statedProbability(unitGammaProbability(k, wanted / expected), expected, this.dispersion);
+    const below = unitGammaProbability(this.#shape(expected, day), wanted / expected);
+    return 1 - statedProbability(below, expected, this.dispersion);
   }
 
   /**
@@ -79,7 +86,7 @@ export class MachineForecast {
     if (hours <= usage.knownHours) return Math.min(this.originDay, dayWhenPassed(usage, hours));
     const last = this.originDay + 730;
     const reached = (day: number) =>
-      usage.knownHours + Math.min(this.#grown(this.#expected(day), 1 - p), 24 * (day + 1 - usage.knownAt)) >= hours;
+      usage.knownHours + Math.min(this.#grown(day, 1 - p), 24 * (day + 1 - usage.knownAt)) >= hours;
     if (!reached(last)) return null;
     let low = Math.floor(usage.knownAt);
     let high = last;
@@ -106,7 +113,7 @@ export class MachineForecast {
       let floor = this.usage.knownHours;
       for (let d = 0; d < this.horizonDays; d++) {
         const day = this.originDay + 1 + d;
-        const grown = this.#grown(this.#expected(day), p);
+        const grown = this.#grown(day, p);
         floor = Math.max(
           floor,
           this.usage.knownHours + Math.min(grown, 24 * Math.max(0, day + 1 - this.usage.knownAt)),

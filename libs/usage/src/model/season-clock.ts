@@ -7,36 +7,40 @@ import { SEASON_BINS } from './season-prior.js';
  */
 export class SeasonClock {
   readonly #cumulative: Float64Array;
+  readonly #doubt: Float64Array;
 
   /**
    * @param shape one value per bin of the year, mean 1; linear between bin centres
    * @param from, to first and last day number covered; outside the clock runs at rate 1
+   * @param doubt standard deviation of the shape, one value per bin; absent = the shape is known
    */
   constructor(
     readonly shape: Float64Array,
     readonly from: number,
     readonly to: number,
+    doubt: Float64Array = new Float64Array(SEASON_BINS),
   ) {
     this.#cumulative = new Float64Array(to - from + 2);
-    for (let d = 0; d <= to - from; d++) this.#cumulative[d + 1] = this.#cumulative[d]! + this.rate(from + d);
+    this.#doubt = new Float64Array(to - from + 2);
+    for (let d = 0; d <= to - from; d++) {
+      this.#cumulative[d + 1] = this.#cumulative[d]! + this.rate(from + d);
+      this.#doubt[d + 1] = this.#doubt[d]! + valueOn(doubt, from + d);
+    }
   }
 
   /** Shape on one day. */
   rate(day: number): number {
-    const x = yearFraction(day + 0.5) * SEASON_BINS - 0.5;
-    const b = Math.floor(x);
-    const low = this.shape[(b + SEASON_BINS) % SEASON_BINS]!;
-    return low + (x - b) * (this.shape[(b + 1) % SEASON_BINS]! - low);
+    return valueOn(this.shape, day);
   }
 
   /** Season days from the start of the clock to a moment (whole days plus share of that day's work). */
   at(moment: number): number {
-    const x = moment - this.from;
-    if (x <= 0) return x;
-    const last = this.#cumulative.length - 1;
-    if (x >= last) return this.#cumulative[last]! + (x - last);
-    const d = Math.floor(x);
-    return this.#cumulative[d]! + (x - d) * (this.#cumulative[d + 1]! - this.#cumulative[d]!);
+    return along(this.#cumulative, moment - this.from, 1);
+  }
+
+  /** Standard deviation of the season days between two moments, for what is not known of the season itself. */
+  doubtBetween(a: number, b: number): number {
+    return along(this.#doubt, b - this.from, 0) - along(this.#doubt, a - this.from, 0);
   }
 
   /** First day by whose end `seasonDays` are reached; null when beyond the clock. */
@@ -52,4 +56,21 @@ export class SeasonClock {
     }
     return this.from + Math.max(0, low - 1);
   }
+}
+
+/** A curve given by bins of the year, on one day: linear between bin centres. */
+function valueOn(bins: Float64Array, day: number): number {
+  const x = yearFraction(day + 0.5) * SEASON_BINS - 0.5;
+  const b = Math.floor(x);
+  const low = bins[(b + SEASON_BINS) % SEASON_BINS]!;
+  return low + (x - b) * (bins[(b + 1) % SEASON_BINS]! - low);
+}
+
+/** Cumulative sums at x days from their start, linear within a day; beyond the ends they grow by `rate` a day. */
+function along(sums: Float64Array, x: number, rate: number): number {
+  if (x <= 0) return x * rate;
+  const last = sums.length - 1;
+  if (x >= last) return sums[last]! + (x - last) * rate;
+  const d = Math.floor(x);
+  return sums[d]! + (x - d) * (sums[d + 1]! - sums[d]!);
 }

@@ -1,9 +1,12 @@
 /** Bins of the seasonal shape: a year in 52 equal parts of 7.02 days. */
 export const SEASON_BINS = 52;
 
+/** Moving about in the dormant season, before data say that there is none. Own assumption, no source. */
+const IDLE = 0.02;
+
 /**
  * Mowing activity through the year before any season has been seen, mean 1 over the year:
- *   s(x) ∝ max(0, a + cos 2π(x − x₀)),  a = clamp((50 − |latitude|)/25, −0.2, 3)
+ *   s(x) ∝ max(0.02, a + cos 2π(x − x₀)),  a = clamp((50 − |latitude|)/25, −0.2, 3)
  * with x₀ = 15 July north and 14 January south of the equator: flat in the tropics, about seven months at 40°.
  *
  * @param latitude degrees; null is taken as 40° north
@@ -18,7 +21,7 @@ export function seasonPrior(latitude: number | null): Float64Array<ArrayBuffer> 
   let sum = 0;
   for (let bin = 0; bin < SEASON_BINS; bin++) {
     const x = (bin + 0.5) / SEASON_BINS;
-    shape[bin] = Math.max(0, breadth + Math.cos(2 * Math.PI * (x - peak)));
+    shape[bin] = Math.max(IDLE, breadth + Math.cos(2 * Math.PI * (x - peak)));
     sum += shape[bin]!;
   }
   return shape.map((value) => (value * SEASON_BINS) / sum);

@@ -13,6 +13,17 @@ const WEATHER_PASSES = 6;
 /** Shape, with mean 1, from which on a bin belongs to the growing season. Own choice. */
 const IN_SEASON = 0.6;
 const BIN_DAYS = 365.2425 / SEASON_BINS;
+/**
+ * How far the latitude's prior may be off where no season has been seen, as share of the shape and besides, in units of
+ * the year's mean; never more than this share of the shape in all, lest a quantile fall with the days. Own choice, on
+ * simulated first years with a summer slump that no prior here foresees.
+ */
+const PRIOR_SHARE_OFF = 0.45;
+const PRIOR_OFF = 0.35;
+const MOST_OFF = 0.6;
+/** Machine-weeks seen in a bin that halve the doubt about it; a gap longer than three weeks shows its bins less sharply. */
+const SEEN_WEEKS = 3;
+const SHARP_DAYS = 21;
 /** Bins touched by one gap between readings are walked one by one; longer gaps than this say nothing about season. */
 const LONGEST_GAP_DAYS = 200;
 
@@ -23,22 +34,22 @@ const LONGEST_GAP_DAYS = 200;
  * followed by a light circular smoothing, levels re-estimated in every round; s⁰ is the latitude's prior, scaled to the
  * bins that have been seen. A dormant season comes out as zero where the data say so.
  *
- * @returns one value per bin, mean 1 over the year
+ * @returns shape: one value per bin, mean 1 over the year; doubt: its standard deviation per bin where little or
+ *   nothing has been seen of it, fully correlated between bins
  * @source Richardson 1972 / Lucy 1974 iteration with smoothing after Silverman, Jones, Wilson & Nychka 1990; from memory
  */
 export function learnSeason(
   increments: Increments,
   machines: readonly number[],
   latitude: number | null,
-  until = Number.POSITIVE_INFINITY,
-): Float64Array<ArrayBuffer> {
+): LearnedSeason {
   const prior = seasonPrior(latitude);
   const gaps: number[] = [];
   /** For each gap the place of its machine among `machines`. */
   const owner: number[] = [];
   machines.forEach((m, own) => {
     for (let i = increments.first[m]!; i < increments.first[m + 1]!; i++) {
-      if (increments.to[i]! <= until && increments.to[i]! - increments.from[i]! <= LONGEST_GAP_DAYS) {
+      if (increments.to[i]! - increments.from[i]! <= LONGEST_GAP_DAYS) {
         gaps.push(i);
         owner.push(own);
       }
@@ -50,7 +61,7 @@ export function learnSeason(
     total += increments.hours[i]!;
     days += increments.to[i]! - increments.from[i]!;
   }
-  if (total <= 0 || days < 60) return prior;
+  if (total <= 0 || days < 60) return { shape: prior, doubt: doubtOf(prior, new Float64Array(SEASON_BINS)) };
   const overlap = overlaps(increments, gaps);
   let shape = prior.map((value) => 0.7 * value + 0.3);
   const level = new Float64Array(machines.length);
@@ -68,7 +79,34 @@ export function learnSeason(
       return Math.min(value, before, after) < IN_SEASON ? value : 0.5 * value + 0.25 * (before + after);
     });
   }
-  return normalised(shape);
+  shape = normalised(shape);
+  return { shape, doubt: doubtOf(shape, weeksSeen(increments, gaps, overlap)) };
+}
+
+export interface LearnedSeason {
+  readonly shape: Float64Array<ArrayBuffer>;
+  readonly doubt: Float64Array<ArrayBuffer>;
+}
+
+/** sd_b = min(0.6·s_b, (0.45·s_b + 0.35)·c/(c + machine-weeks seen in b)). Own assumption, no source. */
+function doubtOf(shape: Float64Array<ArrayBuffer>, weeks: Float64Array): Float64Array<ArrayBuffer> {
+  return shape.map((value, b) => {
+    const unseen = SEEN_WEEKS / (SEEN_WEEKS + weeks[b]!);
+    return Math.min(MOST_OFF * value, unseen * (PRIOR_SHARE_OFF * value + PRIOR_OFF));
+  });
+}
+
+/** Machine-weeks of data in each bin. */
+function weeksSeen(increments: Increments, gaps: readonly number[], overlap: Overlaps): Float64Array {
+  const weeks = new Float64Array(SEASON_BINS);
+  gaps.forEach((i, g) => {
+    const sharp = Math.min(1, SHARP_DAYS / (increments.to[i]! - increments.from[i]!));
+    for (let k = overlap.start[g]!; k < overlap.start[g + 1]!; k++) {
+      const b = overlap.bin[k]!;
+      weeks[b] = weeks[b]! + (sharp * overlap.days[k]!) / 7;
+    }
+  });
+  return weeks;
 }
 
 /** Years between the first and the last gap, at least one. */
