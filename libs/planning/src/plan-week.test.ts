@@ -206,7 +206,9 @@ describe('planWeek', () => {
     }));
     const gone = { siteId: 'gone', technicianId: 'gone', date: '2014-06-16', itemIds: ['gone'] };
     const again = plan({ ...shop, previous: [gone, ...previous] }, 1);
-    expect(again.cost.total).toBeLessThan(former.cost.total * 1.02);
+    // The former visits are kept, their items chosen anew: nearly as good at once, and far better than from nothing.
+    expect(again.cost.total).toBeLessThan(former.cost.total * 1.04);
+    expect(again.cost.total).toBeLessThan(plan(shop, 1).cost.total);
   });
 
   it('allots scarce stock in order of date', () => {
