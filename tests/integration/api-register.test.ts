@@ -236,6 +236,60 @@ describe('the register', () => {
   });
 });
 
+describe('a machine of its own kind', () => {
+  it('may differ from its class in one item, and only in items of its class', async () => {
+    const machineId = shop.machineIds.get('M1')!;
+    const items = (await manager.get('/v1/service-items?limit=500')).body.items as {
+      id: string;
+      code: string;
+      machineClass: string;
+    }[];
+    const find = (machineClass: string) =>
+      items.find((item) => item.machineClass === machineClass && item.code === 'sharpen-blades')!.id;
+    const made = await manager.post('/v1/machine-overrides', {
+      machineId,
+      itemId: find('zero-turn'),
+      intervalHours: '25',
+    });
+    expect(made.body).toMatchObject({ intervalHours: '25', disabled: false });
+    const foreign = await manager.post('/v1/machine-overrides', {
+      machineId,
+      itemId: find('wide-area'),
+      intervalHours: '25',
+    });
+    expect(foreign.status).toBe(422);
+    expect((await manager.delete(`/v1/machine-overrides/${made.body.id}`)).status).toBe(204);
+    expect((await manager.get(`/v1/machine-overrides?machineId=${machineId}`)).body.items).toEqual([]);
+  });
+
+  it('has slots for its spindles, and keeps the lives of their parts', async () => {
+    const slots = await manager.get(`/v1/component-slots?machineId=${shop.machineIds.get('M2')}`);
+    expect(slots.body.items.map((slot: { name: string }) => slot.name)).toEqual([
+      'spindle 1',
+      'spindle 2',
+      'spindle 3',
+    ]);
+    const slotId = slots.body.items[0].id;
+    const failed = {
+      slotId,
+      fittedOn: '2025-04-01',
+      removedOn: '2026-05-02',
+      removedHours: '498',
+      removalReason: 'failed',
+    };
+    expect((await manager.post('/v1/component-lives', failed)).status).toBe(201);
+    expect((await manager.post('/v1/component-lives', { slotId, fittedOn: '2026-05-02' })).status).toBe(201);
+    const second = await manager.post('/v1/component-lives', { slotId, fittedOn: '2026-05-03' });
+    expect(second.status).toBe(409);
+  });
+
+  it('knows which imports changed the register', async () => {
+    const imports = await manager.get('/v1/register-imports');
+    expect(imports.body.items).toHaveLength(1);
+    expect(imports.body.items[0].counts.machines).toMatchObject({ read: 6, added: 6 });
+  });
+});
+
 describe('readings', () => {
   it('are taken one or many, the doubtful ones set aside with a suggestion, and decided by a person', async () => {
     const machineId = shop.machineIds.get('M1')!;

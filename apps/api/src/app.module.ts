@@ -19,6 +19,7 @@ import { VisitsController } from './planning/visits.controller.js';
 import { WeekController } from './planning/week.controller.js';
 import { AgreementsController } from './register/agreements.js';
 import { CustomersController } from './register/customers.js';
+import { MACHINE_DETAIL_CONTROLLERS } from './register/machine-details.js';
 import { MachineClassesController, MachinesController } from './register/machines.js';
 import { PartOrdersController, PartsController } from './register/parts.js';
 import { ServiceItemsController } from './register/service-items.js';
@@ -51,6 +52,7 @@ export class AppModule {
         MachineClassesController,
         MachinesController,
         ServiceItemsController,
+        ...MACHINE_DETAIL_CONTROLLERS,
         TechniciansController,
         AbsencesController,
         PartsController,

@@ -346,3 +346,86 @@ export const Agreement = z
     id: 'Agreement',
     description: 'Service agreement with a customer: items included, allowances, response time',
   });
+
+export const MachineOverrideCreate = z
+  .strictObject({
+    machineId: Id,
+    itemId: Id,
+    disabled: z.boolean().default(false),
+    intervalHours: Hours.nullable().default(null),
+    intervalDays: z.int().min(1).max(3650).nullable().default(null),
+    minutes: Minutes.nullable().default(null),
+    note: text(500).default(''),
+  })
+  .meta({ id: 'MachineOverrideCreate' });
+export const MachineOverride = z
+  .object({
+    ...row,
+    machineId: Id,
+    itemId: Id,
+    disabled: z.boolean(),
+    intervalHours: Hours.nullable(),
+    intervalDays: z.int().nullable(),
+    minutes: z.int().nullable(),
+    note: z.string(),
+  })
+  .meta({ id: 'MachineOverride', description: 'What one machine does differently from its class' });
+
+export const HourMeterCreate = z
+  .strictObject({
+    machineId: Id,
+    fittedOn: LocalDate.nullable().default(null),
+    firstHours: Hours.default('0'),
+    rolloverHours: Hours.nullable().default(null),
+  })
+  .meta({ id: 'HourMeterCreate' });
+export const HourMeter = z
+  .object({
+    id: Id,
+    machineId: Id,
+    fittedOn: LocalDate.nullable(),
+    firstHours: Hours,
+    removedOn: LocalDate.nullable(),
+    lastHours: Hours.nullable(),
+    rolloverHours: Hours.nullable(),
+  })
+  .meta({ id: 'HourMeter', description: 'A meter’s stay on a machine' });
+
+export const ComponentSlot = z
+  .object({ id: Id, machineId: Id, name: z.string(), kind: z.string() })
+  .meta({ id: 'ComponentSlot', description: 'A place for a part, e.g. “spindle 2”' });
+
+const RemovalReason = z.enum(['failed', 'preventive', 'upgrade', 'machine-retired']);
+export const ComponentLifeCreate = z
+  .strictObject({
+    slotId: Id,
+    partId: Id.nullable().default(null),
+    fittedOn: LocalDate.nullable().default(null),
+    fittedHours: Hours.nullable().default(null),
+    removedOn: LocalDate.nullable().default(null),
+    removedHours: Hours.nullable().default(null),
+    removalReason: RemovalReason.nullable().default(null),
+    note: text(500).default(''),
+  })
+  .refine((body) => (body.removedOn === null) === (body.removalReason === null), {
+    path: ['removalReason'],
+    message: 'a removal has a day and a reason',
+  })
+  .meta({ id: 'ComponentLifeCreate' });
+export const ComponentLife = z
+  .object({
+    id: Id,
+    slotId: Id,
+    partId: Id.nullable(),
+    fittedOn: LocalDate.nullable(),
+    fittedHours: Hours.nullable(),
+    removedOn: LocalDate.nullable(),
+    removedHours: Hours.nullable(),
+    removalReason: RemovalReason.nullable(),
+    note: z.string(),
+  })
+  .meta({ id: 'ComponentLife', description: 'One part’s stay in a slot: fitted, removed, why' });
+
+export const RegisterImport = z
+  .object({ id: Id, folderHash: z.string(), counts: z.record(z.string(), z.unknown()), importedAt: z.iso.datetime() })
+  .meta({ id: 'RegisterImport', description: 'An import that changed something' });

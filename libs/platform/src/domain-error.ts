@@ -31,8 +31,6 @@ export type DomainErrorCode =
   | 'version-stale'
   | 'idempotency-key-missing'
   | 'idempotency-key-reused'
-  | 'idempotency-still-running'
-  | 'register-faulty'
   | 'plan-not-ready'
   | 'visit-closed'
   | 'too-many-sign-ins';

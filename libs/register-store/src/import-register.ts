@@ -1,4 +1,4 @@
-import { randomUUID } from 'node:crypto';
+import { createHash, randomUUID } from 'node:crypto';
 import type { Register } from '@deckround/register';
 import { insertReadings, type Tx } from '@deckround/store';
 import { type ImportCount, newCount } from './import-counts.js';
@@ -103,19 +103,23 @@ export async function importRegister(tx: Tx, shopId: string, register: Register)
   const readings = await writeReadings(tx, shopId, register, machines.ids);
   const completions = await writeCompletions(tx, shopId, register, machines.ids, parts.ids);
   const verdict = await revisitReadings(tx, 'all');
-  return {
-    counts: {
-      customers: customers.count,
-      sites: sites.count,
-      machines: machines.count,
-      technicians: technicians.count,
-      parts: parts.count,
-      meterChanges,
-      readings,
-      completions,
-    },
-    readings: verdict,
+  const counts = {
+    customers: customers.count,
+    sites: sites.count,
+    machines: machines.count,
+    technicians: technicians.count,
+    parts: parts.count,
+    meterChanges,
+    readings,
+    completions,
   };
+  if (Object.values(counts).some((count) => count.added + count.changed > 0)) {
+    const folderHash = createHash('sha256').update(JSON.stringify(register)).digest('hex');
+    await tx.registerImport.create({
+      data: { shopId, folderHash, counts: JSON.parse(JSON.stringify(counts)) as object },
+    });
+  }
+  return { counts, readings: verdict };
 }
 
 interface CodedRow {

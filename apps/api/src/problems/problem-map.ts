@@ -12,8 +12,6 @@ export const PROBLEMS: Readonly<Record<DomainErrorCode, { status: number; title:
   'version-stale': { status: 412, title: 'It was changed meanwhile' },
   'idempotency-key-missing': { status: 400, title: 'Idempotency-Key is missing' },
   'idempotency-key-reused': { status: 422, title: 'Idempotency-Key was used for another request' },
-  'idempotency-still-running': { status: 409, title: 'The first request with this Idempotency-Key is still running' },
-  'register-faulty': { status: 422, title: 'The register has faults' },
   'plan-not-ready': { status: 409, title: 'The plan is not ready' },
   'visit-closed': { status: 409, title: 'The visit is closed' },
   'too-many-sign-ins': { status: 429, title: 'Too many sign-ins' },
