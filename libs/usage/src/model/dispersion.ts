@@ -7,8 +7,6 @@ export interface LookBack {
   /** Hours run. */
   readonly hours: number;
   readonly evidenceHours: number;
-  /** Standard deviation for what was not known of the season then; hours. */
-  readonly seasonHours: number;
   /** How much like the weeks ahead that season was, 0..1. */
   readonly weight: number;
 }
@@ -79,7 +77,7 @@ function recalibrated(lookBacks: readonly LookBack[], spread: Dispersion): Proba
   const trust = trustIn(lookBacks);
   const ranks = lookBacks
     .map((each) => {
-      const k = each.expected ** 2 / varianceOf(each.expected, each.evidenceHours, each.seasonHours, spread);
+      const k = each.expected ** 2 / varianceOf(each.expected, each.evidenceHours, 0, spread);
       return { rank: unitGammaProbability(k, each.hours / each.expected), weight: each.weight };
     })
     .sort((a, b) => a.rank - b.rank);
@@ -117,7 +115,7 @@ function moments(usable: readonly LookBack[]): { phi: number; sigma2: number } {
     const m = each.expected;
     const a = m + (m * m) / each.evidenceHours;
     const b = m * m;
-    const y = (each.hours - m) ** 2 - each.seasonHours ** 2;
+    const y = (each.hours - m) ** 2;
     const weight = each.weight / (6 * m + 0.1 * m * m) ** 2;
     aa += weight * a * a;
     ab += weight * a * b;

@@ -179,8 +179,8 @@ function lookBack(
         const span = clock.at(increments.to[j]!) - clock.at(origin);
         const expected = pace.hoursPerSeasonDay * span;
         const weight = seasonLikeness(span / days, coming);
-        const seasonHours = pace.hoursPerSeasonDay * clock.doubtBetween(origin, increments.to[j]!);
-        found.push({ expected, hours, evidenceHours: pace.evidenceHours, seasonHours, weight });
+        // the season of a span gone by has been seen: no doubt is left about it
+        found.push({ expected, hours, evidenceHours: pace.evidenceHours, weight });
       }
     }
     track.add(increments, seasonDays, i);

@@ -21,6 +21,9 @@ const BIN_DAYS = 365.2425 / SEASON_BINS;
 const PRIOR_SHARE_OFF = 0.45;
 const PRIOR_OFF = 0.35;
 const MOST_OFF = 0.6;
+/** Shape below which a bin belongs to the edges of the season, and by how much those shift from year to year. */
+const EDGE = 1;
+const SHIFT_DAYS = 7;
 /** Machine-weeks seen in a bin that halve the doubt about it; a gap longer than three weeks shows its bins less sharply. */
 const SEEN_WEEKS = 3;
 const SHARP_DAYS = 21;
@@ -61,7 +64,7 @@ export function learnSeason(
     total += increments.hours[i]!;
     days += increments.to[i]! - increments.from[i]!;
   }
-  if (total <= 0 || days < 60) return { shape: prior, doubt: doubtOf(prior, new Float64Array(SEASON_BINS)) };
+  if (total <= 0 || days < 60) return { shape: prior, doubt: doubtOf(prior, new Float64Array(SEASON_BINS), 1) };
   const overlap = overlaps(increments, gaps);
   let shape = prior.map((value) => 0.7 * value + 0.3);
   const level = new Float64Array(machines.length);
@@ -80,7 +83,7 @@ export function learnSeason(
     });
   }
   shape = normalised(shape);
-  return { shape, doubt: doubtOf(shape, weeksSeen(increments, gaps, overlap)) };
+  return { shape, doubt: doubtOf(shape, weeksSeen(increments, gaps, overlap), yearsSeen(increments, gaps)) };
 }
 
 export interface LearnedSeason {
@@ -88,11 +91,17 @@ export interface LearnedSeason {
   readonly doubt: Float64Array<ArrayBuffer>;
 }
 
-/** sd_b = min(0.6·s_b, (0.45·s_b + 0.35)·c/(c + machine-weeks seen in b)). Own assumption, no source. */
-function doubtOf(shape: Float64Array<ArrayBuffer>, weeks: Float64Array): Float64Array<ArrayBuffer> {
+/**
+ * sd_b = min(0.6·s_b, (0.45·s_b + 0.35)·c/(c + machine-weeks seen in b) + e_b), e_b = |s′_b|·δ/years where s_b < 1: a
+ * season begins and ends δ days earlier or later from year to year. Own assumption, no source.
+ */
+function doubtOf(shape: Float64Array<ArrayBuffer>, weeks: Float64Array, years: number): Float64Array<ArrayBuffer> {
   return shape.map((value, b) => {
     const unseen = SEEN_WEEKS / (SEEN_WEEKS + weeks[b]!);
-    return Math.min(MOST_OFF * value, unseen * (PRIOR_SHARE_OFF * value + PRIOR_OFF));
+    const slope =
+      Math.abs(shape[(b + 1) % SEASON_BINS]! - shape[(b + SEASON_BINS - 1) % SEASON_BINS]!) / (2 * BIN_DAYS);
+    const shifted = value < EDGE ? (slope * SHIFT_DAYS) / years : 0;
+    return Math.min(MOST_OFF * value, unseen * (PRIOR_SHARE_OFF * value + PRIOR_OFF) + shifted);
   });
 }
 
