@@ -1,5 +1,6 @@
 export * from './clock.js';
 export * from './config.js';
 export * from './domain-error.js';
+export * from './is-alive.js';
 export * from './logger.js';
 export * from './node-warnings.js';

@@ -15,6 +15,7 @@ import { createServer } from 'node:net';
 import { tmpdir, userInfo } from 'node:os';
 import { basename, dirname, join, relative, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
+import { isAlive } from '@deckround/platform';
 import pg from 'pg';
 
 /** A PostgreSQL server of our own, as a child process on the loopback address, with its data in one folder. */
@@ -180,15 +181,6 @@ function runningServer(data: string): { pid: number; port: number } | undefined 
   const pid = Number(lines[0]);
   const port = Number(lines[3]);
   return pid > 0 && port > 0 && isAlive(pid) ? { pid, port } : undefined;
-}
-
-function isAlive(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch {
-    return false;
-  }
 }
 
 async function answers(url: string): Promise<boolean> {

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node
 import { join, resolve } from 'node:path';
 import type { Service } from '@deckround/api';
 import { PlanningSnapshot, WeekPlan } from '@deckround/planning';
-import { createLogger, parseConfig } from '@deckround/platform';
+import { createLogger, isAlive, parseConfig } from '@deckround/platform';
 import { dateColumn, loadRegister } from '@deckround/register-store';
 import { type Database, openDatabase, Store } from '@deckround/store';
 import type { Command } from 'commander';
@@ -120,15 +120,6 @@ function holdFolder(folder: string): { release(): void } {
   }
   writeFileSync(file, String(process.pid));
   return { release: () => rmSync(file, { force: true }) };
-}
-
-function isAlive(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch {
-    return false;
-  }
 }
 
 /** Stops a server that a killed demo left running, and takes its data away. */
