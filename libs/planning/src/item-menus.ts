@@ -3,7 +3,7 @@ import type { PlanningInstance } from './instance.js';
 import { machineOptions, type OfferedItem, type WorkOption } from './machine-options.js';
 import { UNITS_PER_CENT } from './money.js';
 import type { PlanStop } from './plan-stops.js';
-import { type CombinedOption, itemsOfOption, siteOptions } from './site-options.js';
+import { itemsOfOption, siteOptions } from './site-options.js';
 import { visitMinutes } from './visit-minutes.js';
 
 /** Price in the search of a must-do left out; never part of a reported cost. Cents. */
@@ -20,17 +20,22 @@ interface OpenSet {
   ceiling: number;
   /** Set-up plus the shortest open item. */
   least: number;
+  /** What is open after a token is taken, and after it is given back. */
   taken: Map<number, number>;
+  given: Map<number, number>;
+  /** Per class and day: most that a visit can be worth; NaN = not yet asked. */
+  most: Float64Array;
 }
 
 interface ItemMenu extends Menu {
-  options: CombinedOption[];
   /** Tokens found so far, −1 = not yet. */
   tokens: Int32Array;
 }
 
 interface StopBook {
   items: number[];
+  /** Items `from` … `to` − 1 are at one machine. */
+  machines: { machine: number; from: number; to: number }[];
   sets: OpenSet[];
   setOf: Map<string, number>;
   tokens: { items: readonly number[]; words: Uint32Array }[];
@@ -50,7 +55,7 @@ export class ItemMenus implements MenuBook {
   private readonly classes: { technician: number; skills: Set<string>; wage: number }[] = [];
   private readonly positionInStop: Int32Array;
   private readonly mostMinutes: number;
-  private readonly machineMemo: (Map<string, readonly WorkOption[]> | undefined)[] = [];
+  private readonly machineMemo: (Map<number | string, readonly WorkOption[]> | undefined)[] = [];
   /** Per item: most it can be worth, in units, labour taken off. */
   private readonly bestNet: Float64Array;
 
@@ -86,6 +91,7 @@ export class ItemMenus implements MenuBook {
       });
       return {
         items: stop.items,
+        machines: machinesOf(instance, stop.items),
         sets: [],
         setOf: new Map(),
         tokens: [],
@@ -137,6 +143,7 @@ export class ItemMenus implements MenuBook {
         set.words.map((word, w) => word & ~book.tokens[token]!.words[w]!),
       );
       set.taken.set(token, next);
+      book.sets[next]!.given.set(token, open);
     }
     return next;
   }
@@ -144,11 +151,17 @@ export class ItemMenus implements MenuBook {
   giveBack(stop: number, open: number, token: number): number {
     if (this.stops[stop]!.kind === 'frozen') return 0;
     const book = this.books[stop]!;
-    const back = book.tokens[token]!.words;
-    return this.setId(
-      stop,
-      book.sets[open]!.words.map((word, w) => word | back[w]!),
-    );
+    const set = book.sets[open]!;
+    let next = set.given.get(token);
+    if (next === undefined) {
+      const back = book.tokens[token]!.words;
+      next = this.setId(
+        stop,
+        set.words.map((word, w) => word | back[w]!),
+      );
+      set.given.set(token, next);
+    }
+    return next;
   }
 
   token(stop: number, open: number, vehicle: number, option: number): number {
@@ -156,8 +169,11 @@ export class ItemMenus implements MenuBook {
     const menu = this.menu(stop, open, vehicle) as ItemMenu;
     if (menu.tokens[option]! >= 0) return menu.tokens[option]!;
     const book = this.books[stop]!;
-    const items = itemsOfOption(menu.options[option]!);
-    const words = new Uint32Array(book.sets[0]!.words.length);
+    const { technician, day } = this.instance.technicianDays[vehicle]!;
+    const set = book.sets[open]!;
+    const machines = this.machineLists(stop, set, this.classOf[technician]!, day);
+    const items = itemsOfOption(machines, this.roomAt(stop), this.mostMachines(stop), option + 1);
+    const words = new Uint32Array(set.words.length);
     for (const item of items) {
       const k = this.positionInStop[item]!;
       words[k >> 5]! |= 1 << (k & 31);
@@ -189,13 +205,45 @@ export class ItemMenus implements MenuBook {
     return this.books[stop]!.sets[open]!.ceiling;
   }
 
+  ceilingOn(stop: number, open: number, vehicle: number): number {
+    if (this.stops[stop]!.kind === 'frozen') return this.ceiling(stop, open);
+    const { technician, day } = this.instance.technicianDays[vehicle]!;
+    const cls = this.classOf[technician]!;
+    const cell = cls * this.instance.dates.length + day;
+    const set = this.books[stop]!.sets[open]!;
+    if (Number.isNaN(set.most[cell]!)) set.most[cell] = this.mostWorth(stop, set, cls, day);
+    return set.most[cell]!;
+  }
+
+  /** All that pays for its own labour and preparation done at every machine. */
+  private mostWorth(stop: number, set: OpenSet, cls: number, day: number): number {
+    const { setupMinutes } = this.siteOf(stop);
+    const lists = this.machineLists(stop, set, cls, day);
+    return lists.reduce((sum, options) => sum + options.at(-1)!.net, -this.classes[cls]!.wage * setupMinutes);
+  }
+
+  private siteOf(stop: number) {
+    return this.instance.snapshot.sites[this.stops[stop]!.site]!;
+  }
+
+  /** Minutes that items may take in one visit, whatever the day. */
+  private roomAt(stop: number): number {
+    return this.mostMinutes - this.siteOf(stop).setupMinutes;
+  }
+
+  /** Machines that may be worked on in one visit. */
+  private mostMachines(stop: number): number {
+    const { downRule, maxMachinesDown } = this.siteOf(stop);
+    return downRule === 'whole-visit' ? maxMachinesDown : Infinity;
+  }
+
   private gain(item: number, day: number): number {
     const { deferralCents, timingCents, mustDo } = this.instance.items[item]!;
     return (deferralCents - timingCents[day]! + (mustDo ? MUST_DO_CENTS : 0)) * UNITS_PER_CENT;
   }
 
   private visitFee(stop: number): number {
-    return this.instance.snapshot.sites[this.stops[stop]!.site]!.visitFeeCents * UNITS_PER_CENT;
+    return this.siteOf(stop).visitFeeCents * UNITS_PER_CENT;
   }
 
   private setId(stop: number, words: Uint32Array): number {
@@ -211,10 +259,11 @@ export class ItemMenus implements MenuBook {
         sum += this.bestNet[item]!;
         if (this.bestNet[item]! > 0) shortest = Math.min(shortest, this.instance.items[item]!.minutes);
       });
-      const least = this.instance.snapshot.sites[this.stops[stop]!.site]!.setupMinutes + shortest;
+      const least = this.siteOf(stop).setupMinutes + shortest;
       const bonus = this.stops[stop]!.mostBonus * UNITS_PER_CENT;
       const ceiling = sum <= 0 ? 0 : Math.min(book.fullCeiling, Math.max(0, sum + bonus - this.visitFee(stop)));
-      book.sets.push({ words, menus: [], ceiling, least, taken: new Map() });
+      const most = new Float64Array(this.classes.length * this.instance.dates.length).fill(Number.NaN);
+      book.sets.push({ words, menus: [], ceiling, least, taken: new Map(), given: new Map(), most });
       book.setOf.set(key, id);
     }
     return id;
@@ -237,55 +286,48 @@ export class ItemMenus implements MenuBook {
   }
 
   private makeMenu(stop: number, set: OpenSet, cls: number, day: number): ItemMenu {
-    const { instance } = this;
-    const book = this.books[stop]!;
-    const site = instance.snapshot.sites[this.stops[stop]!.site]!;
+    const { setupMinutes } = this.siteOf(stop);
     const { wage } = this.classes[cls]!;
-    const machines: (readonly WorkOption[])[] = [];
-    for (let from = 0; from < book.items.length; ) {
-      const machine = instance.items[book.items[from]!]!.machine;
-      let to = from;
-      let key = '';
-      while (to < book.items.length && instance.items[book.items[to]!]!.machine === machine) {
-        key += set.words[to >> 5]! & (1 << (to & 31)) ? '1' : '0';
-        to++;
-      }
-      machines.push(this.optionsOf(stop, from, to, key, cls, day));
-      from = to;
+    const options = siteOptions(this.machineLists(stop, set, cls, day), this.roomAt(stop), this.mostMachines(stop));
+    const count = options.count - 1;
+    const minutes = new Int32Array(count);
+    const worth = new Float64Array(count);
+    for (let k = 0; k < count; k++) {
+      minutes[k] = options.minutes[k + 1]! + setupMinutes;
+      worth[k] = options.net[k + 1]! - wage * setupMinutes;
     }
-    const most = site.downRule === 'whole-visit' ? site.maxMachinesDown : machines.length;
-    const options = siteOptions(machines, this.mostMinutes - site.setupMinutes, most).slice(1);
-    return {
-      count: options.length,
-      minutes: Int32Array.from(options, (option) => option.minutes + site.setupMinutes),
-      worth: Float64Array.from(options, (option) => option.net - wage * site.setupMinutes),
-      options,
-      tokens: new Int32Array(options.length).fill(-1),
-    };
+    return { count, minutes, worth, tokens: new Int32Array(count).fill(-1) };
+  }
+
+  /** Per machine of the stop its options. */
+  private machineLists(stop: number, set: OpenSet, cls: number, day: number): (readonly WorkOption[])[] {
+    return this.books[stop]!.machines.map(({ machine, from, to }) =>
+      this.optionsOf(stop, machine, from, to, set.words, cls, day),
+    );
   }
 
   /** Options of one machine; remembered by what is open at it. */
   private optionsOf(
     stop: number,
+    machine: number,
     from: number,
     to: number,
-    key: string,
+    words: Uint32Array,
     cls: number,
     day: number,
   ): readonly WorkOption[] {
     const { instance } = this;
-    const book = this.books[stop]!;
-    const { machine } = instance.items[book.items[from]!]!;
     const cell = (machine * this.classes.length + cls) * instance.dates.length + day;
     this.machineMemo[cell] ??= new Map();
     const memo = this.machineMemo[cell]!;
+    const key = bitsBetween(words, from, to);
     let options = memo.get(key);
     if (options === undefined) {
       const { skills, wage } = this.classes[cls]!;
       const offered: OfferedItem[] = [];
       for (let k = from; k < to; k++) {
-        const item = instance.items[book.items[k]!]!;
-        if (key[k - from] === '0' || item.releaseDay > day) continue;
+        const item = instance.items[this.books[stop]!.items[k]!]!;
+        if ((words[k >> 5]! & (1 << (k & 31))) === 0 || item.releaseDay > day) continue;
         if (item.skill !== null && !skills.has(item.skill)) continue;
         const { index, minutes, preparationBits: bits } = item;
         offered.push({ index, minutes, bits, gain: this.gain(index, day) });
@@ -307,4 +349,29 @@ export class ItemMenus implements MenuBook {
       worth: Float64Array.of(PINNED_CENTS * UNITS_PER_CENT - wage * minutes),
     };
   }
+}
+
+/** The stop's items stand machine by machine. */
+function machinesOf(instance: PlanningInstance, items: readonly number[]): StopBook['machines'] {
+  const machines: StopBook['machines'] = [];
+  items.forEach((item, k) => {
+    const { machine } = instance.items[item]!;
+    const last = machines.at(-1);
+    if (last?.machine === machine) last.to = k + 1;
+    else machines.push({ machine, from: k, to: k + 1 });
+  });
+  return machines;
+}
+
+/** Bits `from` … `to` − 1 as a key: a number where they are few enough for an exact one. */
+function bitsBetween(words: Uint32Array, from: number, to: number): number | string {
+  if (to - from > 31) {
+    let key = '';
+    for (let k = from; k < to; k++) key += (words[k >> 5]! >>> (k & 31)) & 1;
+    return key;
+  }
+  const shift = from & 31;
+  const low = words[from >> 5]! >>> shift;
+  const high = shift > 0 && (from >> 5) + 1 < words.length ? words[(from >> 5) + 1]! << (32 - shift) : 0;
+  return (low | high) & ((2 ** (to - from) - 1) | 0);
 }

@@ -30,30 +30,46 @@ const STATES_UP_TO = 6;
  */
 export function machineOptions(items: readonly OfferedItem[], forest: PreparationForest, wage: number): WorkOption[] {
   const useful = items.filter((item) => item.gain > wage * item.minutes);
-  if (useful.length <= ENUMERATE_UP_TO) return undominated(allSubsets(useful, forest, wage));
+  if (useful.length <= ENUMERATE_UP_TO) return bestSubsets(useful, forest, wage);
   return undominated(perPreparation(useful, forest, wage));
 }
 
-function allSubsets(items: readonly OfferedItem[], forest: PreparationForest, wage: number): WorkOption[] {
+/** Minutes, gain and states of a set follow from those of the set without its first item. */
+function bestSubsets(items: readonly OfferedItem[], forest: PreparationForest, wage: number): WorkOption[] {
+  const sets = 1 << items.length;
+  let longest = 0;
+  for (let set = 1; set < sets; set++) {
+    const first = set & -set;
+    const rest = set ^ first;
+    const item = items[31 - Math.clz32(first)]!;
+    const added = item.bits & ~stateBits[rest]!;
+    stateBits[set] = stateBits[rest]! | added;
+    gains[set] = gains[rest]! + item.gain;
+    lengths[set] = lengths[rest]! + item.minutes + (added === 0 ? 0 : preparationMinutes(added, forest));
+    longest = Math.max(longest, lengths[set]!);
+  }
+  const best = new Int32Array(longest + 1).fill(-1);
+  for (let set = 0; set < sets; set++) {
+    const rival = best[lengths[set]!]!;
+    if (rival < 0 || gains[set]! > gains[rival]!) best[lengths[set]!] = set;
+  }
   const options: WorkOption[] = [];
-  for (let mask = 0; mask < 1 << items.length; mask++) {
-    let minutes = 0;
-    let gain = 0;
-    let bits = 0;
-    const chosen: number[] = [];
-    for (let k = 0; k < items.length; k++) {
-      if ((mask & (1 << k)) === 0) continue;
-      const item = items[k]!;
-      minutes += item.minutes;
-      gain += item.gain;
-      bits |= item.bits;
-      chosen.push(item.index);
-    }
-    minutes += preparationMinutes(bits, forest);
-    options.push({ minutes, net: gain - wage * minutes, items: chosen });
+  let most = -Infinity;
+  for (let minutes = 0; minutes <= longest; minutes++) {
+    const set = best[minutes]!;
+    if (set < 0) continue;
+    const net = gains[set]! - wage * minutes;
+    if (net <= most) continue;
+    most = net;
+    options.push({ minutes, net, items: items.filter((_, k) => set & (1 << k)).map((item) => item.index) });
   }
   return options;
 }
+
+/** Per set of items, set 0 empty; kept between calls for speed. */
+const lengths = new Int32Array(1 << ENUMERATE_UP_TO);
+const gains = new Float64Array(1 << ENUMERATE_UP_TO);
+const stateBits = new Int32Array(1 << ENUMERATE_UP_TO);
 
 function perPreparation(items: readonly OfferedItem[], forest: PreparationForest, wage: number): WorkOption[] {
   const distinct = [...new Set(items.map((item) => item.bits))];
@@ -89,7 +105,7 @@ function perPreparation(items: readonly OfferedItem[], forest: PreparationForest
 }
 
 /** Keeps what no other option beats: rising minutes, strictly rising net. Ties go to the earlier option. */
-export function undominated(options: WorkOption[]): WorkOption[] {
+function undominated(options: WorkOption[]): WorkOption[] {
   const order = options.map((_, k) => k);
   order.sort((a, b) => options[a]!.minutes - options[b]!.minutes || options[b]!.net - options[a]!.net || a - b);
   const kept: WorkOption[] = [];

@@ -3,11 +3,11 @@ import type { WorkOption } from './machine-options.js';
 /** How many options a list may hold while machines are merged, and in the end. */
 const CAP = 64;
 
-/** A sum of two options; its items are looked up only when it is chosen. */
-export interface CombinedOption {
-  minutes: number;
-  net: number;
-  parts: readonly [CombinedOption | WorkOption, CombinedOption | WorkOption] | null;
+/** Rising minutes, strictly rising net; the first option does nothing. */
+export interface SiteOptions {
+  readonly count: number;
+  readonly minutes: Int32Array;
+  readonly net: Float64Array;
 }
 
 /**
@@ -17,111 +17,187 @@ export interface CombinedOption {
  * @param machines    per machine its options, the empty one first
  * @param mostMinutes longer sums are dropped
  * @param mostMachines at most so many machines get any work
- * @returns rising minutes, strictly rising net; the first does nothing
+ * @returns the merger's own arrays, good until the next call
  */
 export function siteOptions(
   machines: readonly (readonly WorkOption[])[],
   mostMinutes: number,
   mostMachines: number,
-): CombinedOption[] {
-  const nothing: CombinedOption = { minutes: 0, net: 0, parts: null };
-  if (mostMinutes < 0) return [nothing];
-  if (frontier.mostMinutes < mostMinutes) frontier = new Frontier(mostMinutes);
-  const useful = machines.filter((options) => options.length > 1);
-  if (mostMachines >= useful.length) {
-    let merged = [nothing];
-    for (const options of useful) {
-      frontier.addSums(merged, options, mostMinutes);
-      merged = frontier.take(mostMinutes);
+): SiteOptions {
+  return merger.merge(machines, mostMinutes, mostMachines);
+}
+
+/**
+ * Items of option `k` of `siteOptions(machines, mostMinutes, mostMachines)`, by rising index. Merges once more: few
+ * options are ever chosen, and remembering where all of them come from would take most of the memory of a long run.
+ */
+export function itemsOfOption(
+  machines: readonly (readonly WorkOption[])[],
+  mostMinutes: number,
+  mostMachines: number,
+  k: number,
+): number[] {
+  return merger.itemsOf(merger.merge(machines, mostMinutes, mostMachines), k);
+}
+
+class OptionList implements SiteOptions {
+  count = 0;
+  readonly minutes = new Int32Array(CAP);
+  readonly net = new Float64Array(CAP);
+  /** Where each option comes from. */
+  readonly node = new Int32Array(CAP);
+
+  /** Only the option that does nothing. */
+  clear(): this {
+    this.count = 1;
+    this.minutes[0] = 0;
+    this.net[0] = 0;
+    this.node[0] = 0;
+    return this;
+  }
+}
+
+/** Best net for every number of minutes; ties keep what came first. Typed arrays, kept between calls for speed. */
+class Merger {
+  private net = new Float64Array(0);
+  private fromNode = new Int32Array(0);
+  private fromOption = new Int32Array(0);
+  private kept = new Int32Array(0);
+  /** Longest minutes in the frontier. */
+  private reach = -1;
+  /** Node 0 does nothing; every other one adds an option of a machine to its parent. */
+  private readonly parent: number[] = [0];
+  private readonly added: (WorkOption | null)[] = [null];
+  private nodes = 1;
+  private optionMinutes = new Int32Array(64);
+  private optionNet = new Float64Array(64);
+  private readonly lists = [new OptionList(), new OptionList()] as const;
+
+  merge(machines: readonly (readonly WorkOption[])[], mostMinutes: number, mostMachines: number): OptionList {
+    this.nodes = 1;
+    if (mostMinutes < 0) return this.lists[0].clear();
+    this.reserve(mostMinutes);
+    let useful = 0;
+    for (const options of machines) if (options.length > 1) useful++;
+    if (mostMachines < useful) return this.mergeFew(machines, mostMinutes, mostMachines);
+    let merged = this.lists[0].clear();
+    let spare: OptionList = this.lists[1];
+    for (const options of machines) {
+      if (options.length <= 1) continue;
+      this.addSums(merged, options, 0, mostMinutes);
+      this.take(spare, options);
+      [merged, spare] = [spare, merged];
     }
     return merged;
   }
-  let byCount: CombinedOption[][] = [[nothing]];
-  for (const options of useful) {
-    const working = options.slice(1);
-    const next: CombinedOption[][] = [];
-    for (let count = 0; count <= Math.min(byCount.length, mostMachines); count++) {
-      frontier.add(byCount[count] ?? [], mostMinutes);
-      if (count > 0) frontier.addSums(byCount[count - 1]!, working, mostMinutes);
-      next.push(frontier.take(mostMinutes));
+
+  itemsOf(list: OptionList, k: number): number[] {
+    const items: number[] = [];
+    for (let node = list.node[k]!; node > 0; node = this.parent[node]!) items.push(...this.added[node]!.items);
+    return items.sort((a, b) => a - b);
+  }
+
+  /** One list per number of machines worked on. */
+  private mergeFew(
+    machines: readonly (readonly WorkOption[])[],
+    mostMinutes: number,
+    mostMachines: number,
+  ): OptionList {
+    let byCount = [new OptionList().clear()];
+    for (const options of machines) {
+      if (options.length <= 1) continue;
+      const next: OptionList[] = [];
+      for (let count = 0; count <= Math.min(byCount.length, mostMachines); count++) {
+        if (count < byCount.length) this.add(byCount[count]!);
+        if (count > 0) this.addSums(byCount[count - 1]!, options, 1, mostMinutes);
+        const list = new OptionList();
+        this.take(list, options);
+        next.push(list);
+      }
+      byCount = next;
     }
-    byCount = next;
+    for (const list of byCount) this.add(list);
+    this.take(this.lists[0], []);
+    return this.lists[0];
   }
-  for (const options of byCount) frontier.add(options, mostMinutes);
-  return frontier.take(mostMinutes);
-}
 
-/** Items of a combined option, by rising index. */
-export function itemsOfOption(option: CombinedOption | WorkOption): number[] {
-  const items: number[] = [];
-  const open: (CombinedOption | WorkOption)[] = [option];
-  while (open.length > 0) {
-    const next = open.pop()!;
-    if ('items' in next) items.push(...next.items);
-    else if (next.parts) open.push(...next.parts);
-  }
-  return items.sort((a, b) => a - b);
-}
-
-/** Best net for every number of minutes; ties keep what came first. */
-class Frontier {
-  private readonly net: Float64Array;
-  private readonly first: (CombinedOption | WorkOption | undefined)[];
-  private readonly second: (WorkOption | undefined)[];
-  private readonly kept: Int32Array;
-
-  constructor(readonly mostMinutes: number) {
+  private reserve(mostMinutes: number): void {
+    if (this.net.length > mostMinutes) return;
     this.net = new Float64Array(mostMinutes + 1).fill(-Infinity);
-    this.first = new Array(mostMinutes + 1);
-    this.second = new Array(mostMinutes + 1);
+    this.fromNode = new Int32Array(mostMinutes + 1);
+    this.fromOption = new Int32Array(mostMinutes + 1);
     this.kept = new Int32Array(mostMinutes + 1);
   }
 
-  add(options: readonly CombinedOption[], mostMinutes: number): void {
-    for (const option of options) {
-      if (option.minutes > mostMinutes || option.net <= this.net[option.minutes]!) continue;
-      this.net[option.minutes] = option.net;
-      this.first[option.minutes] = option;
-      this.second[option.minutes] = undefined;
+  private add(list: OptionList): void {
+    for (let k = 0; k < list.count; k++) {
+      const minutes = list.minutes[k]!;
+      if (list.net[k]! <= this.net[minutes]!) continue;
+      this.net[minutes] = list.net[k]!;
+      this.fromNode[minutes] = list.node[k]!;
+      this.fromOption[minutes] = 0;
+      if (minutes > this.reach) this.reach = minutes;
     }
   }
 
-  addSums(a: readonly CombinedOption[], b: readonly WorkOption[], mostMinutes: number): void {
-    for (const first of a) {
-      for (const second of b) {
-        const minutes = first.minutes + second.minutes;
+  /** Every option of the list with every option of the machine from number `first` on. */
+  private addSums(list: OptionList, options: readonly WorkOption[], first: number, mostMinutes: number): void {
+    const count = options.length;
+    if (this.optionMinutes.length < count) {
+      this.optionMinutes = new Int32Array(2 * count);
+      this.optionNet = new Float64Array(2 * count);
+    }
+    const { net, fromNode, fromOption, optionMinutes, optionNet } = this;
+    for (let b = first; b < count; b++) {
+      optionMinutes[b] = options[b]!.minutes;
+      optionNet[b] = options[b]!.net;
+    }
+    let { reach } = this;
+    for (let a = 0; a < list.count; a++) {
+      const minutesA = list.minutes[a]!;
+      const netA = list.net[a]!;
+      const node = list.node[a]!;
+      for (let b = first; b < count; b++) {
+        const minutes = minutesA + optionMinutes[b]!;
         if (minutes > mostMinutes) break;
-        const net = first.net + second.net;
-        if (net <= this.net[minutes]!) continue;
-        this.net[minutes] = net;
-        this.first[minutes] = first;
-        this.second[minutes] = second;
+        const sum = netA + optionNet[b]!;
+        if (sum <= net[minutes]!) continue;
+        net[minutes] = sum;
+        fromNode[minutes] = node;
+        fromOption[minutes] = b;
+        if (minutes > reach) reach = minutes;
       }
     }
+    this.reach = reach;
   }
 
-  /** The undominated options, thinned to the cap; empties the frontier. */
-  take(mostMinutes: number): CombinedOption[] {
+  /** Fills the list with the undominated options, thinned to the cap; empties the frontier. */
+  private take(list: OptionList, options: readonly WorkOption[]): void {
     const { net, kept } = this;
     let found = 0;
     let best = -Infinity;
-    for (let minutes = 0; minutes <= mostMinutes; minutes++) {
+    for (let minutes = 0; minutes <= this.reach; minutes++) {
       if (net[minutes]! <= best) continue;
       best = net[minutes]!;
       kept[found++] = minutes;
     }
-    const options: CombinedOption[] = [];
-    const count = Math.min(CAP, found);
-    for (let k = 0; k < count; k++) {
-      const minutes = kept[count === found ? k : Math.round((k * (found - 1)) / (CAP - 1))]!;
-      const first = this.first[minutes]!;
-      const second = this.second[minutes];
-      options.push(second ? { minutes, net: net[minutes]!, parts: [first, second] } : (first as CombinedOption));
+    list.count = Math.min(CAP, found);
+    for (let k = 0; k < list.count; k++) {
+      const minutes = kept[list.count === found ? k : Math.round((k * (found - 1)) / (CAP - 1))]!;
+      const option = this.fromOption[minutes]!;
+      list.minutes[k] = minutes;
+      list.net[k] = net[minutes]!;
+      list.node[k] = option === 0 ? this.fromNode[minutes]! : this.addNode(this.fromNode[minutes]!, options[option]!);
     }
-    net.fill(-Infinity, 0, mostMinutes + 1);
-    return options;
+    net.fill(-Infinity, 0, this.reach + 1);
+    this.reach = -1;
+  }
+
+  private addNode(parent: number, option: WorkOption): number {
+    this.parent[this.nodes] = parent;
+    this.added[this.nodes] = option;
+    return this.nodes++;
   }
 }
 
-/** Kept between calls for speed; empty whenever nobody is inside `siteOptions`. */
-let frontier = new Frontier(1000);
+const merger = new Merger();

@@ -10,7 +10,8 @@ import type { WorkingPlan } from './working-plan.js';
  * and latest arrivals at j at hand, each is a comparison. Overtime is simulated along the rest of the route, and only
  * where the insertion does not fit into the regular shift.
  *
- * The result stays in the fields until the next scan; position −1 = none.
+ * The result stays in the fields until the next scan; position −1 = none. Insertions that cost `limit` or more may be
+ * missing from it: most offers cannot pay, and the drives alone often tell.
  */
 export class InsertionScan {
   cost1 = Infinity;
@@ -22,7 +23,7 @@ export class InsertionScan {
 
   constructor(private readonly plan: WorkingPlan) {}
 
-  scan(stop: number, v: number): void {
+  scan(stop: number, v: number, limit = Infinity): void {
     this.cost1 = Infinity;
     this.position1 = -1;
     this.cost2 = Infinity;
@@ -35,8 +36,7 @@ export class InsertionScan {
     if (w0 === w1) return;
     const open = this.plan.open[stop]!;
     if (!problem.menus.isPrepared(stop, open, v)) {
-      const least = problem.menus.least(stop, open);
-      if (!this.hasRoom(stop, v, least, w0, w1)) return;
+      if (!this.mayPay(stop, v, open, limit, w0, w1)) return;
     }
     const menu = problem.menus.menu(stop, open, v);
     if (menu.count === 0) return;
@@ -46,7 +46,7 @@ export class InsertionScan {
       problem.vehicles.lunchMinutes[v] === 0 &&
       problem.vehicles.latestReturn[v] === problem.vehicles.shiftEnd[v];
     if (plain) this.scanPlain(stop, v, menu.minutes[0]!, menu.worth[0]!, w0);
-    else this.scanFull(stop, v, menu, w0, w1);
+    else this.scanFull(stop, v, menu, limit, w0, w1);
   }
 
   private scanPlain(stop: number, v: number, service: number, worth: number, window: number): void {
@@ -100,7 +100,7 @@ export class InsertionScan {
     }
   }
 
-  private scanFull(stop: number, v: number, menu: Menu, w0: number, w1: number): void {
+  private scanFull(stop: number, v: number, menu: Menu, limit: number, w0: number, w1: number): void {
     const { plan } = this;
     const { problem, placeAt, out0, out1, late0, late1 } = plan;
     const { windowClose, vehicles } = problem;
@@ -123,8 +123,12 @@ export class InsertionScan {
     const base = v * plan.stride;
     const end = base + plan.length[v]!;
     for (let p = base; p <= end; p++) {
+      if (Math.min(out0[p]!, out1[p]!) > lastStart) break;
       const before = placeAt[p]!;
       const after = placeAt[p + 1]!;
+      const direct = end > base ? arcs[before * P + after]! : 0;
+      const travel = constant + costFrom[row + before]! + arcs[row + after]! - direct;
+      if (travel - most >= Math.min(this.cost2, limit)) continue;
       const drive = plan.minutesFrom[row + before]!;
       const onward = plan.minutesTo[row + after]!;
       let in1 = out1[p]! + drive;
@@ -134,11 +138,7 @@ export class InsertionScan {
         const rested = arrivalAfterLunch(out0[p]!, drive, lunch, from, to);
         if (rested < in1) in1 = rested;
       }
-      if (Math.min(out0[p]!, out1[p]!) > lastStart) break;
       if (Math.min(in0, in1) > lastStart) continue;
-      const direct = end > base ? arcs[before * P + after]! : 0;
-      const travel = constant + costFrom[row + before]! + arcs[row + after]! - direct;
-      if (travel - most >= this.cost2) continue;
       const by1 = late1[p + 1]! - onward;
       let by0 = NEVER;
       if (lunch > 0) {
@@ -178,19 +178,29 @@ export class InsertionScan {
     }
   }
 
-  /** Whether a service of `least` minutes fits anywhere in the route. */
-  private hasRoom(stop: number, v: number, least: number, w0: number, w1: number): boolean {
+  /** Whether the shortest service fits anywhere in the route where the most it can be worth pays for the detour. */
+  private mayPay(stop: number, v: number, open: number, limit: number, w0: number, w1: number): boolean {
     const { plan } = this;
-    const { vehicles, stops, places: P } = plan.problem;
+    const { vehicles, stops, menus, fixedCost, places: P } = plan.problem;
     const row = stops.place[stop]! * P;
+    const cls = vehicles.costClass[v]!;
+    const arcs = plan.costTo[cls]!;
+    const costFrom = plan.costFrom[cls]!;
+    const saved = plan.overtime[v]! * vehicles.overtimeCost[v]!;
+    const most = menus.ceilingOn(stop, open, v) + saved - fixedCost[stop * vehicles.count + v]!;
+    const least = menus.least(stop, open);
     const lunch = vehicles.lunchMinutes[v]!;
     const from = vehicles.lunchFrom[v]!;
     const to = vehicles.lunchTo[v]!;
     const base = v * plan.stride;
     const end = base + plan.length[v]!;
     for (let p = base; p <= end; p++) {
-      const drive = plan.minutesFrom[row + plan.placeAt[p]!]!;
-      const onward = plan.minutesTo[row + plan.placeAt[p + 1]!]!;
+      const before = plan.placeAt[p]!;
+      const after = plan.placeAt[p + 1]!;
+      const direct = end > base ? arcs[before * P + after]! : 0;
+      if (costFrom[row + before]! + arcs[row + after]! - direct - most >= limit) continue;
+      const drive = plan.minutesFrom[row + before]!;
+      const onward = plan.minutesTo[row + after]!;
       let in1 = plan.out1[p]! + drive;
       let in0 = NEVER;
       let by0 = NEVER;

@@ -23,12 +23,14 @@ export interface MenuBook {
   giveBack(stop: number, open: number, token: number): number;
   /** A number by which the book remembers what the option consists of. */
   token(stop: number, open: number, vehicle: number, option: number): number;
-  /** Whether `menu` can answer at once; if not, it is first asked whether `least` minutes fit at all. */
+  /** Whether `menu` can answer at once; if not, it is first asked whether `least` minutes fit where they can pay. */
   isPrepared(stop: number, open: number, vehicle: number): boolean;
   /** No option takes fewer minutes than this. */
   least(stop: number, open: number): number;
   /** No visit to the stop, on any vehicle, is worth more than this; 0 when nothing is open. */
   ceiling(stop: number, open: number): number;
+  /** No option of `menu(stop, open, vehicle)` is worth more than this. */
+  ceilingOn(stop: number, open: number, vehicle: number): number;
 }
 
 export const EMPTY_MENU: Menu = { count: 0, minutes: new Int32Array(0), worth: new Float64Array(0) };
@@ -78,5 +80,9 @@ export class SingleOptionMenus implements MenuBook {
 
   ceiling(stop: number, open: number): number {
     return open === 0 ? this.price[stop]! : 0;
+  }
+
+  ceilingOn(stop: number, open: number): number {
+    return this.ceiling(stop, open);
   }
 }

@@ -93,7 +93,7 @@ export class GreedyRecreate {
         this.kindSeen[vehicles.kind[v]!] = round;
       }
       if (!plan.admits(stop, v)) continue;
-      cache.find(stop, v);
+      cache.find(stop, v, best, limit);
       if (scan.cost1 < best) {
         if (!random.chance(blink)) {
           best = scan.cost1;

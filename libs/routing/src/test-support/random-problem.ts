@@ -41,6 +41,9 @@ class FixedMenus implements MenuBook {
     const menu = this.menus[stop]!;
     return open === 0 ? menu.worth[menu.count - 1]! : 0;
   }
+  ceilingOn(stop: number, open: number): number {
+    return this.ceiling(stop, open);
+  }
 }
 
 /** A small made-up problem with every feature that is asked for. */
