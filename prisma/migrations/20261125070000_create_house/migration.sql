@@ -8,7 +8,6 @@ create table shop (
   name text not null,
   time_zone text not null,
   currency varchar(3) not null default 'USD',
-  region text, -- ISO 3166-2, for local codes
   settings jsonb not null default '{}',
   created_at timestamptz(3) not null default now(),
   version integer not null default 1
@@ -65,7 +64,6 @@ create table idempotent_request (
   request_hash text not null,
   response_status integer,
   response_body jsonb,
-  response_etag text,
   created_at timestamptz(3) not null default now(),
   expires_at timestamptz(3) not null,
   unique (shop_id, id),
@@ -487,7 +485,6 @@ create table forecast_run (
   snapshot_hash text,
   result jsonb,
   error text,
-  correlation_id text,
   unique (shop_id, id)
 );
 
@@ -555,7 +552,6 @@ create table plan_run (
   plan jsonb,
   total_cents integer,
   error text,
-  correlation_id text,
   version integer not null default 1,
   unique (shop_id, id),
   check (days between 1 and 28 and seconds between 1 and 3600)
