@@ -20,19 +20,24 @@ export function canDo(instance: PlanningInstance, index: number, v: number): boo
   return item.releaseDay <= day.day && (item.skill === null || skills.includes(item.skill));
 }
 
-/** Cheapest way to do a left-out item with everything else unchanged: in a visit of its site, or in a new one. */
+/**
+ * Cheapest way to do a left-out item with everything else unchanged: in a visit of its site, or in a new one.
+ *
+ * @param below ways that cost as much or more do not count
+ */
 export function cheapestAddition(
   instance: PlanningInstance,
   draft: Draft,
   index: number,
   present: readonly number[],
+  below = Infinity,
 ): Addition | null {
   const { site } = instance.items[index]!;
   const alone: DraftVisit = { site, items: [index], promise: null };
   let best: Addition | null = null;
   const offer = (v: number, visits: DraftVisit[], joins: Addition['joins']) => {
     const cents = routeCents(instance, v, visits) - present[v]!;
-    if (cents < (best?.cents ?? Infinity)) best = { v, visits, cents, joins };
+    if (cents < (best?.cents ?? below)) best = { v, visits, cents, joins };
   };
   draft.forEach((visits, v) => {
     if (!canDo(instance, index, v)) return;
@@ -43,7 +48,7 @@ export function cheapestAddition(
     } else if (admitsVisit(instance, draft, site, v)) {
       if (isPromised(instance, site, v)) return;
       for (let p = 0; p <= visits.length; p++) {
-        if (leastCents(instance, v, visits, p, alone) >= (best?.cents ?? Infinity)) continue;
+        if (leastCents(instance, v, visits, p, alone) >= (best?.cents ?? below)) continue;
         offer(v, [...visits.slice(0, p), alone, ...visits.slice(p)], 'new-visit');
       }
     }

@@ -12,8 +12,8 @@ export function fillGaps(instance: PlanningInstance, draft: Draft): Draft {
   const { leftOut } = evaluateDraft(instance, routes)!;
   const price = (index: number) => instance.items[index]!.deferralCents + (instance.items[index]!.mustDo ? 1e9 : 0);
   for (const index of leftOut.sort((a, b) => price(b) - price(a) || a - b)) {
-    const addition: Addition | null = cheapestAddition(instance, routes, index, present);
-    if (addition === null || addition.cents >= price(index)) continue;
+    const addition: Addition | null = cheapestAddition(instance, routes, index, present, price(index));
+    if (addition === null) continue;
     routes[addition.v] = addition.visits;
     present[addition.v] = present[addition.v]! + addition.cents;
   }

@@ -5,9 +5,11 @@ import {
   type RoutedVisit,
   type SearchParameters,
   type StartVisit,
+  type StopRule,
   solve,
 } from '@deckround/routing';
 import { baselineDrafts } from './baseline.js';
+import { calibrate } from './calibrate.js';
 import { type Draft, type DraftVisit, evaluateDraft } from './draft.js';
 import { fillGaps } from './fill-gaps.js';
 import { buildInstance, type PlanningInstance } from './instance.js';
@@ -55,15 +57,18 @@ const PLANNING_PARAMETERS: Partial<SearchParameters> = { firstTemperature: 0.3, 
  * @throws SnapshotInconsistent
  */
 export function planWeek(snapshot: PlanningSnapshot, options: PlanWeekOptions): WeekPlan {
+  const { stop } = options;
+  const begin = 'seconds' in stop ? stop.now() : 0;
   const instance = buildInstance(snapshot);
   const stops = planStops(instance);
   const menus = new ItemMenus(instance, stops);
   const problem = toRoutingProblem(instance, stops, menus);
   const start = startVisits(instance, stops);
-  const search = (limit: number, cutAt: number, onProgress?: (progress: PlanProgress) => void) =>
+  const baselines = baselineDrafts(instance, stops);
+  const search = (rule: StopRule, onProgress?: (progress: PlanProgress) => void) =>
     solve(problem, {
       seed: options.seed,
-      stop: anyOf(maxIterations(limit, cutAt), cancelled(options.shouldCancel ?? (() => false))),
+      stop: anyOf(rule, cancelled(options.shouldCancel ?? (() => false))),
       start,
       parameters: { ...PLANNING_PARAMETERS, ...options.parameters },
       ...(onProgress && {
@@ -72,39 +77,18 @@ export function planWeek(snapshot: PlanningSnapshot, options: PlanWeekOptions): 
       }),
     });
 
-  const planned = 'iterations' in options.stop ? options.stop.iterations : calibrate(options.stop, (n) => search(n, n));
-  const cutAt = 'iterations' in options.stop ? (options.stop.cutAt ?? planned) : planned;
-  const result = search(planned, cutAt, options.onProgress);
+  const planned = 'iterations' in stop ? stop.iterations : calibrate(stop, begin, search);
+  const cutAt = 'iterations' in stop ? (stop.cutAt ?? planned) : planned;
+  const result = search(maxIterations(planned, cutAt), options.onProgress);
 
   let draft: Draft = toDraft(instance, stops, menus, result.routes);
-  for (const other of baselineDrafts(instance, stops)) if (isBetter(instance, other, draft)) draft = other;
+  for (const other of baselines) if (isBetter(instance, other, draft)) draft = other;
   return reportPlan(instance, fillGaps(instance, draft), {
     snapshotHash: options.snapshotHash,
     seed: options.seed,
     iterations: result.iterations,
     ...(result.iterations < planned && { plannedIterations: planned }),
   });
-}
-
-/**
- * Iterations that fit into the given time, in thousands. Trial runs of doubling length warm up for about a seventh of
- * the time; the speed of the last one counts.
- */
-function calibrate(
-  { seconds, now }: { seconds: number; now: () => number },
-  run: (iterations: number) => void,
-): number {
-  const begin = now();
-  const elapsed = () => (now() - begin) / 1000;
-  let batch = 250;
-  let speed = 1;
-  do {
-    const before = elapsed();
-    run(batch);
-    speed = batch / Math.max(1e-3, elapsed() - before);
-    batch *= 2;
-  } while (elapsed() + batch / speed < seconds * 0.15);
-  return Math.max(1, Math.floor((speed * Math.max(0, seconds - elapsed())) / 1000)) * 1000;
 }
 
 /** Frozen visits pinned; then visits that keep a promise; then those of the former plan, where still possible. */
