@@ -18,6 +18,8 @@ interface OpenSet {
   words: Uint32Array;
   menus: (ItemMenu | undefined)[];
   ceiling: number;
+  /** Whether set-up and preparation are taken off the ceiling. */
+  isTight: boolean;
   /** Set-up plus the shortest open item. */
   least: number;
   /** What is open after a token is taken, and after it is given back. */
@@ -202,7 +204,9 @@ export class ItemMenus implements MenuBook {
 
   ceiling(stop: number, open: number): number {
     if (this.stops[stop]!.kind === 'frozen') return open === 0 ? PINNED_CENTS * UNITS_PER_CENT : 0;
-    return this.books[stop]!.sets[open]!.ceiling;
+    const set = this.books[stop]!.sets[open]!;
+    if (!set.isTight) this.tighten(stop, open, set);
+    return set.ceiling;
   }
 
   ceilingOn(stop: number, open: number, vehicle: number): number {
@@ -213,6 +217,16 @@ export class ItemMenus implements MenuBook {
     const set = this.books[stop]!.sets[open]!;
     if (Number.isNaN(set.most[cell]!)) set.most[cell] = this.mostWorth(stop, set, cls, day);
     return set.most[cell]!;
+  }
+
+  /** A stop where only scraps are left is not worth offering. Put off until asked: many sets never are. */
+  private tighten(stop: number, open: number, set: OpenSet): void {
+    set.isTight = true;
+    if (set.ceiling === 0) return;
+    let most = 0;
+    for (let v = 0; v < this.instance.technicianDays.length; v++) most = Math.max(most, this.ceilingOn(stop, open, v));
+    const bonus = this.stops[stop]!.mostBonus * UNITS_PER_CENT;
+    set.ceiling = Math.min(set.ceiling, Math.max(0, most + bonus - this.visitFee(stop)));
   }
 
   /** All that pays for its own labour and preparation done at every machine. */
@@ -263,7 +277,7 @@ export class ItemMenus implements MenuBook {
       const bonus = this.stops[stop]!.mostBonus * UNITS_PER_CENT;
       const ceiling = sum <= 0 ? 0 : Math.min(book.fullCeiling, Math.max(0, sum + bonus - this.visitFee(stop)));
       const most = new Float64Array(this.classes.length * this.instance.dates.length).fill(Number.NaN);
-      book.sets.push({ words, menus: [], ceiling, least, taken: new Map(), given: new Map(), most });
+      book.sets.push({ words, menus: [], ceiling, isTight: false, least, taken: new Map(), given: new Map(), most });
       book.setOf.set(key, id);
     }
     return id;
