@@ -162,7 +162,7 @@ export class InsertionScan {
         let bestOption = regular;
         let bestCost = regular >= 0 ? travel - worth[regular]! : Infinity;
         for (; fits > regular; fits--) {
-          if (travel - worth[fits]! + rate >= bestCost) break;
+          if (travel - worth[fits]! + rate >= Math.min(bestCost, limit)) break;
           const late = this.overtimeAfter(v, p, in0, in1, minutes[fits]!, onward, w0, w1);
           if (late < 0) continue;
           const cost = travel - worth[fits]! + late * rate;
