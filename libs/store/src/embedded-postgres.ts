@@ -28,8 +28,8 @@ export interface EmbeddedPostgres {
 const USER = 'deckround';
 
 /**
- * Starts the server of `folder`, making the folder on first use. A server that outlived its parent process (which was
- * killed) is taken over as it is.
+ * Starts the server of `folder`, making the folder on first use. A server that runs there already is used as it is:
+ * together with the process that owns it, which alone will stop it, or as the new owner where that process was killed.
  * @throws Error that says what to do when the server cannot run here
  */
 export async function startEmbeddedPostgres(
@@ -39,27 +39,48 @@ export async function startEmbeddedPostgres(
   const home = resolve(folder);
   const data = join(home, 'postgres');
   mkdirSync(home, { recursive: true });
-  const owner = serverUser();
-  if (owner) assertReachable(home);
-  const programs = await serverPrograms(owner);
+  const user = serverUser();
+  if (user) assertReachable(home);
+  const programs = await serverPrograms(user);
 
-  if (!existsSync(join(data, 'PG_VERSION'))) initialise(data, programs.initdb, owner);
+  if (!existsSync(join(data, 'PG_VERSION'))) initialise(data, programs.initdb, user);
   const password = readFileSync(join(data, 'password'), 'utf8').trim();
 
   const running = runningServer(data);
-  if (running && (await answers(addressOf(running.port, password, 'postgres')))) {
-    return handle(running.port, password, async () => stopProcess(running.pid));
+  if (running && (await answersSoon(addressOf(running.port, password, 'postgres')))) {
+    const isGuest = ownerLives(home);
+    if (!isGuest) own(home);
+    return handle(running.port, password, async () => {
+      if (!isGuest) await giveUp(home, running.pid);
+    });
   }
-  rmSync(join(data, 'postmaster.pid'), { force: true });
 
   const port = await freePort();
   const flags = ['-D', data, '-p', String(port), '-h', '127.0.0.1', '-k', '', '-c', 'max_connections=100'];
   // Tests throw their data away, so they need not wait for the disk.
   if (options.durable === false) flags.push('-c', 'fsync=off', '-c', 'synchronous_commit=off');
   // A process group of its own: Ctrl-C reaches us first, and we stop the server when our work is written.
-  const child = spawn(programs.postgres, flags, { ...owner, detached: true, stdio: ['ignore', 'ignore', 'pipe'] });
+  const child = spawn(programs.postgres, flags, { ...user, detached: true, stdio: ['ignore', 'ignore', 'pipe'] });
   await untilReady(child, addressOf(port, password, 'postgres'));
-  return handle(port, password, async () => stopProcess(child.pid!));
+  own(home);
+  return handle(port, password, () => giveUp(home, child.pid!));
+}
+
+const ownerFile = (home: string) => join(home, 'postgres.owner');
+
+/** The process that will stop the server; others may use it meanwhile. */
+function own(home: string): void {
+  writeFileSync(ownerFile(home), String(process.pid));
+}
+
+function ownerLives(home: string): boolean {
+  const pid = existsSync(ownerFile(home)) ? Number(readFileSync(ownerFile(home), 'utf8')) : 0;
+  return pid > 0 && isAlive(pid);
+}
+
+async function giveUp(home: string, serverPid: number): Promise<void> {
+  await stopProcess(serverPid);
+  rmSync(ownerFile(home), { force: true });
 }
 
 function handle(port: number, password: string, stop: () => Promise<void>): EmbeddedPostgres {
@@ -194,6 +215,15 @@ async function answers(url: string): Promise<boolean> {
   } finally {
     await client.end().catch(() => {});
   }
+}
+
+/** A server that another process has just started needs a moment; a stale note of one that is gone does not answer. */
+async function answersSoon(url: string): Promise<boolean> {
+  for (let tries = 0; tries < 40; tries += 1) {
+    if (await answers(url)) return true;
+    await sleep(100);
+  }
+  return false;
 }
 
 async function untilReady(child: ChildProcess, url: string): Promise<void> {
