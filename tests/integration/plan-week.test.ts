@@ -64,6 +64,7 @@ describe.each(['in process', 'BullMQ'] as const)('a week, planned %s', (mode) =>
     expect(usage.body.p50).toHaveLength(usage.body.p90.length);
     const supervisor = await api.signIn('supervisor');
     const own = await supervisor.get('/v1/due?limit=500');
+    expect(own.body.items[0]).toMatchObject({ timingCostCents: null, deferralCents: null });
     expect(new Set(own.body.items.map((item: { siteId: string }) => item.siteId))).toEqual(
       new Set([shop.siteIds.get('S1')]),
     );
@@ -98,6 +99,12 @@ describe.each(['in process', 'BullMQ'] as const)('a week, planned %s', (mode) =>
     expect(after.body.items.map(key).sort()).toEqual(visits.map(key).sort());
     for (const visit of after.body.items) {
       expect(visit.startAt >= visit.promisedFrom && visit.startAt <= visit.promisedTo).toBe(true);
+    }
+
+    const supervisor = await api.signIn('supervisor');
+    for (const seen of (await supervisor.get('/v1/visits')).body.items) {
+      expect(seen).toMatchObject({ siteId: shop.siteIds.get('S1'), marginalCents: null, reason: null });
+      expect(JSON.stringify(seen)).not.toMatch(/USD/);
     }
 
     const technician = await api.signIn('technician');

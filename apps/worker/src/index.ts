@@ -3,6 +3,5 @@ export * from './compute/compute-in-thread.js';
 export * from './compute/messages.js';
 export * from './compute/snapshot-hash.js';
 export * from './context.js';
-export { planAsOf } from './plan/plan.processor.js';
 export { createProcessors } from './processors.js';
 export { startSweep, sweepLostRuns } from './runs/sweep.js';

@@ -1,6 +1,9 @@
 import { z } from 'zod';
 import { Cents, Code, Id, Instant, InstantIn, LocalDate, PageQuery, text, Version } from './primitives.js';
 
+/** What the shop reckons with is not the customer's to see. */
+const ShopOnlyCents = Cents.nullable().meta({ description: 'null for grounds supervisors' });
+const ShopOnlyText = z.string().nullable().meta({ description: 'null for grounds supervisors' });
 const RunStatus = z.enum(['asked', 'running', 'done', 'failed', 'cancelled']);
 
 export const DueQuery = PageQuery.extend({
@@ -29,8 +32,8 @@ export const DueItem = z
     p90: LocalDate.nullable(),
     costFrom: LocalDate,
     probabilityOverdue: z.array(z.number()),
-    timingCostCents: z.array(z.int()),
-    deferralCents: Cents,
+    timingCostCents: z.array(z.int()).nullable(),
+    deferralCents: ShopOnlyCents,
     sentence: z.string(),
     why: z.record(z.string(), z.unknown()),
   })
@@ -135,8 +138,8 @@ export const VisitItem = z
     role: z.enum(['must-do', 'anchor', 'rider', 'found']),
     minutes: z.int(),
     sharedMinutes: z.int(),
-    waitingCents: Cents,
-    reason: z.string(),
+    waitingCents: ShopOnlyCents,
+    reason: ShopOnlyText,
     state: z.enum(['planned', 'done', 'skipped']),
   })
   .meta({ id: 'VisitItem' });
@@ -156,9 +159,9 @@ export const Visit = z
     preparationMinutes: z.int(),
     promisedFrom: Instant.nullable(),
     promisedTo: Instant.nullable(),
-    moveCents: Cents,
-    marginalCents: Cents,
-    reason: z.string(),
+    moveCents: ShopOnlyCents,
+    marginalCents: ShopOnlyCents,
+    reason: ShopOnlyText,
     finishedAt: Instant.nullable(),
     items: z.array(VisitItem),
   })

@@ -62,7 +62,12 @@ export class DueController {
       query.overdueAtLeast === undefined
         ? rows
         : rows.filter((row) => (row.probabilityOverdue[0] ?? 0) >= query.overdueAtLeast!);
-    return toPage(wanted, query.limit, (row) => dateOrNull(row.p50) ?? NEVER, toDueView);
+    return toPage(
+      wanted,
+      query.limit,
+      (row) => dateOrNull(row.p50) ?? NEVER,
+      (row) => dueViewFor(actor, row),
+    );
   }
 
   @Get('machines/:id/usage')
@@ -170,4 +175,10 @@ function toDueView(row: Prisma.DueForecastGetPayload<{ include: { machine: { inc
     sentence: String(why.sentence ?? ''),
     why,
   };
+}
+
+/** What waiting costs is the shop's reckoning, not shown to a grounds supervisor. */
+function dueViewFor(actor: Actor, row: Parameters<typeof toDueView>[0]) {
+  const view = toDueView(row);
+  return actor.role === 'supervisor' ? { ...view, timingCostCents: null, deferralCents: null } : view;
 }

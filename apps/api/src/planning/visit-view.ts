@@ -1,10 +1,12 @@
 import { dateText } from '@deckround/register-store';
 import type { Prisma } from '@deckround/store';
+import type { Actor } from '../access/actor.js';
 import { instantOrNull } from '../register/values.js';
 
 export const VISIT_INCLUDE = { visitItems: true } as const;
 export type VisitRow = Prisma.VisitGetPayload<{ include: typeof VISIT_INCLUDE }>;
 
+/** The visit for the shop. */
 export function toVisitView({ visitItems, ...row }: VisitRow) {
   return {
     ...row,
@@ -19,4 +21,12 @@ export function toVisitView({ visitItems, ...row }: VisitRow) {
       a.machineId === b.machineId ? (a.code < b.code ? -1 : 1) : a.machineId < b.machineId ? -1 : 1,
     ),
   };
+}
+
+/** The visit for whoever asks: what the shop reckons with is not shown to a grounds supervisor. */
+export function visitViewFor(actor: Actor, row: VisitRow) {
+  const view = toVisitView(row);
+  if (actor.role !== 'supervisor') return view;
+  const items = view.items.map((item) => ({ ...item, waitingCents: null, reason: null }));
+  return { ...view, items, moveCents: null, marginalCents: null, reason: null };
 }

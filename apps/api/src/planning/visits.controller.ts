@@ -14,7 +14,7 @@ import { STORE } from '../http/tokens.js';
 import { etagOf, requireVersion } from '../http/version.js';
 import { confirmVisit } from './confirm-visit.js';
 import { finishVisit } from './finish-visit.js';
-import { toVisitView, VISIT_INCLUDE, type VisitRow } from './visit-view.js';
+import { VISIT_INCLUDE, type VisitRow, visitViewFor } from './visit-view.js';
 
 const IdParam = z.uuid();
 
@@ -48,7 +48,12 @@ export class VisitsController {
         take: limit + 1,
       }),
     );
-    return toPage(rows, limit, (row) => row.startAt.toISOString(), toVisitView);
+    return toPage(
+      rows,
+      limit,
+      (row) => row.startAt.toISOString(),
+      (row) => visitViewFor(actor, row),
+    );
   }
 
   @Get(':id')
@@ -59,7 +64,7 @@ export class VisitsController {
     @Param('id', { schema: IdParam }) id: string,
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
-    return answer(reply, await this.store.inShop(actor.shopId, (tx) => findVisit(tx, actor, id)));
+    return answer(reply, actor, await this.store.inShop(actor.shopId, (tx) => findVisit(tx, actor, id)));
   }
 
   @Patch(':id')
@@ -87,7 +92,7 @@ export class VisitsController {
       }
       return findVisit(tx, actor, id);
     });
-    return answer(reply, row);
+    return answer(reply, actor, row);
   }
 
   @Post(':id/finish')
@@ -102,7 +107,7 @@ export class VisitsController {
   ) {
     return this.once.create(actor, request, reply, async (tx) => {
       await finishVisit(tx, actor, await findVisit(tx, actor, id), body);
-      return toVisitView(await findVisit(tx, actor, id));
+      return visitViewFor(actor, await findVisit(tx, actor, id));
     });
   }
 }
@@ -117,7 +122,7 @@ async function findVisit(tx: Tx, actor: Actor, id: string): Promise<VisitRow> {
   return row;
 }
 
-function answer(reply: FastifyReply, row: VisitRow) {
+function answer(reply: FastifyReply, actor: Actor, row: VisitRow) {
   reply.header('etag', etagOf(row.version));
-  return toVisitView(row);
+  return visitViewFor(actor, row);
 }
