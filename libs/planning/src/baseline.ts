@@ -1,3 +1,4 @@
+import { canDo } from './cheapest-addition.js';
 import { type Draft, type DraftVisit, evaluateRoute, routeCents } from './draft.js';
 import { buildInstance, type InstanceItem, type PlanningInstance } from './instance.js';
 import { type PlanStop, planStops } from './plan-stops.js';
@@ -61,7 +62,7 @@ class Baseline {
       const day = technicianDays.findIndex((d) => d.technician === promise.technician && d.day === promise.day);
       if (day < 0) continue;
       const frozen = promise.kind === 'frozen';
-      const todo = items.filter((item) => !placed.has(item) && (frozen || this.canDo(item, day)));
+      const todo = items.filter((item) => !placed.has(item) && (frozen || canDo(this.instance, item, day)));
       if (todo.length === 0 || (!frozen && !this.siteHasRoom(promise.site, day, todo))) continue;
       if (this.insert({ site: promise.site, items: [...todo].sort((a, b) => a - b), promise }, day)) {
         for (const item of todo) placed.add(item);
@@ -111,17 +112,10 @@ class Baseline {
     const { technicianDays, dates, windows } = this.instance;
     const possible = (day: number) =>
       windows[item.site]![day]!.length > 0 &&
-      technicianDays.some((shift, v) => shift.day === day && this.canDo(item.index, v));
+      technicianDays.some((shift, v) => shift.day === day && canDo(this.instance, item.index, v));
     for (let day = Math.min(due, dates.length - 1); day >= 0; day--) if (possible(day)) return day;
     for (let day = due + 1; day < dates.length; day++) if (possible(day)) return day;
     return -1;
-  }
-
-  private canDo(index: number, v: number): boolean {
-    const item = this.instance.items[index]!;
-    const day = this.instance.technicianDays[v]!;
-    const { skills } = this.instance.snapshot.technicians[day.technician]!;
-    return item.releaseDay <= day.day && (item.skill === null || skills.includes(item.skill));
   }
 
   /** Places the day's visits, dearest first; gives back what did not fit. */
@@ -135,7 +129,7 @@ class Baseline {
     for (const [site, items] of visits) {
       let open = items;
       for (const v of this.technicianOrder(site, items, day)) {
-        const able = open.filter((item) => this.canDo(item.index, v));
+        const able = open.filter((item) => canDo(this.instance, item.index, v));
         if (able.length === 0) continue;
         const done = this.placeLargest(site, able, v);
         open = open.filter((item) => !done.has(item.index));
@@ -152,7 +146,7 @@ class Baseline {
     const rank = (v: number) => {
       const { technician } = technicianDays[v]!;
       const preferred = snapshot.technicians[technician]!.id === snapshot.sites[site]!.preferredTechnicianId;
-      const able = items.filter((item) => this.canDo(item.index, v)).length;
+      const able = items.filter((item) => canDo(this.instance, item.index, v)).length;
       const near = travel.minutes[(snapshot.sites.length + technician) * travel.size + site]!;
       return [-able, preferred ? 0 : 1, this.routes[v]!.length, near, v];
     };

@@ -12,12 +12,13 @@ export interface Addition {
   joins: 'visit' | 'new-visit';
 }
 
-/** Whether a technician-day may do the item at all: skill, and the day its parts are there. */
+/** Whether a technician-day may do the item at all: skill, the day its parts are there, its last day, nobody barred. */
 export function canDo(instance: PlanningInstance, index: number, v: number): boolean {
   const item = instance.items[index]!;
   const day = instance.technicianDays[v]!;
   const { skills } = instance.snapshot.technicians[day.technician]!;
-  return item.releaseDay <= day.day && (item.skill === null || skills.includes(item.skill));
+  if (item.releaseDay > day.day || item.latestDay < day.day) return false;
+  return (item.skill === null || skills.includes(item.skill)) && !instance.isBarred(item.site, day.technician, day.day);
 }
 
 /**
@@ -67,7 +68,7 @@ function leastCents(
   const { travel, snapshot } = instance;
   const day = instance.technicianDays[v]!;
   const base = basePlace(instance, day.technician);
-  const from = visits[position - 1]?.site ?? base;
+  const from = visits[position - 1]?.site ?? day.startPlace;
   const to = visits[position]?.site ?? base;
   const wage = snapshot.technicians[day.technician]!.wageCentsPerHour / 60;
   const arc = (a: number, b: number) =>

@@ -1,5 +1,11 @@
 import { type Timetable, timetable } from '@deckround/routing';
-import { basePlace, type InstancePromise, type PlanningInstance, type TimeSpan } from './instance.js';
+import {
+  basePlace,
+  type InstancePromise,
+  type PlanningInstance,
+  type TechnicianDay,
+  type TimeSpan,
+} from './instance.js';
 import { overtimePremium } from './to-routing.js';
 import { visitMinutes } from './visit-minutes.js';
 import type { CostParts } from './week-plan.js';
@@ -43,7 +49,7 @@ export function evaluateRoute(
   const day = instance.technicianDays[v]!;
   const technician = snapshot.technicians[day.technician]!;
   const base = basePlace(instance, day.technician);
-  const places = [base, ...visits.map((visit) => visit.site), base];
+  const places = [day.startPlace, ...visits.map((visit) => visit.site), base];
   const drives = places.slice(1).map((to, leg) => {
     const arc = places[leg]! * travel.size + to;
     return { minutes: travel.minutes[arc]!, metres: travel.metres[arc]!, cents: travel.cents[arc]! };
@@ -54,7 +60,7 @@ export function evaluateRoute(
     visits.map((visit, k) => ({
       drive: drives[k]!.minutes,
       service: services[k]!,
-      windows: draftWindows(instance, visit, day.day, services[k]!),
+      windows: draftWindows(instance, visit, day, services[k]!),
     })),
     drives.at(-1)!.minutes,
   );
@@ -135,13 +141,14 @@ export function evaluateDraft(
   };
 }
 
-function draftWindows(instance: PlanningInstance, visit: DraftVisit, day: number, service: number) {
+function draftWindows(instance: PlanningInstance, visit: DraftVisit, day: TechnicianDay, service: number) {
   const { promise } = visit;
   if (promise?.kind === 'frozen') {
     return [{ open: promise.slot.open, last: promise.slot.close, close: promise.slot.close + service }];
   }
+  if (instance.isBarred(visit.site, day.technician, day.day)) return [];
   const slot: TimeSpan = promise?.slot ?? { open: -Infinity, close: Infinity };
-  return instance.windows[visit.site]![day]!.map(({ open, close }) => ({
+  return instance.windows[visit.site]![day.day]!.map(({ open, close }) => ({
     open: Math.max(open, slot.open),
     last: Math.min(close, slot.close),
     close,

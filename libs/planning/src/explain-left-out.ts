@@ -42,9 +42,18 @@ export function explainLeftOut(
   }
   const able = skilled.filter((v) => canDo(instance, index, v));
   if (able.length === 0) {
-    const from = source.releaseDate!;
-    const last = dates[technicianDays[skilled.at(-1)!]!.day]!;
-    return answer('part', `Its parts are there from ${from}, but the last day of a skilled technician is ${last}`);
+    const supplied = skilled.filter((v) => technicianDays[v]!.day >= item.releaseDay);
+    if (supplied.length === 0) {
+      const last = dates[technicianDays[skilled.at(-1)!]!.day]!;
+      return answer(
+        'part',
+        `Its parts are there from ${source.releaseDate!}, but the last day of a skilled technician is ${last}`,
+      );
+    }
+    if (supplied.every((v) => technicianDays[v]!.day > item.latestDay)) {
+      return answer('time', `It has to be done by ${source.latestDate!}, and nobody can do it until then`);
+    }
+    return answer('access', `Nobody who could do it may be sent to ${site.name} in these days`);
   }
   const { total } = visitMinutes(instance, item.site, [index]);
   const rooms = able.map((v) => longestAccess(instance, item.site, v));
@@ -77,7 +86,7 @@ function longestAccess(instance: PlanningInstance, site: number, v: number): { i
   const day = instance.technicianDays[v]!;
   const { minutes, size } = instance.travel;
   const base = basePlace(instance, day.technician);
-  const from = day.shiftStart + minutes[base * size + site]!;
+  const from = day.shiftStart + minutes[day.startPlace * size + site]!;
   const to = day.latestReturn - minutes[site * size + base]!;
   const spans = instance.windows[site]![day.day]!;
   const inside = spans.map((span) => Math.min(span.close, to) - Math.max(span.open, from));

@@ -1,8 +1,25 @@
+export { describeChange, type PlanChange, type VisitChange } from './adjust/describe-change.js';
+export type { PlacementObstacle } from './adjust/place-visit.js';
+export { type MovePrice, type MovePrices, moveVisit, priceMoves } from './adjust/price-moves.js';
+export {
+  type RoadCallKind,
+  type RoadCallOption,
+  type RoadCallSettings,
+  roadCallOptions,
+} from './adjust/road-call.js';
+export {
+  type NamedDraft,
+  type NamedVisit,
+  type StandingVisit,
+  type StandingWeek,
+  standingWeek,
+} from './adjust/standing-week.js';
 export { type BaselineVariant, baselinePlan } from './baseline.js';
 export { checkPlan } from './check/check-plan.js';
 export type { PlanFault, PlanFaultCode } from './check/plan-fault.js';
 export { SnapshotInconsistent } from './errors.js';
 export { buildInstance, type PlanningInstance } from './instance.js';
 export { type PlanProgress, type PlanWeekOptions, planWeek } from './plan-week.js';
+export { reportRoute } from './report-plan.js';
 export * from './snapshot.js';
 export * from './week-plan.js';

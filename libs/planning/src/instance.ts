@@ -2,7 +2,7 @@ import { estimateTravel, type TravelMatrix } from '@deckround/routing';
 import { SnapshotInconsistent } from './errors.js';
 import { laterTripCents, meanWage } from './later-trip.js';
 import { type PreparationForest, preparationBits, preparationForest } from './preparation.js';
-import type { PlanningSnapshot } from './snapshot.js';
+import type { PlanningBar, PlanningSnapshot } from './snapshot.js';
 import { datesFrom, WallClock } from './wall-clock.js';
 
 /** Minutes are elapsed minutes from the shop's midnight at the first date; every index points into the snapshot. */
@@ -17,6 +17,8 @@ export interface TechnicianDay {
   date: string;
   shiftStart: number;
   shiftEnd: number;
+  /** Place where the day begins: the base, or the site where the technician is now. */
+  startPlace: number;
   latestReturn: number;
   lunch: { minutes: number; from: number; to: number } | null;
 }
@@ -27,6 +29,8 @@ export interface InstanceItem {
   machine: number;
   /** First day index it can be done. */
   releaseDay: number;
+  /** Last day index it can be done; −1 = none. */
+  latestDay: number;
   preparationBits: number;
   minutes: number;
   skill: string | null;
@@ -61,6 +65,8 @@ export interface PlanningInstance {
   forests: PreparationForest[];
   items: InstanceItem[];
   promises: InstancePromise[];
+  /** Whether the technician must not be sent to the site on that day. */
+  isBarred(site: number, technician: number, day: number): boolean;
 }
 
 /**
@@ -90,9 +96,13 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
           date: shift.date,
           shiftStart: at(shift.start),
           shiftEnd,
+          startPlace:
+            shift.underWay && shift.underWay.siteId !== null
+              ? known(siteOf, shift.underWay.siteId, 'site')
+              : snapshot.sites.length + k,
           latestReturn: shiftEnd + technician.maxOvertimeMinutes,
           lunch:
-            technician.lunch === null
+            technician.lunch === null || shift.underWay?.lunchTaken === true
               ? null
               : {
                   minutes: technician.lunch.minutes,
@@ -138,6 +148,7 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
       site,
       machine,
       releaseDay: releaseDay(item.releaseDate, dates),
+      latestDay: latestDay(item.latestDate ?? null, dates),
       preparationBits: preparationBits(item, forests[machine]!),
       minutes: item.minutes,
       skill: item.skill,
@@ -171,7 +182,8 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
     ];
   });
 
-  return { snapshot, clock, dates, travel, technicianDays, windows, forests, items, promises };
+  const isBarred = barsOf(snapshot.barred ?? [], siteOf, technicianOf, dayOf);
+  return { snapshot, clock, dates, travel, technicianDays, windows, forests, items, promises, isBarred };
 }
 
 /** Place index of a technician's base. */
@@ -183,6 +195,30 @@ function releaseDay(date: string | null, dates: string[]): number {
   if (date === null) return 0;
   const day = dates.findIndex((candidate) => candidate >= date);
   return day < 0 ? dates.length : day;
+}
+
+function latestDay(date: string | null, dates: string[]): number {
+  return date === null ? dates.length - 1 : dates.findLastIndex((candidate) => candidate <= date);
+}
+
+function barsOf(
+  bars: readonly PlanningBar[],
+  siteOf: ReadonlyMap<string, number>,
+  technicianOf: ReadonlyMap<string, number>,
+  dayOf: ReadonlyMap<string, number>,
+): PlanningInstance['isBarred'] {
+  const anyone = -1;
+  const keys = new Set<string>();
+  for (const { siteId, technicianId, date } of bars) {
+    // What names a row that is not in this plan concerns nobody in it.
+    const site = siteOf.get(siteId);
+    const technician = technicianId === null ? anyone : technicianOf.get(technicianId);
+    const day = date === null ? anyone : dayOf.get(date);
+    if (site !== undefined && technician !== undefined && day !== undefined) keys.add(`${site}|${technician}|${day}`);
+  }
+  if (keys.size === 0) return () => false;
+  return (site, technician, day) =>
+    [technician, anyone].some((who) => [day, anyone].some((when) => keys.has(`${site}|${who}|${when}`)));
 }
 
 function merged(spans: TimeSpan[]): TimeSpan[] {

@@ -81,7 +81,7 @@ export class ItemMenus implements MenuBook {
       let best = 0;
       for (const { skills, wage } of this.classes) {
         if (item.skill !== null && !skills.has(item.skill)) continue;
-        for (let d = item.releaseDay; d < instance.dates.length; d++) {
+        for (let d = item.releaseDay; d <= item.latestDay; d++) {
           best = Math.max(best, this.gain(item.index, d) - wage * item.minutes);
         }
       }
@@ -341,7 +341,7 @@ export class ItemMenus implements MenuBook {
       const offered: OfferedItem[] = [];
       for (let k = from; k < to; k++) {
         const item = instance.items[this.books[stop]!.items[k]!]!;
-        if ((words[k >> 5]! & (1 << (k & 31))) === 0 || item.releaseDay > day) continue;
+        if ((words[k >> 5]! & (1 << (k & 31))) === 0 || item.releaseDay > day || item.latestDay < day) continue;
         if (item.skill !== null && !skills.has(item.skill)) continue;
         const { index, minutes, preparationBits: bits } = item;
         offered.push({ index, minutes, bits, gain: this.gain(index, day) });

@@ -82,7 +82,7 @@ function isReachable(instance: PlanningInstance, promise: InstancePromise): bool
   const { total } = visitMinutes(instance, promise.site, promise.items);
   return instance.technicianDays.some((day) => {
     if (day.technician !== promise.technician || day.day !== promise.day) return false;
-    const start = Math.max(promise.slot.open, day.shiftStart + minutes[base * size + promise.site]!);
+    const start = Math.max(promise.slot.open, day.shiftStart + minutes[day.startPlace * size + promise.site]!);
     return start <= promise.slot.close && start + total + minutes[promise.site * size + base]! <= day.latestReturn;
   });
 }

@@ -35,6 +35,22 @@ export function reportPlan(
   };
 }
 
+/** One technician-day of a draft with its visits in driving order, or null when it is empty. */
+export function reportRoute(
+  instance: PlanningInstance,
+  draft: Draft,
+  v: number,
+): { route: DayRoute; visits: PlannedVisit[] } | null {
+  const visits = draft[v]!;
+  const route = visits.length === 0 ? null : evaluateRoute(instance, v, visits);
+  if (route === null) return null;
+  const ids = draft.map((each, w) => each.map((_, k) => `${w}-${k}`));
+  return {
+    route: dayRoute(instance, v, route, ids[v]!, loadLists(instance, draft)[v]!),
+    visits: visits.map((_, k) => plannedVisit(instance, draft, v, k, route, ids)),
+  };
+}
+
 /** v1, v2 … by start of work; ties by technician-day. */
 function visitIds(draft: Draft, routes: readonly (EvaluatedRoute | null)[]): string[][] {
   const starts = draft.flatMap((visits, v) => visits.map((_, k) => ({ v, k, start: routes[v]!.times.start[k]! })));

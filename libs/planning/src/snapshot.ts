@@ -30,7 +30,15 @@ export const PlanningTechnician = z.object({
   /** Its start lies between earliest and latest; null = none. */
   lunch: z.object({ minutes: z.int().min(1), earliest: clock, latest: clock }).nullable(),
   /** Days worked within the horizon; wall clock of the technician's zone. */
-  shifts: z.array(z.object({ date: localDate, start: clock, end: clock })),
+  shifts: z.array(
+    z.object({
+      date: localDate,
+      start: clock,
+      end: clock,
+      /** The day is under way: `start` is when the technician is free, and where. Absent = begins at the base. */
+      underWay: z.object({ siteId: id.nullable(), lunchTaken: z.boolean() }).optional(),
+    }),
+  ),
 });
 export type PlanningTechnician = z.infer<typeof PlanningTechnician>;
 
@@ -75,6 +83,8 @@ export const PlanningItem = z.object({
   preparations: z.array(z.string()),
   /** First day it can be done (a part arrives); null = any. */
   releaseDate: localDate.nullable(),
+  /** Last day it can be done (an event follows); absent or null = any. */
+  latestDate: localDate.nullable().optional(),
   mustDo: z.boolean(),
   /** Integer cents, one per day of the horizon. */
   timingCostCents: z.array(z.int()),
@@ -115,6 +125,14 @@ export const PlanningPromise = z.object({
 });
 export type PlanningPromise = z.infer<typeof PlanningPromise>;
 
+/** Where somebody must not be sent: by technician, by date, or both; null = whoever, whenever. */
+export const PlanningBar = z.object({
+  siteId: id,
+  technicianId: id.nullable(),
+  date: localDate.nullable(),
+});
+export type PlanningBar = z.infer<typeof PlanningBar>;
+
 /** Everything the planner needs, in one document that can be mailed, replayed and tested. */
 export const PlanningSnapshot = z.object({
   version: z.literal(1),
@@ -139,6 +157,7 @@ export const PlanningSnapshot = z.object({
   items: z.array(PlanningItem),
   parts: z.array(PlanningPart),
   promises: z.array(PlanningPromise),
+  barred: z.array(PlanningBar).optional(),
   /** A former plan to start from; may name things that no longer exist. */
   previous: z.array(z.object({ siteId: id, technicianId: id, date: localDate, itemIds: z.array(id) })),
 });

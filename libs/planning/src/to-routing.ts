@@ -34,7 +34,7 @@ export function toRoutingProblem(
     ),
     vehicles: {
       count: technicianDays.length,
-      startPlace: column((day) => basePlace(instance, day.technician)),
+      startPlace: column((day) => day.startPlace),
       endPlace: column((day) => basePlace(instance, day.technician)),
       shiftStart: column((day) => day.shiftStart),
       shiftEnd: column((day) => day.shiftEnd),
@@ -96,6 +96,7 @@ export function visitWindows(
     const { total } = visitMinutes(instance, stop.site, stop.items);
     return [{ open: slot.open, last: slot.close, close: slot.close + total }];
   }
+  if (instance.isBarred(stop.site, day.technician, day.day)) return [];
   const access = instance.windows[stop.site]![day.day]!;
   const slot = promiseKeptBy(stop, day)?.slot ?? { open: -Infinity, close: Infinity };
   return access

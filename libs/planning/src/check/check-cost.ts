@@ -22,7 +22,9 @@ export function checkCost(lookup: SnapshotLookup, plan: WeekPlan, report: Report
   for (const route of plan.routes) {
     const technician = lookup.technicians.get(route.technicianId)!;
     const stops = route.visitIds.map((id) => visits.get(id)!);
-    const path = [`base ${technician.id}`, ...stops.map((visit) => `site ${visit.siteId}`), `base ${technician.id}`];
+    const begins = technician.shifts.find(({ date }) => date === route.date)?.underWay?.siteId ?? null;
+    const from = begins === null ? `base ${technician.id}` : `site ${begins}`;
+    const path = [from, ...stops.map((visit) => `site ${visit.siteId}`), `base ${technician.id}`];
     let minutes = 0;
     for (let leg = 1; leg < path.length; leg++) {
       const drive = lookup.drive(path[leg - 1]!, path[leg]!);

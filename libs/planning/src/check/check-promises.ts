@@ -50,8 +50,9 @@ function canBeKept(lookup: SnapshotLookup, promise: PlanningPromise): boolean {
   const slot = lookup.slot(promise);
   const there = `site ${promise.siteId}`;
   const base = `base ${technician.id}`;
+  const from = shift.underWay?.siteId ? `site ${shift.underWay.siteId}` : base;
   const begin = localToMinutes(technician.zone, promise.date, shift.start);
   const end = localToMinutes(technician.zone, promise.date, shift.end) + technician.maxOvertimeMinutes;
-  const start = Math.max(slot.from, begin + lookup.drive(base, there).minutes);
+  const start = Math.max(slot.from, begin + lookup.drive(from, there).minutes);
   return start <= slot.to && start + minutes + lookup.drive(there, base).minutes <= end;
 }

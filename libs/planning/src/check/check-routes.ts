@@ -38,7 +38,8 @@ function checkRoute(lookup: SnapshotLookup, route: DayRoute, visits: PlannedVisi
   const lunch = route.lunch && { from: instantToMinutes(route.lunch.from), to: instantToMinutes(route.lunch.to) };
   checkLunch(lookup, route, visits, lunch, report);
 
-  let at = `base ${technician.id}`;
+  const begins = shift.underWay?.siteId ?? null;
+  let at = begins === null ? `base ${technician.id}` : `site ${begins}`;
   let free = leave;
   const sums = { minutes: 0, metres: 0, work: 0 };
   const drive = (to: string, arrival: number, what: string) => {
@@ -79,7 +80,9 @@ function checkLunch(
   report: Report,
 ): void {
   const name = `route of ${route.technicianId} on ${route.date}`;
-  const { lunch: rule, zone } = lookup.technicians.get(route.technicianId)!;
+  const { lunch: ordinary, zone, shifts } = lookup.technicians.get(route.technicianId)!;
+  const isTaken = shifts.some((shift) => shift.date === route.date && shift.underWay?.lunchTaken === true);
+  const rule = isTaken ? null : ordinary;
   if (rule === null) {
     if (lunch) report('lunch', `${name}: has a lunch that nobody asked for`);
     return;

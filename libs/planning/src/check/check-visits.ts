@@ -13,11 +13,21 @@ export function checkVisits(lookup: SnapshotLookup, plan: WeekPlan, report: Repo
     }
     if (lookup.frozenFor(visit)) continue;
     checkAccess(lookup, visit, report);
+    const isBarred = lookup.snapshot.barred?.some(
+      ({ siteId, technicianId, date }) =>
+        siteId === visit.siteId &&
+        (technicianId === null || technicianId === visit.technicianId) &&
+        (date === null || date === visit.date),
+    );
+    if (isBarred) report('access', `visit ${visit.id}: ${visit.technicianId} is not to be sent there that day`);
     const { skills } = lookup.technicians.get(visit.technicianId)!;
     for (const { itemId } of visit.items) {
       const item = lookup.items.get(itemId)!;
       if (item.skill !== null && !skills.includes(item.skill)) {
         report('skill', `visit ${visit.id}: ${visit.technicianId} has not the skill ${item.skill} for ${itemId}`);
+      }
+      if (item.latestDate && item.latestDate < visit.date) {
+        report('release', `visit ${visit.id}: ${itemId} can be done until ${item.latestDate}`);
       }
       if (item.releaseDate !== null && item.releaseDate > visit.date) {
         report('release', `visit ${visit.id}: the parts for ${itemId} are there from ${item.releaseDate}`);

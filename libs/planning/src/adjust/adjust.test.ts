@@ -1,0 +1,103 @@
+import { describe, expect, it } from '@jest/globals';
+import { evaluateDraft } from '../draft.js';
+import type { PlanningSnapshot } from '../snapshot.js';
+import { aStandingWeek, standingAgain } from '../test-support/a-standing-week.js';
+import { anItem } from '../test-support/a-week.js';
+import { generateSnapshot } from '../test-support/generate-snapshot.js';
+import { moveVisit, priceMoves } from './price-moves.js';
+import { roadCallOptions } from './road-call.js';
+import { findVisit } from './standing-week.js';
+
+const shop = generateSnapshot({ seed: 5, sites: 24, machinesPerSite: 4, items: 110, technicians: 4, days: 5 });
+const week = aStandingWeek(shop);
+const visitIds = week.draft.flat().map((visit) => visit.visitId!);
+
+describe('a standing week', () => {
+  it('stands as it was planned', () => {
+    expect(week.homeless).toEqual([]);
+    expect(evaluateDraft(week.instance, week.draft)).not.toBeNull();
+  });
+
+  it('lets go of what nobody can keep any more', () => {
+    const ill: PlanningSnapshot = {
+      ...shop,
+      technicians: shop.technicians.map((each, k) => (k === 0 ? { ...each, shifts: each.shifts.slice(1) } : each)),
+    };
+    const lost = standingAgain(ill, week);
+    expect(lost.homeless.length).toBeGreaterThan(0);
+    expect(evaluateDraft(lost.instance, lost.draft)).not.toBeNull();
+  });
+});
+
+describe('prices of moving', () => {
+  it('are the exact differences of the two plans', () => {
+    for (const visitId of visitIds.slice(0, 8)) {
+      const prices = priceMoves(week, visitId)!;
+      expect(prices.places.filter((place) => place.isWhereItStands).map((place) => place.cents)).toEqual([0]);
+      for (const place of prices.places) {
+        const moved = moveVisit(week, visitId, place)!;
+        expect(moved.change.cents.total).toBe(place.cents);
+        const broken = moved.change.visits.flatMap((visit) => (visit.breaksPromise ? [visit.visitId] : []));
+        expect([...place.breaks].sort()).toEqual(broken.sort());
+      }
+    }
+  });
+
+  it('name what stands in the way where a visit cannot go', () => {
+    const closed = visitIds.flatMap((visitId) => priceMoves(week, visitId)!.closed);
+    expect(new Set(closed.map((each) => each.obstacle)).size).toBeGreaterThan(1);
+  });
+
+  it('know no visit of another week', () => {
+    expect(priceMoves(week, 'v999')).toBeNull();
+    expect(moveVisit(week, 'v999', { technicianId: 'T1', date: shop.firstDate })).toBeNull();
+  });
+});
+
+describe('road calls', () => {
+  const machine = shop.machines.find((each) => each.siteId === shop.sites[3]!.id)!;
+  const called: PlanningSnapshot = {
+    ...shop,
+    items: [
+      ...shop.items,
+      anItem(shop.days, {
+        id: 'call',
+        machineId: machine.id,
+        code: 'road-call',
+        minutes: 50,
+        mustDo: true,
+        timingCostCents: [0, 15_000, 30_000, 45_000, 60_000],
+        deferralCents: 75_000,
+      }),
+    ],
+  };
+  const standing = standingAgain(called, week);
+  const settings = { itemId: 'call', daysAhead: 3, iterations: 3000, seed: 1 };
+  const options = roadCallOptions(standing, settings);
+
+  it('gives at least the simplest way and does the call in every one', () => {
+    expect(options.map((option) => option.kind)).toContain('squeeze-in');
+    for (const { draft } of options) {
+      const index = called.items.length - 1;
+      expect(draft.flat().filter((visit) => visit.items.includes(index))).toHaveLength(1);
+      expect(evaluateDraft(standing.instance, draft)).not.toBeNull();
+    }
+  });
+
+  it('moves promises only where the option says so, and keeps every visit in the first kind', () => {
+    for (const { kind, draft, change } of options) {
+      const broken = new Set(change.visits.flatMap((visit) => (visit.breaksPromise ? [visit.visitId] : [])));
+      for (const visit of standing.draft.flat()) {
+        const there = findVisit(draft, visit.visitId!);
+        if (kind === 'squeeze-in') expect(there).not.toBeNull();
+        if (visit.promise && !broken.has(visit.visitId)) {
+          expect(there && draft[there.v]![there.k]!.promise).toBe(visit.promise);
+        }
+      }
+    }
+  });
+
+  it('answers the same twice', () => {
+    expect(roadCallOptions(standing, settings)).toEqual(options);
+  });
+});

@@ -1,0 +1,103 @@
+import { evaluateDraft, evaluateRoute } from '../draft.js';
+import type { PlanningInstance } from '../instance.js';
+import type { CostParts } from '../week-plan.js';
+import { findVisit, type NamedDraft, type StandingWeek } from './standing-week.js';
+
+/** One visit that a change moves, adds or drops. */
+export interface VisitChange {
+  /** null = a new visit. */
+  visitId: string | null;
+  siteId: string;
+  what: 'added' | 'moved' | 'retimed' | 'dropped';
+  from: { technicianId: string; date: string; startAt: string } | null;
+  to: { technicianId: string; date: string; startAt: string } | null;
+  /** Minutes later (+) or earlier (−) on the same day with the same technician; null otherwise. */
+  minutesLater: number | null;
+  /** What the customer was told does not hold any more. */
+  breaksPromise: boolean;
+}
+
+export interface PlanChange {
+  /** Difference of every part of the cost, cents; `total` is what the change costs. */
+  cents: CostParts;
+  visits: VisitChange[];
+  /** Items that were planned and are not any more. */
+  leftOut: string[];
+}
+
+/**
+ * The difference of two drafts of one instance: what it costs, and whom it concerns.
+ *
+ * @throws Error when one of the drafts cannot be driven
+ */
+export function describeChange({ instance, draft }: StandingWeek, after: NamedDraft): PlanChange {
+  const before = evaluateDraft(instance, draft);
+  const then = evaluateDraft(instance, after);
+  if (before === null || then === null) throw new Error('a route of the draft cannot be driven');
+  const cents = { ...then.cost };
+  for (const part of Object.keys(cents) as (keyof CostParts)[]) cents[part] -= before.cost[part];
+  const missed = new Set(before.leftOut);
+  return {
+    cents,
+    visits: visitChanges(instance, draft, after),
+    leftOut: then.leftOut.flatMap((index) => (missed.has(index) ? [] : [instance.snapshot.items[index]!.id])),
+  };
+}
+
+function visitChanges(instance: PlanningInstance, before: NamedDraft, after: NamedDraft): VisitChange[] {
+  const changes: VisitChange[] = [];
+  const standing = startsOf(instance, before);
+  const planned = startsOf(instance, after);
+  for (const [v, visits] of before.entries()) {
+    for (const [k, visit] of visits.entries()) {
+      const from = standing[v]![k]!;
+      const there = findVisit(after, visit.visitId!);
+      const siteId = instance.snapshot.sites[visit.site]!.id;
+      const base = { visitId: visit.visitId, siteId, from: place(instance, v, visit.site, from) };
+      if (there === null) {
+        const breaksPromise = visit.promise !== null;
+        changes.push({ ...base, what: 'dropped', to: null, minutesLater: null, breaksPromise });
+        continue;
+      }
+      const to = planned[there.v]![there.k]!;
+      if (there.v === v && to === from) continue;
+      changes.push({
+        ...base,
+        what: there.v === v ? 'retimed' : 'moved',
+        to: place(instance, there.v, visit.site, to),
+        minutesLater: there.v === v ? to - from : null,
+        breaksPromise:
+          visit.promise !== null && (there.v !== v || to < visit.promise.slot.open || to > visit.promise.slot.close),
+      });
+    }
+  }
+  for (const [v, visits] of after.entries()) {
+    for (const [k, visit] of visits.entries()) {
+      if (visit.visitId !== null) continue;
+      changes.push({
+        visitId: null,
+        siteId: instance.snapshot.sites[visit.site]!.id,
+        what: 'added',
+        from: null,
+        to: place(instance, v, visit.site, planned[v]![k]!),
+        minutesLater: null,
+        breaksPromise: false,
+      });
+    }
+  }
+  return changes;
+}
+
+function place(instance: PlanningInstance, v: number, site: number, start: number) {
+  const { technicians, sites } = instance.snapshot;
+  const day = instance.technicianDays[v]!;
+  return {
+    technicianId: technicians[day.technician]!.id,
+    date: day.date,
+    startAt: instance.clock.instant(start, sites[site]!.zone),
+  };
+}
+
+function startsOf(instance: PlanningInstance, draft: NamedDraft): number[][] {
+  return draft.map((visits, v) => (visits.length === 0 ? [] : evaluateRoute(instance, v, visits)!.times.start));
+}

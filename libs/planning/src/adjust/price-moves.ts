@@ -1,0 +1,153 @@
+import { evaluateRoute } from '../draft.js';
+import { describeChange, type PlanChange } from './describe-change.js';
+import { type Placement, type PlacementObstacle, placements } from './place-visit.js';
+import { findVisit, type NamedDraft, type StandingWeek, standingRouteCents } from './standing-week.js';
+
+/** One place where a visit could go instead. */
+export interface MovePrice {
+  technicianId: string;
+  date: string;
+  /** Its place in the order of that day, from 0. */
+  order: number;
+  startAt: string;
+  endAt: string;
+  /** What the plan costs more with the visit there, everything else in its order. */
+  cents: number;
+  isWhereItStands: boolean;
+  /** Visits whose promise it would break. */
+  breaks: string[];
+  /** Visits that begin at another time then; minutes later (+) or earlier (−). */
+  shifts: { visitId: string; minutes: number }[];
+}
+
+export interface MovePrices {
+  visitId: string;
+  places: MovePrice[];
+  /** Technician-days that cannot take it, and why. */
+  closed: { technicianId: string; date: string; obstacle: PlacementObstacle }[];
+}
+
+/**
+ * What moving a visit to each place of the week would cost, exactly, with everything else in its order.
+ * Breaking its own promise is part of the price.
+ *
+ * @returns null when there is no such visit in the week
+ */
+export function priceMoves(week: StandingWeek, visitId: string): MovePrices | null {
+  const { instance, draft } = week;
+  const here = findVisit(draft, visitId);
+  if (here === null) return null;
+  const lifted = liftVisit(draft, here);
+  const { visit } = lifted;
+  const saved =
+    standingRouteCents(instance, here.v, draft[here.v]!) - standingRouteCents(instance, here.v, lifted.draft[here.v]!);
+  const starts = startsById(week, draft);
+  const result: MovePrices = { visitId, places: [], closed: [] };
+  for (const [v, day] of instance.technicianDays.entries()) {
+    const technicianId = instance.snapshot.technicians[day.technician]!.id;
+    const kept = v === here.v ? visit : { ...visit, promise: null };
+    let found = placements(instance, lifted.draft, v, kept, true);
+    if (found === 'time' && visit.promise?.kind === 'frozen')
+      found = placements(instance, lifted.draft, v, { ...visit, promise: null }, true);
+    if (!Array.isArray(found)) {
+      result.closed.push({ technicianId, date: day.date, obstacle: found });
+      continue;
+    }
+    for (const placement of found) {
+      const isWhereItStands = v === here.v && placement.position === here.k;
+      const lost = placement.visits[placement.position]!.promise === null ? (visit.promise?.moveCents ?? 0) : 0;
+      // On its own day a broken confirmed promise of the visit itself is in the placement's price already.
+      const own = v === here.v && visit.promise?.kind === 'confirmed' ? 0 : lost;
+      result.places.push({
+        technicianId,
+        date: day.date,
+        order: placement.position,
+        ...timesOf(week, placement),
+        cents: Math.round(placement.cents + own - saved),
+        isWhereItStands,
+        ...disturbed(week, draft, placement, starts),
+      });
+    }
+  }
+  return result;
+}
+
+/** The draft with the visit at another place; null when it cannot go there. */
+export function moveVisit(
+  week: StandingWeek,
+  visitId: string,
+  to: { technicianId: string; date: string; order?: number | undefined },
+): { draft: NamedDraft; change: PlanChange } | null {
+  const { instance, draft } = week;
+  const here = findVisit(draft, visitId);
+  if (here === null) return null;
+  const v = instance.technicianDays.findIndex(
+    (day) => day.date === to.date && instance.snapshot.technicians[day.technician]!.id === to.technicianId,
+  );
+  if (v < 0) return null;
+  const lifted = liftVisit(draft, here);
+  const visit = v === here.v ? lifted.visit : { ...lifted.visit, promise: null };
+  const tried = placements(instance, lifted.draft, v, visit, true);
+  const found =
+    tried === 'time' && visit.promise
+      ? placements(instance, lifted.draft, v, { ...visit, promise: null }, true)
+      : tried;
+  if (!Array.isArray(found)) return null;
+  const chosen =
+    to.order === undefined
+      ? found.reduce((a, b) => (b.cents < a.cents ? b : a))
+      : found.find((placement) => placement.position === to.order);
+  if (!chosen) return null;
+  const after = lifted.draft.with(v, chosen.visits);
+  return { draft: after, change: describeChange(week, after) };
+}
+
+function liftVisit(draft: NamedDraft, { v, k }: { v: number; k: number }) {
+  return { visit: draft[v]![k]!, draft: draft.with(v, draft[v]!.toSpliced(k, 1)) };
+}
+
+function timesOf({ instance }: StandingWeek, { v, visits, position }: Placement) {
+  const { times } = evaluateRoute(instance, v, visits)!;
+  const { zone } = instance.snapshot.sites[visits[position]!.site]!;
+  return {
+    startAt: instance.clock.instant(times.start[position]!, zone),
+    endAt: instance.clock.instant(times.end[position]!, zone),
+  };
+}
+
+function startsById({ instance }: StandingWeek, draft: NamedDraft): Map<string, number> {
+  const starts = new Map<string, number>();
+  for (const [v, visits] of draft.entries()) {
+    if (visits.length === 0) continue;
+    const { times } = evaluateRoute(instance, v, visits) ?? {};
+    for (const [k, visit] of visits.entries()) if (times) starts.set(visit.visitId!, times.start[k]!);
+  }
+  return starts;
+}
+
+function disturbed(
+  { instance }: StandingWeek,
+  before: NamedDraft,
+  { v, visits, position }: Placement,
+  starts: ReadonlyMap<string, number>,
+) {
+  const { times } = evaluateRoute(instance, v, visits)!;
+  const breaks: string[] = [];
+  const shifts: MovePrice['shifts'] = [];
+  for (const [k, visit] of visits.entries()) {
+    const standing = before[v]!.find((each) => each.visitId === visit.visitId);
+    const promise = standing?.promise ?? (k === position ? promiseOf(before, visit.visitId!) : null);
+    const isAway = k === position && standing === undefined;
+    const start = times.start[k]!;
+    if (promise && (isAway || start < promise.slot.open || start > promise.slot.close)) breaks.push(visit.visitId!);
+    const was = starts.get(visit.visitId!);
+    if (k !== position && was !== undefined && was !== start)
+      shifts.push({ visitId: visit.visitId!, minutes: start - was });
+  }
+  return { breaks, shifts };
+}
+
+function promiseOf(draft: NamedDraft, visitId: string) {
+  const at = findVisit(draft, visitId);
+  return at === null ? null : draft[at.v]![at.k]!.promise;
+}

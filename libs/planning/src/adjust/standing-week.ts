@@ -1,0 +1,92 @@
+import { type DraftVisit, evaluateRoute, routeCents } from '../draft.js';
+import { buildInstance, type PlanningInstance } from '../instance.js';
+import type { PlanningPromise, PlanningSnapshot } from '../snapshot.js';
+
+/** A visit as the week stands now. */
+export interface StandingVisit {
+  visitId: string;
+  siteId: string;
+  technicianId: string;
+  date: string;
+  itemIds: readonly string[];
+  /** What was announced to the customer, or held fast by the shop. */
+  promise: Omit<PlanningPromise, 'visitId' | 'siteId' | 'technicianId' | 'date' | 'itemIds'> | null;
+}
+
+/** A draft visit that keeps its name; `null` = it is new. */
+export interface NamedVisit extends DraftVisit {
+  visitId: string | null;
+}
+
+export type NamedDraft = readonly (readonly NamedVisit[])[];
+
+/** A week as it is planned now, ready to be asked what a change would cost. */
+export interface StandingWeek {
+  instance: PlanningInstance;
+  draft: NamedDraft;
+  /** Visits that cannot stand any more: nobody works then, the site is closed, or their items are gone. */
+  homeless: string[];
+}
+
+/**
+ * Lays the visits of a week over its snapshot, in the order given within each technician-day. Their promises take the
+ * place of the snapshot's.
+ *
+ * @throws SnapshotInconsistent
+ */
+export function standingWeek(snapshot: PlanningSnapshot, visits: readonly StandingVisit[]): StandingWeek {
+  const promises = visits.flatMap(({ promise, ...visit }) =>
+    promise === null
+      ? []
+      : [
+          {
+            ...promise,
+            visitId: visit.visitId,
+            siteId: visit.siteId,
+            technicianId: visit.technicianId,
+            date: visit.date,
+            itemIds: [...visit.itemIds],
+          },
+        ],
+  );
+  const instance = buildInstance({ ...snapshot, promises });
+  const siteOf = new Map(snapshot.sites.map((site, s) => [site.id, s]));
+  const itemOf = new Map(snapshot.items.map((item, i) => [item.id, i]));
+  const promiseOf = new Map(instance.promises.map((promise) => [promises[promise.index]!.visitId, promise]));
+  const draft: NamedVisit[][] = instance.technicianDays.map(() => []);
+  const homeless: string[] = [];
+  for (const visit of visits) {
+    const v = instance.technicianDays.findIndex(
+      (day) => day.date === visit.date && snapshot.technicians[day.technician]!.id === visit.technicianId,
+    );
+    const site = siteOf.get(visit.siteId);
+    const items = visit.itemIds.flatMap((id) => itemOf.get(id) ?? []).sort((a, b) => a - b);
+    if (v < 0 || site === undefined || items.length === 0) homeless.push(visit.visitId);
+    else draft[v]!.push({ visitId: visit.visitId, site, items, promise: promiseOf.get(visit.visitId) ?? null });
+  }
+  for (const [v, visits] of draft.entries()) {
+    while (visits.length > 0 && evaluateRoute(instance, v, visits) === null) {
+      const culprit = visits.findLastIndex((_, k) => evaluateRoute(instance, v, visits.toSpliced(k, 1)) !== null);
+      homeless.push(visits.splice(culprit, 1)[0]!.visitId!);
+    }
+  }
+  return { instance, draft, homeless };
+}
+
+/** Cost of a technician-day; one under way has to drive home even when nothing else is to be done. */
+export function standingRouteCents(instance: PlanningInstance, v: number, visits: readonly DraftVisit[]): number {
+  const day = instance.technicianDays[v]!;
+  const isUnderWay = day.startPlace < instance.snapshot.sites.length;
+  if (visits.length > 0 || !isUnderWay) return routeCents(instance, v, visits);
+  const home = evaluateRoute(instance, v, []);
+  return home === null ? Infinity : Object.values(home.cost).reduce((sum, cents) => sum + cents, 0);
+}
+
+/** Where a visit stands in a draft. */
+export function findVisit(draft: NamedDraft, visitId: string): { v: number; k: number } | null {
+  for (const [v, visits] of draft.entries()) {
+    const k = visits.findIndex((visit) => visit.visitId === visitId);
+    if (k >= 0) return { v, k };
+  }
+  return null;
+}
