@@ -1,11 +1,11 @@
 import { type Service, startService } from '@deckround/api';
-import { createLogger, parseConfig } from '@deckround/platform';
+import { type Clock, createLogger, parseConfig } from '@deckround/platform';
 import { ApiClient } from './api-client.js';
 import type { TestDatabase } from './database.js';
 import { PASSWORD } from './small-shop.js';
 
 /** The API on a free port over a test database; with `redis` the work waits for workers of their own. */
-export async function runningApi(database: TestDatabase, redis?: { url: string; prefix: string }) {
+export async function runningApi(database: TestDatabase, redis?: { url: string; prefix: string }, clock?: Clock) {
   const config = parseConfig({
     PORT: '0',
     LOG_LEVEL: 'silent',
@@ -15,6 +15,7 @@ export async function runningApi(database: TestDatabase, redis?: { url: string; 
   });
   const service: Service = await startService(config, {
     logger: createLogger('silent', 'test'),
+    ...(clock && { clock }),
     database: { url: database.url, kind: 'server', stop: async () => {} },
   });
   const client = new ApiClient(service.address);

@@ -113,6 +113,9 @@ export function smallRegister(): Register {
     overrides: [],
     findings: [],
     stopgaps: [],
+    roadCalls: [],
+    bars: [],
+    events: [],
     promises: [],
     previous: [],
   };

@@ -26,6 +26,9 @@ import { ServiceItemsController } from './register/service-items.js';
 import { BlackoutsController, SitesController } from './register/sites.js';
 import { AbsencesController, TechniciansController } from './register/technicians.js';
 import { HealthController } from './system/health.controller.js';
+import { SiteEventsController, VisitBarsController } from './week-changes/bars-and-events.js';
+import { MovesController } from './week-changes/moves.controller.js';
+import { RoadCallAnswersController } from './week-changes/road-calls.controller.js';
 
 /** What the API stands on; made by whoever starts it. */
 export interface ApiContext {
@@ -65,6 +68,10 @@ export class AppModule {
         PlansController,
         WeekController,
         VisitsController,
+        MovesController,
+        RoadCallAnswersController,
+        VisitBarsController,
+        SiteEventsController,
       ],
       providers: [
         { provide: STORE, useValue: context.store },

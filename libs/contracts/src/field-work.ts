@@ -241,16 +241,34 @@ export const RoadCallCreate = z
     whenItHappens: text(1000).default(''),
     tried: text(1000).default(''),
     usable: z.boolean().default(false),
+    symptomCode: Code.optional().meta({ description: 'One of GET /v1/symptoms' }),
+    answers: z.record(Code, text(500)).default({}).meta({ description: 'Answers to the symptom’s questions, by code' }),
+    minutes: z.int().min(1).max(960).optional().meta({ description: 'On site; left out = what the symptom takes' }),
+    skill: Skill.nullable().optional(),
+    downCentsPerDay: Cents.min(0)
+      .optional()
+      .meta({ description: 'What a day of waiting costs the customer; left out = the starting value' }),
   })
   .meta({ id: 'RoadCallCreate' });
 export const RoadCallChanges = z
-  .strictObject({ state: z.enum(['open', 'planned', 'closed']).optional(), visitId: Id.nullable().optional() })
+  .strictObject({
+    state: z.enum(['open', 'planned', 'closed']).optional(),
+    visitId: Id.nullable().optional(),
+    minutes: z.int().min(1).max(960).optional(),
+    skill: Skill.nullable().optional(),
+    downCentsPerDay: Cents.min(0).optional(),
+  })
   .refine((body) => Object.keys(body).length > 0, 'nothing to change')
   .meta({ id: 'RoadCallChanges' });
 export const RoadCall = z
   .object({
     id: Id,
     version: Version,
+    symptomCode: z.string().nullable(),
+    answers: z.record(z.string(), z.string()),
+    minutes: z.int(),
+    skill: z.string().nullable(),
+    downCentsPerDay: Cents,
     machineId: Id,
     calledAt: Instant,
     symptom: z.string(),

@@ -4,3 +4,4 @@ export * from './forecast-quality.js';
 export * from './planning.js';
 export * from './primitives.js';
 export * from './register.js';
+export * from './week-changes.js';

@@ -159,6 +159,7 @@ export const Visit = z
     preparationMinutes: z.int(),
     promisedFrom: Instant.nullable(),
     promisedTo: Instant.nullable(),
+    pinned: z.boolean().meta({ description: 'Held fast by the shop: planning again leaves it as it is' }),
     moveCents: ShopOnlyCents,
     marginalCents: ShopOnlyCents,
     reason: ShopOnlyText,
@@ -172,6 +173,7 @@ export const VisitChanges = z
     promisedFrom: InstantIn.optional(),
     promisedTo: InstantIn.optional(),
     moveCents: Cents.min(0).optional(),
+    pinned: z.boolean().optional(),
   })
   .refine((body) => Object.keys(body).length > 0, 'nothing to change')
   .refine((body) => (body.promisedFrom === undefined) === (body.promisedTo === undefined), {
@@ -180,7 +182,8 @@ export const VisitChanges = z
   })
   .meta({
     id: 'VisitChanges',
-    description: 'Confirm a visit (its promise defaults to the planned start, half an hour each way), or cancel it',
+    description:
+      'Confirm a visit (its promise defaults to the planned start, half an hour each way), cancel it, or hold it fast',
   });
 export const VisitFinish = z
   .strictObject({

@@ -5,9 +5,11 @@ export {
   type RoadCallKind,
   type RoadCallOption,
   type RoadCallSettings,
+  roadCallChange,
   roadCallOptions,
 } from './adjust/road-call.js';
 export {
+  evaluateStanding,
   type NamedDraft,
   type NamedVisit,
   type StandingVisit,

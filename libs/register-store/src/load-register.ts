@@ -3,6 +3,7 @@ import {
   DEFAULT_SHOP,
   machineItemId,
   type Register,
+  roadCallItemId,
   type ShopClass,
   type ShopSettings,
   stopgapItemId,
@@ -10,8 +11,12 @@ import {
 import { readReadings, type Tx } from '@deckround/store';
 import { dateText, wallClockOf } from './local-time.js';
 
-/** The shop's whole state as plain data, in a score of set-based queries. Readings set aside are left out. */
-export async function loadRegister(tx: Tx): Promise<Register> {
+/**
+ * The shop's whole state as plain data, in a score of set-based queries. Readings set aside are left out.
+ *
+ * @param history false = without readings, completions and findings, for what needs the present alone
+ */
+export async function loadRegister(tx: Tx, history = true): Promise<Register> {
   const shopRow = await tx.shop.findFirstOrThrow();
   const shop: ShopSettings = {
     ...DEFAULT_SHOP,
@@ -70,7 +75,7 @@ export async function loadRegister(tx: Tx): Promise<Register> {
       severity: machine.severity as 'light' | 'normal' | 'severe',
       notes: machine.notes,
     })),
-    readings: (await readReadings(tx, 'all'))
+    readings: (history ? await readReadings(tx, 'all') : [])
       .filter((each) => each.status === 'accepted')
       .map(({ id, machineId, readAt, hours, source, decided }) => ({
         ...{ id, machineId, readAt, hours, source },
@@ -82,7 +87,9 @@ export async function loadRegister(tx: Tx): Promise<Register> {
       oldHours: Number(each.oldHours),
       newHours: Number(each.newHours),
     })),
-    completions: ofKnownMachine(await tx.completion.findMany({ include: { slot: true, part: true } })).map((each) => ({
+    completions: ofKnownMachine(
+      history ? await tx.completion.findMany({ include: { slot: true, part: true } }) : [],
+    ).map((each) => ({
       machineId: each.machineId,
       code: each.itemCode,
       slot: each.slot?.name ?? null,
@@ -102,7 +109,7 @@ export async function loadRegister(tx: Tx): Promise<Register> {
       intervalDays: each.intervalDays,
       minutes: each.minutes,
     })),
-    findings: ofKnownMachine(await tx.finding.findMany()).map((each) => ({
+    findings: ofKnownMachine(history ? await tx.finding.findMany() : []).map((each) => ({
       machineId: each.machineId,
       code: each.itemCode,
       slot: each.slot,
@@ -127,8 +134,27 @@ export async function loadRegister(tx: Tx): Promise<Register> {
       preparations: each.preparations,
       failureCents: each.failureCents,
     })),
+    roadCalls: ofKnownMachine(await tx.roadCall.findMany({ where: { state: { not: 'closed' } } })).map((each) => ({
+      id: each.id,
+      machineId: each.machineId,
+      title: `Road call: ${each.symptom}`,
+      minutes: each.minutes,
+      skill: each.skill,
+      downCentsPerDay: each.downCentsPerDay,
+    })),
+    bars: (await tx.visitBar.findMany()).map((each) => ({
+      siteId: each.siteId,
+      technicianId: each.technicianId,
+      date: each.barDate && dateText(each.barDate),
+    })),
+    events: (await tx.siteEvent.findMany()).map((each) => ({
+      siteId: each.siteId,
+      date: dateText(each.eventDate),
+      fromMinute: each.fromMinute,
+      name: each.name,
+    })),
     promises: await loadPromises(tx, zones),
-    previous: [],
+    previous: await loadPrevious(tx),
   };
 }
 
@@ -243,24 +269,54 @@ async function loadClasses(tx: Tx): Promise<ShopClass[]> {
 }
 
 async function loadPromises(tx: Tx, zones: ReadonlyMap<string, string>): Promise<Register['promises']> {
-  const visits = await tx.visit.findMany({ where: { state: 'confirmed' }, include: { visitItems: true } });
+  const visits = await tx.visit.findMany({
+    where: { OR: [{ state: 'confirmed' }, { state: 'proposed', pinned: true }] },
+    include: { visitItems: true },
+  });
   return visits.map((visit) => {
     const zone = zones.get(visit.siteId)!;
     const clock = (instant: Date) => wallClockOf(instant, zone).slice(11, 16);
     return {
       visitId: visit.id,
-      kind: 'confirmed' as const,
+      // What is held fast stays at its very time; a promise leaves room within its slot.
+      kind: visit.pinned ? ('frozen' as const) : ('confirmed' as const),
       siteId: visit.siteId,
       technicianId: visit.technicianId,
       date: dateText(visit.visitDate),
-      from: clock(visit.promisedFrom ?? visit.startAt),
-      to: clock(visit.promisedTo ?? visit.startAt),
-      itemIds: visit.visitItems.map((item) =>
-        item.stopgapId === null ? machineItemId(item.machineId, item.code, item.slot) : stopgapItemId(item.stopgapId),
-      ),
+      from: clock(visit.pinned ? visit.startAt : (visit.promisedFrom ?? visit.startAt)),
+      to: clock(visit.pinned ? visit.startAt : (visit.promisedTo ?? visit.startAt)),
+      itemIds: visit.visitItems.map(visitItemKey),
       moveCents: visit.moveCents,
     };
   });
+}
+
+/** The proposed visits, for the search to start from. */
+async function loadPrevious(tx: Tx): Promise<Register['previous']> {
+  const visits = await tx.visit.findMany({
+    where: { state: 'proposed', pinned: false },
+    include: { visitItems: true },
+    orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
+  });
+  return visits.map((visit) => ({
+    siteId: visit.siteId,
+    technicianId: visit.technicianId,
+    date: dateText(visit.visitDate),
+    itemIds: visit.visitItems.map(visitItemKey),
+  }));
+}
+
+/** The planner's name for the work of a visit's item. */
+export function visitItemKey(item: {
+  machineId: string;
+  code: string;
+  slot: string | null;
+  stopgapId: string | null;
+  roadCallId: string | null;
+}): string {
+  if (item.stopgapId !== null) return stopgapItemId(item.stopgapId);
+  if (item.roadCallId !== null) return roadCallItemId(item.roadCallId);
+  return machineItemId(item.machineId, item.code, item.slot);
 }
 
 function toDateRange(row: { fromDate: Date; toDate: Date; reason: string | null }) {

@@ -7,6 +7,7 @@ export * from './register.js';
 export * from './shop-defaults.js';
 export * from './snapshots/machine-items.js';
 export * from './snapshots/planning-snapshot.js';
+export * from './snapshots/standing-snapshot.js';
 export * from './snapshots/upkeep-snapshot.js';
 export * from './snapshots/usage-snapshot.js';
 export * from './weekly-windows.js';

@@ -103,6 +103,32 @@ export interface OpenStopgap {
   readonly failureCents: number;
 }
 
+/** A call for help that no visit has answered yet. */
+export interface OpenRoadCall {
+  readonly id: string;
+  readonly machineId: string;
+  readonly title: string;
+  readonly minutes: number;
+  readonly skill: string | null;
+  /** What a day of waiting costs the customer, cents. */
+  readonly downCentsPerDay: number;
+}
+
+/** Where somebody must not be sent; null = whoever, whenever. */
+export interface VisitBar {
+  readonly siteId: string;
+  readonly technicianId: string | null;
+  readonly date: string | null;
+}
+
+/** All machines of the site are able to mow by then, and nobody works on them afterwards that day. */
+export interface SiteEvent {
+  readonly siteId: string;
+  readonly date: string;
+  readonly fromMinute: number;
+  readonly name: string;
+}
+
 /** A visit announced to the customer that the next plan has to respect. */
 export interface PromisedVisit {
   readonly visitId: string;
@@ -163,6 +189,9 @@ export interface Register {
   readonly overrides: readonly MachineItemOverride[];
   readonly findings: readonly FindingForUpkeep[];
   readonly stopgaps: readonly OpenStopgap[];
+  readonly roadCalls: readonly OpenRoadCall[];
+  readonly bars: readonly VisitBar[];
+  readonly events: readonly SiteEvent[];
   readonly promises: readonly PromisedVisit[];
   readonly previous: readonly {
     readonly siteId: string;

@@ -30,6 +30,12 @@ export function lateCentsPerDay(failureCents: number): number {
   return Math.round(failureCents / 100);
 }
 
+/**
+ * What a day without the machine, or with a faulty one, costs the customer until a road call is answered; cents.
+ * Common practice, no source; every call can carry its own.
+ */
+export const WAITING_CENTS_PER_DAY = { down: 15_000, usable: 3_000 } as const;
+
 /** The starter catalogue as the plan of a shop that has not edited it yet. */
 export function starterClasses(): ShopClass[] {
   return CLASSES.map(({ code, name, preparations }) => ({

@@ -1,3 +1,4 @@
+import { SYMPTOMS, symptomOf } from '@deckround/catalogue';
 import {
   Completion,
   CompletionCreate,
@@ -12,6 +13,8 @@ import {
   StopgapChanges,
   StopgapCreate,
 } from '@deckround/contracts';
+import { DomainError } from '@deckround/platform';
+import { WAITING_CENTS_PER_DAY } from '@deckround/register';
 import { dateColumn, dateText } from '@deckround/register-store';
 import type { Prisma } from '@deckround/store';
 import type { z } from 'zod';
@@ -185,12 +188,10 @@ const roadCalls: Resource<Prisma.RoadCallGetPayload<object>> = {
   scope: machineScope,
   where: ofMachine,
   table: (tx) => tx.roadCall,
-  toView: (row) => ({ ...row, calledAt: row.calledAt.toISOString() }),
+  toView: (row) => ({ ...row, calledAt: row.calledAt.toISOString(), answers: row.answers as object }),
   insert: async (tx, actor, body: z.infer<typeof RoadCallCreate>) => {
     await requireMachines(tx, actor, [body.machineId]);
-    const row = await tx.roadCall.create({
-      data: { shopId: actor.shopId, ...body, calledAt: new Date(body.calledAt) },
-    });
+    const row = await tx.roadCall.create({ data: roadCallRow(actor.shopId, body) });
     if (!body.usable)
       await tx.machine.update({
         where: { id: body.machineId },
@@ -199,9 +200,28 @@ const roadCalls: Resource<Prisma.RoadCallGetPayload<object>> = {
     return row.id;
   },
   update: async (tx, _actor, row, body: z.infer<typeof RoadCallChanges>) => {
-    await tx.roadCall.update({ where: { id: row.id }, data: { ...body, version: { increment: 1 } } });
+    await tx.roadCall.update({ where: { id: row.id }, data: { ...given(body), version: { increment: 1 } } });
   },
 };
+
+function roadCallRow(shopId: string, body: z.infer<typeof RoadCallCreate>) {
+  const { symptomCode, minutes, skill, downCentsPerDay, calledAt, ...told } = body;
+  const symptom = symptomCode === undefined ? undefined : symptomOf(symptomCode);
+  if (symptomCode !== undefined && !symptom) {
+    throw new DomainError('invalid-input', 'The symptom is not known.', [
+      { pointer: '/symptomCode', detail: `use one of ${SYMPTOMS.map((each) => each.code).join(', ')}` },
+    ]);
+  }
+  return {
+    shopId,
+    ...told,
+    calledAt: new Date(calledAt),
+    symptomCode: symptom?.code ?? null,
+    minutes: minutes ?? symptom?.minutes ?? 60,
+    skill: skill === undefined ? (symptom?.skill ?? null) : skill,
+    downCentsPerDay: downCentsPerDay ?? (body.usable ? WAITING_CENTS_PER_DAY.usable : WAITING_CENTS_PER_DAY.down),
+  };
+}
 
 export const FIELD_WORK_CONTROLLERS = [meterChanges, completions, findings, stopgaps, followUps, roadCalls].map(
   (each) => resourceController(each as Resource<{ id: string }>),

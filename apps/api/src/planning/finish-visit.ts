@@ -59,6 +59,17 @@ export async function finishVisit(
       });
       continue;
     }
+    if (item.roadCallId !== null) {
+      await tx.roadCall.update({
+        where: { id: item.roadCallId },
+        data: { state: 'closed', closedOn: doneOn, visitId: visit.id, version: { increment: 1 } },
+      });
+      await tx.machine.updateMany({
+        where: { id: item.machineId, condition: 'down' },
+        data: { condition: 'working', version: { increment: 1 } },
+      });
+      continue;
+    }
     await tx.completion.createMany({
       skipDuplicates: true,
       data: [

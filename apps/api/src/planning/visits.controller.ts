@@ -85,10 +85,14 @@ export class VisitsController {
       if (body.state === 'cancelled') {
         await tx.visit.update({
           where: { id },
-          data: { state: 'cancelled', promisedFrom: null, promisedTo: null, version: { increment: 1 } },
+          data: { state: 'cancelled', pinned: false, promisedFrom: null, promisedTo: null, version: { increment: 1 } },
         });
       } else {
-        await confirmVisit(tx, before, body);
+        const { pinned, ...promise } = body;
+        if (pinned !== undefined) {
+          await tx.visit.update({ where: { id }, data: { pinned, version: { increment: 1 } } });
+        }
+        if (Object.keys(promise).length > 0) await confirmVisit(tx, before, promise);
       }
       return findVisit(tx, actor, id);
     });

@@ -82,6 +82,9 @@ export function inventShop(): Register {
     overrides: [],
     findings: [],
     stopgaps: [],
+    roadCalls: [],
+    bars: [],
+    events: [],
     promises: [],
     previous: [],
   };

@@ -1,6 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import type { PlannedVisit, WeekPlan } from '@deckround/planning';
-import { type MachineItem, machineItems, type OpenStopgap, type Register, stopgapItemId } from '@deckround/register';
+import {
+  type MachineItem,
+  machineItems,
+  type OpenStopgap,
+  type Register,
+  roadCallItemId,
+  stopgapItemId,
+} from '@deckround/register';
 import { dateColumn } from '@deckround/register-store';
 import type { Tx } from '@deckround/store';
 
@@ -21,15 +28,20 @@ export async function writeWeekPlan(
   const from = new Date(Math.max(run.weekOf.getTime(), dateColumn(asOf).getTime()));
   const to = new Date(run.weekOf.getTime() + (run.days - 1) * 86_400_000);
   const days = { gte: from, lte: to };
-  await tx.visit.deleteMany({ where: { state: 'proposed', visitDate: days } });
+  await tx.roadCall.updateMany({
+    where: { state: 'planned', visit: { state: 'proposed', pinned: false, visitDate: days } },
+    data: { state: 'open', visitId: null, version: { increment: 1 } },
+  });
+  await tx.visit.deleteMany({ where: { state: 'proposed', pinned: false, visitDate: days } });
   await tx.visit.updateMany({
     where: {
-      state: 'confirmed',
+      OR: [{ state: 'confirmed' }, { state: 'proposed', pinned: true }],
       visitDate: days,
       id: { notIn: plan.visits.flatMap((visit) => visit.promisedVisitId ?? []) },
     },
     data: {
       state: 'cancelled',
+      pinned: false,
       reason: 'The promise could not be kept when the week was planned again: the customer has to be told.',
       version: { increment: 1 },
     },
@@ -62,6 +74,14 @@ export async function writeWeekPlan(
       })),
     ),
   });
+  for (const { id, visit } of [...fresh, ...kept]) {
+    const calls = visit.items.flatMap((item) => itemOf(item.itemId).roadCallId ?? []);
+    if (calls.length === 0) continue;
+    await tx.roadCall.updateMany({
+      where: { id: { in: calls } },
+      data: { state: 'planned', visitId: id, version: { increment: 1 } },
+    });
+  }
   await tx.dayRoute.deleteMany({ where: { routeDate: days } });
   await tx.dayRoute.createMany({
     data: plan.routes.map((route) => ({
@@ -108,11 +128,14 @@ function visitRow(shopId: string, runId: string, visit: PlannedVisit) {
 function itemLookUp(register: Register) {
   const items = new Map<string, MachineItem>(machineItems(register).map((each) => [each.id, each]));
   const stopgaps = new Map<string, OpenStopgap>(register.stopgaps.map((each) => [stopgapItemId(each.id), each]));
+  const calls = new Map(register.roadCalls.map((each) => [roadCallItemId(each.id), each]));
   return (itemId: string) => {
+    const none = { serviceItemId: null, stopgapId: null, roadCallId: null, slot: null };
     const stopgap = stopgaps.get(itemId);
-    if (stopgap)
-      return { serviceItemId: null, stopgapId: stopgap.id, slot: null, code: stopgap.code, title: stopgap.title };
+    if (stopgap) return { ...none, stopgapId: stopgap.id, code: stopgap.code, title: stopgap.title };
+    const call = calls.get(itemId);
+    if (call) return { ...none, roadCallId: call.id, code: 'road-call', title: call.title };
     const each = items.get(itemId)!;
-    return { serviceItemId: each.item.id, stopgapId: null, slot: each.slot, code: each.item.code, title: each.title };
+    return { ...none, serviceItemId: each.item.id, slot: each.slot, code: each.item.code, title: each.title };
   };
 }

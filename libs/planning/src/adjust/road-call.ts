@@ -13,6 +13,7 @@ export type RoadCallKind = 'squeeze-in' | 'push-one' | 're-plan';
 export interface RoadCallOption {
   kind: RoadCallKind;
   draft: NamedDraft;
+  /** Beside the same week without the call. */
   change: PlanChange;
 }
 
@@ -55,13 +56,30 @@ export function roadCallOptions(week: StandingWeek, settings: RoadCallSettings):
   const options: RoadCallOption[] = [];
   for (const [kind, after] of drafts) {
     if (after === null) continue;
-    const change = describeChange(week, after);
+    const change = roadCallChange(week, after, settings.itemId);
     if (
       options.every((simpler) => change.cents.total < simpler.change.cents.total || isGentler(change, simpler.change))
     )
       options.push({ kind, draft: after, change });
   }
   return options;
+}
+
+/** What a call costs beside a week without it: that it would be left out otherwise is no saving. */
+export function roadCallChange(week: StandingWeek, after: NamedDraft, itemId: string): PlanChange {
+  const change = describeChange(week, after);
+  const { instance } = week;
+  const index = instance.snapshot.items.findIndex((item) => item.id === itemId);
+  const { deferralCents, laterLabourCents } = instance.items[index]!;
+  return {
+    ...change,
+    cents: {
+      ...change.cents,
+      total: change.cents.total + deferralCents,
+      deferral: change.cents.deferral + deferralCents - laterLabourCents,
+      laterLabour: change.cents.laterLabour + laterLabourCents,
+    },
+  };
 }
 
 function isGentler(a: PlanChange, b: PlanChange): boolean {

@@ -90,3 +90,13 @@ export function findVisit(draft: NamedDraft, visitId: string): { v: number; k: n
   }
   return null;
 }
+
+/** Start and end of work of every visit of a technician-day; null when it cannot be driven. */
+export function evaluateStanding(
+  instance: PlanningInstance,
+  v: number,
+  visits: readonly DraftVisit[],
+): { start: number; end: number }[] | null {
+  const { times } = evaluateRoute(instance, v, visits) ?? {};
+  return times ? visits.map((_, k) => ({ start: times.start[k]!, end: times.end[k]! })) : null;
+}

@@ -69,6 +69,9 @@ class RegisterReader {
           overrides: [],
           findings: [],
           stopgaps: [],
+          roadCalls: [],
+          bars: [],
+          events: [],
           promises: [],
           previous: [],
         }

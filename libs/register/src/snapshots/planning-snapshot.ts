@@ -1,7 +1,24 @@
-import type { PlanningItem, PlanningSnapshot } from '@deckround/planning';
+import type {
+  PlanningItem,
+  PlanningMachine,
+  PlanningPart,
+  PlanningSite,
+  PlanningSnapshot,
+  PlanningTechnician,
+} from '@deckround/planning';
 import type { DueForecast } from '@deckround/upkeep';
-import { addDays, clockOf, weekdayOf } from '../local-date.js';
-import type { DateRange, Machine, OpenStopgap, Part, Register, WeeklyWindow } from '../register.js';
+import { addDays, clockOf, dayNumber, weekdayOf } from '../local-date.js';
+import type {
+  DateRange,
+  Machine,
+  OpenRoadCall,
+  OpenStopgap,
+  Part,
+  Register,
+  Site,
+  SiteEvent,
+  WeeklyWindow,
+} from '../register.js';
 import { classOf, type MachineItem, machineItems } from './machine-items.js';
 
 export interface PlanningSpan {
@@ -22,10 +39,12 @@ export function planningSnapshot(
   const dates = Array.from({ length: span.days }, (_, index) => addDays(span.firstDate, index));
   // Planning again in mid-week must not send anybody to a day that is over.
   const daysLeft = dates.filter((date) => date >= span.asOf);
-  const items = planningItems(register, due, span, lastDate);
+  const items = [
+    ...planningItems(register, due, span, lastDate),
+    ...register.roadCalls.map((call) => roadCallItem(call, span)),
+  ];
+  const ready = beforeEvents(register, items, span);
   const machineIds = new Set(items.map((item) => item.machineId));
-  const machines = register.machines.filter((machine) => machineIds.has(machine.id));
-  const siteIds = new Set(machines.map((machine) => machine.siteId));
   return {
     version: 1,
     shopName: register.shop.name,
@@ -37,27 +56,64 @@ export function planningSnapshot(
     travel: register.shop.travel,
     laterTripShare: register.shop.laterTripShare,
     laterLabourShare: 1,
-    technicians: register.technicians.map((technician) => ({
-      id: technician.id,
-      name: technician.name,
-      latitude: technician.latitude,
-      longitude: technician.longitude,
-      zone: technician.timeZone,
-      skills: [...technician.skills],
-      wageCentsPerHour: technician.wageCentsPerHour,
-      overtimeCentsPerHour: technician.overtimeCentsPerHour,
-      maxOvertimeMinutes: technician.maxOvertimeMinutes,
-      lunch: technician.lunch && {
-        minutes: technician.lunch.minutes,
-        earliest: clockOf(technician.lunch.earliestMinute),
-        latest: clockOf(technician.lunch.latestMinute),
-      },
-      shifts: onDates(daysLeft, technician.shifts, technician.absences).map(({ date, from, to }) => ({
-        date,
-        start: from,
-        end: to,
-      })),
+    technicians: technicianRows(register, daysLeft),
+    ...placeRows(register, machineIds, dates),
+    items: ready,
+    parts: partRows(register),
+    promises: register.promises
+      .filter((promise) => promise.date >= span.asOf)
+      .map((promise) => ({ ...promise, itemIds: [...promise.itemIds] })),
+    barred: register.bars.map((bar) => ({ ...bar })),
+    previous: register.previous.map((each) => ({ ...each, itemIds: [...each.itemIds] })),
+  };
+}
+
+export function partRows(register: Register): PlanningPart[] {
+  return register.parts.map((part) => ({
+    id: part.id,
+    description: part.description,
+    designation: part.designation === '' ? null : part.designation,
+    unit: 'each',
+    onHand: part.onHand,
+    arrivals: part.arrivals.map((arrival) => ({ ...arrival })),
+    leadDays: part.leadDays,
+  }));
+}
+
+/** Technicians with their shifts on the given days. */
+export function technicianRows(register: Register, dates: readonly string[]): PlanningTechnician[] {
+  return register.technicians.map((technician) => ({
+    id: technician.id,
+    name: technician.name,
+    latitude: technician.latitude,
+    longitude: technician.longitude,
+    zone: technician.timeZone,
+    skills: [...technician.skills],
+    wageCentsPerHour: technician.wageCentsPerHour,
+    overtimeCentsPerHour: technician.overtimeCentsPerHour,
+    maxOvertimeMinutes: technician.maxOvertimeMinutes,
+    lunch: technician.lunch && {
+      minutes: technician.lunch.minutes,
+      earliest: clockOf(technician.lunch.earliestMinute),
+      latest: clockOf(technician.lunch.latestMinute),
+    },
+    shifts: onDates(dates, technician.shifts, technician.absences).map(({ date, from, to }) => ({
+      date,
+      start: from,
+      end: to,
     })),
+  }));
+}
+
+/** The machines given and their sites with access on the given days; an event ends the day's access. */
+export function placeRows(
+  register: Register,
+  machineIds: ReadonlySet<string>,
+  dates: readonly string[],
+): { sites: PlanningSite[]; machines: PlanningMachine[] } {
+  const machines = register.machines.filter((machine) => machineIds.has(machine.id));
+  const siteIds = new Set(machines.map((machine) => machine.siteId));
+  return {
     sites: register.sites
       .filter((site) => siteIds.has(site.id))
       .map((site) => ({
@@ -70,11 +126,7 @@ export function planningSnapshot(
         visitFeeCents: site.visitFeeCents,
         maxMachinesDown: site.maxMachinesDown,
         downRule: site.downRule,
-        windows: onDates(dates, site.access, site.blackouts).map(({ date, from, to }) => ({
-          date,
-          open: from,
-          close: to,
-        })),
+        windows: accessOf(register, site, dates),
         preferredTechnicianId: site.preferredTechnicianId,
         preferenceCents: site.preferenceCents,
       })),
@@ -89,25 +141,16 @@ export function planningSnapshot(
         parent,
       })),
     })),
-    items,
-    parts: register.parts.map((part) => ({
-      id: part.id,
-      description: part.description,
-      designation: part.designation === '' ? null : part.designation,
-      unit: 'each',
-      onHand: part.onHand,
-      arrivals: part.arrivals.map((arrival) => ({ ...arrival })),
-      leadDays: part.leadDays,
-    })),
-    promises: register.promises
-      .filter((promise) => promise.date >= span.asOf)
-      .map((promise) => ({ ...promise, itemIds: [...promise.itemIds] })),
-    previous: register.previous.map((each) => ({ ...each, itemIds: [...each.itemIds] })),
   };
 }
 
 export function machineLabel(machine: Machine): string {
   return [machine.machineClass, machine.model, machine.serial].filter((each) => each !== '').join(' ');
+}
+
+/** Id of the work that a road call asks for. */
+export function roadCallItemId(roadCallId: string): string {
+  return `road-call/${roadCallId}`;
 }
 
 /** Id of the work that an open stopgap owes. */
@@ -186,6 +229,70 @@ function stopgapItem(
     // The return that a stopgap owes is never left out for money, as soon as the part can be there.
     mustDo: reachesItsLimit && (release === null || release <= lastDate),
   };
+}
+
+/** A call is answered within the horizon whatever it costs, and every day of waiting counts. */
+export function roadCallItem(call: OpenRoadCall, span: PlanningSpan): PlanningItem {
+  const waited = (day: number) => {
+    const date = addDays(span.firstDate, day);
+    return Math.max(0, dayNumber(date) - dayNumber(span.asOf)) * call.downCentsPerDay;
+  };
+  return {
+    id: roadCallItemId(call.id),
+    machineId: call.machineId,
+    code: 'road-call',
+    title: call.title,
+    minutes: call.minutes,
+    skill: call.skill,
+    parts: [],
+    consumables: [],
+    preparations: [],
+    releaseDate: null,
+    mustDo: true,
+    timingCostCents: Array.from({ length: span.days }, (_, day) => waited(day)),
+    deferralCents: waited(span.days + 7),
+    dueP10: null,
+    dueP50: null,
+    dueP90: null,
+    because: 'The customer called',
+  };
+}
+
+/**
+ * What stands in the way of mowing at an event has to be done before it: calls, stopgaps, and items that are as likely
+ * as not past their tolerance by then. What cannot be ready, since its part comes later, stays as it was and says so.
+ */
+function beforeEvents(register: Register, items: readonly PlanningItem[], span: PlanningSpan): PlanningItem[] {
+  const lastDate = addDays(span.firstDate, span.days - 1);
+  const siteOf = new Map(register.machines.map((machine) => [machine.id, machine.siteId]));
+  const next = new Map<string, SiteEvent>();
+  for (const event of register.events) {
+    if (event.date < span.asOf || event.date < span.firstDate || event.date > lastDate) continue;
+    const other = next.get(event.siteId);
+    if (!other || event.date < other.date) next.set(event.siteId, event);
+  }
+  return items.map((item) => {
+    const event = next.get(siteOf.get(item.machineId)!);
+    if (!event) return item;
+    const isNeeded = item.mustDo || item.code === 'road-call' || (item.dueP50 !== null && item.dueP50 <= event.date);
+    if (!isNeeded) return item;
+    const latestDate = event.fromMinute > 0 ? event.date : addDays(event.date, -1);
+    if (item.releaseDate !== null && item.releaseDate > latestDate) {
+      return { ...item, because: `${item.because} It cannot be ready for ${event.name}: its part comes later.` };
+    }
+    const because = `${item.because} To be ready for ${event.name} on ${event.date}.`;
+    return { ...item, mustDo: true, latestDate, because };
+  });
+}
+
+/** Access on the given days; on the day of an event until it begins. */
+function accessOf(register: Register, site: Site, dates: readonly string[]) {
+  const events = register.events.filter((event) => event.siteId === site.id);
+  return onDates(dates, site.access, site.blackouts).flatMap(({ date, from, to }) => {
+    const event = events.find((each) => each.date === date);
+    const close = event && clockOf(event.fromMinute) < to ? clockOf(event.fromMinute) : to;
+    return from < close ? [{ date, open: from, close }] : [];
+  });
 }
 
 /**

@@ -1,0 +1,171 @@
+import { createHash } from 'node:crypto';
+import {
+  type PlanningItem,
+  type PlanningSnapshot,
+  type StandingVisit,
+  type StandingWeek,
+  standingWeek,
+} from '@deckround/planning';
+import { DomainError } from '@deckround/platform';
+import { addDays, machineItemId, roadCallItem, type StartedDay, standingSnapshot } from '@deckround/register';
+import { dateColumn, dateText, loadRegister, visitItemKey, wallClockOf } from '@deckround/register-store';
+import type { Tx } from '@deckround/store';
+import { VISIT_INCLUDE, type VisitRow } from '../planning/visit-view.js';
+
+const MOST_DAYS = 28;
+
+/** A planned week as it stands in the database now, and the rows behind it. */
+export interface LoadedWeek {
+  runId: string;
+  week: StandingWeek;
+  /** Visits begun today or done, which no change touches. */
+  begun: VisitRow[];
+  visits: Map<string, VisitRow>;
+  /** Changes with any visit of the week. */
+  stamp: string;
+}
+
+/**
+ * The week around a date as it is planned now. What has begun or is over is taken out; people, access, parts and calls
+ * are as they are now.
+ *
+ * @throws DomainError plan-not-ready when no plan covers the date
+ */
+export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise<LoadedWeek> {
+  const run = await runAround(tx, date);
+  const planned = run.snapshot as unknown as PlanningSnapshot;
+  const lastDate = addDays(planned.firstDate, planned.days - 1);
+  const register = await loadRegister(tx, false);
+  const zoneOf = new Map(register.sites.map((site) => [site.id, site.timeZone]));
+  const rows = await tx.visit.findMany({
+    where: {
+      visitDate: { gte: dateColumn(planned.firstDate), lte: dateColumn(lastDate) },
+      state: { not: 'cancelled' },
+    },
+    include: VISIT_INCLUDE,
+    orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
+  });
+  const isOver = wallClockOf(now, planned.zone).slice(0, 10) > lastDate;
+  const hasBegun = (row: VisitRow) => row.state === 'done' || (!isOver && row.startAt <= now);
+  const begun = rows.filter(hasBegun);
+  const standing = rows.filter((row) => !hasBegun(row));
+  const closed = new Set(begun.flatMap((row) => row.visitItems.map(visitItemKey)));
+  for (const each of await tx.completion.findMany({
+    where: { doneOn: { gte: dateColumn(planned.asOf) } },
+    include: { slot: true },
+  })) {
+    closed.add(machineItemId(each.machineId, each.itemCode, each.slot?.name ?? null));
+  }
+  const span = { asOf: wallClockOf(now, planned.zone).slice(0, 10), firstDate: planned.firstDate, days: planned.days };
+  const calls = register.roadCalls.map((call) => roadCallItem(call, span)).filter((item) => !closed.has(item.id));
+  const known = new Set([...planned.items, ...calls].map((item) => item.id));
+  const found = standing.flatMap((row) =>
+    row.visitItems.flatMap((item) => (known.has(visitItemKey(item)) ? [] : [foundItem(item, planned)])),
+  );
+  const snapshot = standingSnapshot(register, planned, {
+    wallClock: (zone) => wallClockOf(now, zone).slice(0, 16),
+    started: await startedDays(tx, begun, register.technicians, now),
+    closedItemIds: closed,
+    added: [...calls, ...found],
+  });
+  const week = standingWeek(
+    snapshot,
+    standing.map((row) => standingVisit(row, zoneOf.get(row.siteId)!)),
+  );
+  return {
+    runId: run.id,
+    week,
+    begun,
+    visits: new Map(rows.map((row) => [row.id, row])),
+    stamp: stampOf(run.id, rows, begun),
+  };
+}
+
+async function runAround(tx: Tx, date: string) {
+  const runs = await tx.planRun.findMany({
+    where: {
+      status: 'done',
+      weekOf: { lte: dateColumn(date), gt: dateColumn(addDays(date, -MOST_DAYS)) },
+    },
+    select: { id: true, weekOf: true, days: true },
+    orderBy: { finishedAt: 'desc' },
+  });
+  const run = runs.find((each) => addDays(dateText(each.weekOf), each.days - 1) >= date);
+  if (!run) {
+    throw new DomainError('plan-not-ready', `No plan covers ${date}: plan its week first.`);
+  }
+  return tx.planRun.findUniqueOrThrow({ where: { id: run.id }, select: { id: true, snapshot: true } });
+}
+
+function standingVisit(row: VisitRow, zone: string): StandingVisit {
+  const clock = (instant: Date) => wallClockOf(instant, zone).slice(11, 16);
+  const promised = { from: clock(row.promisedFrom ?? row.startAt), to: clock(row.promisedTo ?? row.startAt) };
+  const pinned = { from: clock(row.startAt), to: clock(row.startAt) };
+  return {
+    visitId: row.id,
+    siteId: row.siteId,
+    technicianId: row.technicianId,
+    date: dateText(row.visitDate),
+    itemIds: row.visitItems.map(visitItemKey),
+    promise: row.pinned
+      ? { kind: 'frozen', ...pinned, moveCents: row.moveCents }
+      : row.state === 'confirmed'
+        ? { kind: 'confirmed', ...promised, moveCents: row.moveCents }
+        : null,
+  };
+}
+
+/** Work added to a visit that the plan did not know: it stays with its visit and costs nothing to be on time. */
+function foundItem(item: VisitRow['visitItems'][number], planned: PlanningSnapshot): PlanningItem {
+  return {
+    id: visitItemKey(item),
+    machineId: item.machineId,
+    code: item.code,
+    title: item.title,
+    minutes: item.minutes,
+    skill: null,
+    parts: [],
+    consumables: [],
+    preparations: [],
+    releaseDate: null,
+    mustDo: true,
+    timingCostCents: new Array<number>(planned.days).fill(0),
+    deferralCents: 0,
+    dueP10: null,
+    dueP50: null,
+    dueP90: null,
+    because: item.reason,
+  };
+}
+
+/** Where everybody is now: at the last visit begun today. */
+async function startedDays(
+  tx: Tx,
+  begun: readonly VisitRow[],
+  technicians: readonly { id: string; timeZone: string }[],
+  now: Date,
+): Promise<StartedDay[]> {
+  const days: StartedDay[] = [];
+  for (const { id, timeZone } of technicians) {
+    const today = wallClockOf(now, timeZone).slice(0, 10);
+    const last = begun.findLast((row) => row.technicianId === id && dateText(row.visitDate) === today);
+    if (!last) continue;
+    const ends = last.finishedAt ?? last.endAt;
+    const route = await tx.dayRoute.findFirst({ where: { technicianId: id, routeDate: dateColumn(today) } });
+    days.push({
+      technicianId: id,
+      siteId: last.siteId,
+      freeAt: wallClockOf(ends > now ? ends : now, timeZone).slice(11, 16),
+      lunchTaken: route?.lunchFrom !== null && route?.lunchFrom !== undefined && route.lunchFrom <= now,
+    });
+  }
+  return days;
+}
+
+function stampOf(runId: string, rows: readonly VisitRow[], begun: readonly VisitRow[]): string {
+  const facts = rows.map((row) => [row.id, row.version, row.state]);
+  return createHash('sha256')
+    .update(JSON.stringify([runId, facts, begun.map((row) => row.id)]))
+    .digest('hex')
+    .slice(0, 32);
+}

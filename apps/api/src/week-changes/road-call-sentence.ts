@@ -1,0 +1,35 @@
+import type { PlanChange, RoadCallKind } from '@deckround/planning';
+
+interface Names {
+  technician: (id: string) => string;
+  site: (id: string) => string;
+  /** `Tuesday 10:40` of an instant with offset. */
+  time: (instant: string) => string;
+  money: (cents: number) => string;
+}
+
+const OPENING: Record<RoadCallKind, string> = {
+  'squeeze-in': 'squeezes it in',
+  'push-one': 'takes it in place of another visit',
+  're-plan': 'takes it, and the day is arranged anew',
+};
+
+/** One option in words: who goes when, who moves and by how much, and what it costs. */
+export function roadCallSentence(kind: RoadCallKind, change: PlanChange, names: Names): string {
+  const call = change.visits.find((visit) => visit.what === 'added' && visit.to !== null);
+  const opening = call
+    ? `${names.technician(call.to!.technicianId)} ${OPENING[kind]} on ${names.time(call.to!.startAt)}.`
+    : 'A visit already planned there takes it along.';
+  const others = change.visits.filter((visit) => visit !== call);
+  const moved = others.map((visit) => {
+    const place = names.site(visit.siteId);
+    const promise = visit.breaksPromise ? ', which breaks its promise' : '';
+    if (visit.what === 'dropped') return `${place} is given up${promise}`;
+    if (visit.what === 'moved')
+      return `${place} moves to ${names.technician(visit.to!.technicianId)} on ${names.time(visit.to!.startAt)}${promise}`;
+    const minutes = Math.abs(visit.minutesLater ?? 0);
+    return `${place} begins ${minutes} min ${(visit.minutesLater ?? 0) > 0 ? 'later' : 'earlier'}${promise}`;
+  });
+  const shifts = moved.length === 0 ? 'Nobody else moves.' : `${moved.join('; ')}.`;
+  return `${opening} ${shifts} It costs ${names.money(change.cents.total)}.`;
+}

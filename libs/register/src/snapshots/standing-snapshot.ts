@@ -1,0 +1,86 @@
+import type { PlanningItem, PlanningSnapshot } from '@deckround/planning';
+import { addDays } from '../local-date.js';
+import type { Register } from '../register.js';
+import { partRows, placeRows, technicianRows } from './planning-snapshot.js';
+
+/** Where a technician is in the middle of a day. */
+export interface StartedDay {
+  readonly technicianId: string;
+  /** Site of the last visit begun. */
+  readonly siteId: string;
+  /** When that visit ends, wall clock of the technician's zone. */
+  readonly freeAt: string;
+  readonly lunchTaken: boolean;
+}
+
+export interface PresentState {
+  /** Local date and time in a zone, `2026-06-08T09:40`. */
+  readonly wallClock: (zone: string) => string;
+  readonly started: readonly StartedDay[];
+  /** Items done or under way since the plan was made. */
+  readonly closedItemIds: ReadonlySet<string>;
+  /** Work that the plan did not know: calls, and what was found on the spot. */
+  readonly added: readonly PlanningItem[];
+}
+
+/**
+ * The snapshot a week was planned from, brought up to now without forecasting again: people, access, parts, bars and new
+ * work as they are, timing costs as they were, and what is over today cut off. A week that is over stays whole.
+ */
+export function standingSnapshot(register: Register, planned: PlanningSnapshot, state: PresentState): PlanningSnapshot {
+  const dates = Array.from({ length: planned.days }, (_, day) => addDays(planned.firstDate, day));
+  const isOver = state.wallClock(planned.zone).slice(0, 10) > dates.at(-1)!;
+  const known = new Set(register.machines.map((machine) => machine.id));
+  const added = new Set(state.added.map((item) => item.id));
+  const items = [
+    ...planned.items.filter(
+      (item) => known.has(item.machineId) && !state.closedItemIds.has(item.id) && !added.has(item.id),
+    ),
+    ...state.added.filter((item) => known.has(item.machineId)),
+  ];
+  const started = new Map(state.started.map((day) => [day.technicianId, day]));
+  const machineIds = new Set(items.map((item) => item.machineId));
+  // A technician's day may begin at a site where nothing is left to do.
+  for (const { siteId } of state.started) {
+    const machine = register.machines.find((each) => each.siteId === siteId);
+    if (machine) machineIds.add(machine.id);
+  }
+  const { sites, machines } = placeRows(register, machineIds, dates);
+  return {
+    ...planned,
+    technicians: technicianRows(register, dates).map((technician) => ({
+      ...technician,
+      shifts: isOver
+        ? technician.shifts
+        : technician.shifts.flatMap((shift) => {
+            const [today, clock] = state.wallClock(technician.zone).split('T') as [string, string];
+            if (shift.date !== today) return shift.date > today ? [shift] : [];
+            const day = started.get(technician.id);
+            const start = latest(shift.start, clock, day?.freeAt ?? '');
+            const underWay = day && { siteId: day.siteId, lunchTaken: day.lunchTaken };
+            return start < shift.end ? [{ ...shift, start, ...(underWay && { underWay }) }] : [];
+          }),
+    })),
+    sites: sites.map((site) => ({
+      ...site,
+      windows: isOver
+        ? site.windows
+        : site.windows.flatMap((window) => {
+            const [today, clock] = state.wallClock(site.zone).split('T') as [string, string];
+            if (window.date !== today) return window.date > today ? [window] : [];
+            const open = latest(window.open, clock);
+            return open < window.close ? [{ ...window, open }] : [];
+          }),
+    })),
+    machines,
+    items,
+    parts: partRows(register),
+    promises: [],
+    barred: register.bars.map((bar) => ({ ...bar })),
+    previous: [],
+  };
+}
+
+function latest(...clocks: string[]): string {
+  return clocks.sort().at(-1)!;
+}

@@ -1,0 +1,212 @@
+import { stoppedClock } from '@deckround/platform';
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { type ApiClient, until } from '../support/api-client.js';
+import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { runningApi } from '../support/running-api.js';
+import { createSmallShop, type SmallShop, WEEK } from '../support/small-shop.js';
+
+interface VisitView {
+  id: string;
+  version: number;
+  technicianId: string;
+  siteId: string;
+  date: string;
+  startAt: string;
+  endAt: string;
+  state: string;
+  pinned: boolean;
+  items: { id: string; code: string; machineId: string }[];
+}
+
+let database: TestDatabase;
+let shop: SmallShop;
+let api: Awaited<ReturnType<typeof runningApi>>;
+let manager: ApiClient;
+const clock = stoppedClock('2026-06-05T15:00:00Z');
+
+beforeAll(async () => {
+  database = await freshDatabase();
+  shop = await createSmallShop(database.store);
+  api = await runningApi(database, undefined, clock);
+  manager = await api.signIn('manager');
+});
+afterAll(async () => {
+  await api.service.stop();
+  await database.drop();
+});
+
+async function plan(): Promise<void> {
+  const asked = await manager.post('/v1/plan-runs', { weekOf: WEEK, iterations: 2000 });
+  const run = await until(
+    () => manager.get(`/v1/plan-runs/${asked.body.id}`),
+    ({ body }) => ['done', 'failed'].includes(body.status),
+  );
+  expect(run.body.status).toBe('done');
+}
+
+const visits = async (): Promise<VisitView[]> => (await manager.get('/v1/visits?limit=500')).body.items;
+const visit = async (id: string): Promise<VisitView> => (await manager.get(`/v1/visits/${id}`)).body;
+
+describe('moving a visit by hand', () => {
+  it('needs a plan', async () => {
+    expect((await manager.get('/v1/visits/00000000-0000-4000-8000-000000000000/move-prices')).status).toBe(404);
+  });
+
+  it('costs what its price said, moves it with its items, and tells whom else it moves', async () => {
+    await plan();
+    const [first] = await visits();
+    const prices = await manager.get(`/v1/visits/${first!.id}/move-prices`);
+    expect(prices.status).toBe(200);
+    const { places, stamp } = prices.body;
+    expect(places.filter((place: { isWhereItStands: boolean }) => place.isWhereItStands)).toMatchObject([{ cents: 0 }]);
+    const other = places.find((place: { date: string }) => place.date !== first!.date);
+    const moved = await manager.post(`/v1/visits/${first!.id}/move`, {
+      technicianId: other.technicianId,
+      date: other.date,
+      order: other.order,
+      stamp,
+    });
+    expect(moved.status).toBe(201);
+    expect(moved.body.difference.cents.total).toBe(other.cents);
+    expect(moved.body.difference.visits[0]).toMatchObject({ customerName: 'Meadow Trust', breaksPromise: false });
+    const after = await visit(first!.id);
+    expect(after).toMatchObject({ date: other.date, technicianId: other.technicianId, pinned: true });
+    expect(new Date(after.startAt).getTime()).toBe(new Date(other.startAt).getTime());
+    expect(after.items.map((item) => item.id).sort()).toEqual(first!.items.map((item) => item.id).sort());
+    const week = (await manager.get(`/v1/week?weekOf=${WEEK}`)).body;
+    const day = week.routes.find(
+      (route: { technicianId: string; date: string }) =>
+        route.technicianId === other.technicianId && route.date === other.date,
+    );
+    expect(day.visits.map((each: { id: string }) => each.id)).toContain(first!.id);
+    const changes = (await manager.get('/v1/week-changes')).body.items;
+    expect(changes).toMatchObject([{ kind: 'move', cents: other.cents }]);
+    // The week is another one now: the old stamp is refused and nothing is done.
+    const again = await manager.post(`/v1/visits/${first!.id}/move`, { ...bare(first!), stamp });
+    expect(again.status).toBe(409);
+    expect((await visit(first!.id)).version).toBe(after.version);
+  });
+
+  it('holds it fast when the week is planned again, until it is let go', async () => {
+    const held = (await visits()).find((each) => each.pinned)!;
+    await plan();
+    expect(await visit(held.id)).toMatchObject({
+      startAt: held.startAt,
+      technicianId: held.technicianId,
+      pinned: true,
+    });
+    const letGo = await manager.patch(
+      `/v1/visits/${held.id}`,
+      { pinned: false },
+      `"${(await visit(held.id)).version}"`,
+    );
+    expect(letGo.body.pinned).toBe(false);
+  });
+
+  it('is refused where somebody cannot be sent, with the reason', async () => {
+    const [first] = await visits();
+    const bar = await manager.post('/v1/visit-bars', { siteId: first!.siteId, technicianId: first!.technicianId });
+    expect(bar.status).toBe(201);
+    const { closed } = (await manager.get(`/v1/visits/${first!.id}/move-prices`)).body;
+    // Where it stands it may not be any more: it has to be planned again.
+    expect(closed).toBeUndefined();
+    await plan();
+    for (const each of await visits()) {
+      if (each.siteId === first!.siteId && each.state === 'proposed')
+        expect(each.technicianId).not.toBe(first!.technicianId);
+    }
+    expect((await manager.delete(`/v1/visit-bars/${bar.body.id}`)).status).toBe(204);
+    expect((await manager.post('/v1/visit-bars', { siteId: first!.siteId })).status).toBe(422);
+  });
+});
+
+describe('a road call in mid-week', () => {
+  let callId: string;
+
+  it('knows what to ask and what to load', async () => {
+    const { items } = (await manager.get('/v1/symptoms')).body;
+    expect(items.find((each: { code: string }) => each.code === 'bearing-noise').questions.length).toBeGreaterThan(2);
+    const supervisor = await api.signIn('supervisor');
+    clock.moveTo('2026-06-08T14:40:00Z');
+    const call = await supervisor.post('/v1/road-calls', {
+      machineId: shop.machineIds.get('M1')!,
+      calledAt: '2026-06-08T09:40:00-05:00',
+      symptom: 'howls under load',
+      symptomCode: 'bearing-noise',
+      answers: { 'which-spindle': 'left' },
+    });
+    expect(call.body).toMatchObject({ minutes: 75, skill: 'mechanical', downCentsPerDay: 15_000, state: 'open' });
+    callId = call.body.id;
+    const odd = await supervisor.post('/v1/road-calls', {
+      machineId: shop.machineIds.get('M1')!,
+      calledAt: '2026-06-08T09:40:00-05:00',
+      symptom: 'odd',
+      symptomCode: 'nonsense',
+    });
+    expect(odd.status).toBe(422);
+  });
+
+  it('gives options with cost and whom they move, and carries one out in one go', async () => {
+    const before = await visits();
+    const promised = before.find((each) => each.state === 'proposed' && new Date(each.startAt) > clock.now())!;
+    await manager.patch(`/v1/visits/${promised.id}`, { state: 'confirmed', moveCents: 4000 }, `"${promised.version}"`);
+    const given = await manager.post(`/v1/road-calls/${callId}/options`, {});
+    expect(given.status).toBe(200);
+    const { options, stamp, likelyParts, cautions } = given.body;
+    expect(options.length).toBeGreaterThan(0);
+    expect(options[0].kind).toBe('squeeze-in');
+    expect(options[0].sentence).toMatch(/Technician T\d squeezes it in on \w+day \d\d:\d\d\..* It costs \$/);
+    for (const option of options) expect(new Date(option.startAt).getTime()).toBeGreaterThanOrEqual(+clock.now());
+    expect(likelyParts[0]).toMatchObject({ because: 'Replace spindle bearings', onHand: 10 });
+    expect(cautions.length).toBeGreaterThan(0);
+
+    const chosen = await manager.post(`/v1/road-calls/${callId}/choose`, { kind: 'squeeze-in', stamp });
+    expect(chosen.body).toMatchObject({ state: 'planned' });
+    const made = await visit(chosen.body.visitId);
+    expect(made.items.map((item) => item.code)).toContain('road-call');
+    expect(new Date(made.startAt).getTime()).toBe(new Date(options[0].startAt).getTime());
+    expect(await visit(promised.id)).toMatchObject({ state: 'confirmed' });
+    expect((await manager.post(`/v1/road-calls/${callId}/choose`, { kind: 'squeeze-in', stamp })).status).toBe(409);
+    expect((await manager.post(`/v1/road-calls/${callId}/options`, {})).status).toBe(409);
+  });
+
+  it('is kept when the week is planned again, and closed with its visit', async () => {
+    await plan();
+    const call = (await manager.get(`/v1/road-calls/${callId}`)).body;
+    expect(call.state).toBe('planned');
+    const made = await visit(call.visitId);
+    const finished = await manager.post(`/v1/visits/${made.id}/finish`, {
+      finishedAt: made.endAt,
+      done: made.items.map((item) => item.id),
+    });
+    expect(finished.status).toBe(201);
+    expect((await manager.get(`/v1/road-calls/${callId}`)).body.state).toBe('closed');
+    expect((await manager.get(`/v1/machines/${shop.machineIds.get('M1')}`)).body.condition).toBe('working');
+  });
+});
+
+describe('an event', () => {
+  it('has the machines of its site ready before it begins', async () => {
+    const siteId = shop.siteIds.get('S2')!;
+    const event = await manager.post('/v1/site-events', {
+      siteId,
+      date: '2026-06-11',
+      from: '12:00',
+      name: 'Sports day',
+    });
+    expect(event.body).toMatchObject({ from: '12:00', name: 'Sports day' });
+    await plan();
+    const there = (await visits()).filter(
+      (each) => each.siteId === siteId && ['proposed', 'confirmed'].includes(each.state),
+    );
+    expect(there.length).toBeGreaterThan(0);
+    for (const each of there) {
+      expect([each.date <= '2026-06-10', each.endAt <= '2026-06-11T17:00:00Z']).toContain(true);
+    }
+  });
+});
+
+/** A place without what only a price has. */
+function bare({ technicianId, date }: VisitView) {
+  return { technicianId, date };
+}
