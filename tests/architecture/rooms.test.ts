@@ -9,6 +9,7 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'libs/contracts': [],
   'libs/usage': [],
+  'libs/reliability': [],
   'libs/upkeep': ['usage'],
   'libs/routing': [],
   'libs/planning': ['routing', 'upkeep'],
@@ -62,6 +63,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 const PURE: Readonly<Record<string, readonly string[]>> = {
   'libs/contracts': ['zod'],
   'libs/usage': ['zod'],
+  'libs/reliability': [],
   'libs/upkeep': ['zod'],
   'libs/routing': ['geographiclib-geodesic'],
   'libs/planning': ['zod', 'luxon'],
