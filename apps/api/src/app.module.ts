@@ -29,6 +29,7 @@ import { HealthController } from './system/health.controller.js';
 import { SiteEventsController, VisitBarsController } from './week-changes/bars-and-events.js';
 import { MovesController } from './week-changes/moves.controller.js';
 import { RoadCallAnswersController } from './week-changes/road-calls.controller.js';
+import { SuppliesController } from './week-changes/supplies.controller.js';
 
 /** What the API stands on; made by whoever starts it. */
 export interface ApiContext {
@@ -72,6 +73,7 @@ export class AppModule {
         RoadCallAnswersController,
         VisitBarsController,
         SiteEventsController,
+        SuppliesController,
       ],
       providers: [
         { provide: STORE, useValue: context.store },

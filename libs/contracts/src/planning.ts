@@ -239,6 +239,10 @@ export const Week = z
         mustDo: z.boolean(),
         code: z.string(),
         reason: z.string(),
+        remedies: z
+          .array(z.string())
+          .optional()
+          .meta({ description: 'For what must be done: the mildest rules to give up so that it fits' }),
       }),
     ),
     cost: z.record(z.string(), z.int()).nullable(),
@@ -247,6 +251,40 @@ export const Week = z
     id: 'Week',
     description: 'Who drives where, when, doing what, with which parts; what was left out and what waiting costs',
   });
+export const PlanDifferenceQuery = z.object({ from: Id.meta({ description: 'The plan run to compare with' }) });
+export const PlanDifference = z
+  .object({
+    cents: z.record(z.string(), z.int()),
+    visits: z.array(
+      z.object({
+        siteId: Id,
+        what: z.enum(['same', 'retimed', 'moved-day', 'moved-technician', 'added', 'dropped']),
+        before: z.string().nullable(),
+        after: z.string().nullable(),
+        minutesLater: z.int().nullable(),
+        itemsAdded: z.array(z.string()),
+        itemsDropped: z.array(z.string()),
+      }),
+    ),
+    nowPlanned: z.array(z.string()),
+    nowLeftOut: z.array(z.string()),
+  })
+  .meta({ id: 'PlanDifference', description: 'How one plan of a week differs from another' });
+export const ExtraTime = z
+  .object({
+    minutes: z.int(),
+    days: z.array(
+      z.object({
+        technicianId: Id,
+        date: LocalDate,
+        cents: z.int(),
+        itemId: z.string().nullable(),
+        title: z.string().nullable(),
+      }),
+    ),
+  })
+  .meta({ id: 'ExtraTime', description: 'What more time on each technician’s day would save' });
+
 export const WeekConfirm = z
   .strictObject({
     weekOf: LocalDate,

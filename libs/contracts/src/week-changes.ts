@@ -154,3 +154,42 @@ export const SiteEventCreate = z
 export const SiteEvent = z
   .object({ id: Id, siteId: Id, date: LocalDate, from: ClockTime, name: z.string() })
   .meta({ id: 'SiteEvent', description: 'All machines of the site are able to mow by then' });
+
+export const OrderListQuery = z.object({ weeks: z.coerce.number().int().min(1).max(26).default(6) });
+export const OrderList = z
+  .object({
+    asOf: LocalDate,
+    lines: z.array(
+      z.object({
+        partId: Id,
+        code: z.string(),
+        name: z.string(),
+        quantity: z.int(),
+        orderBy: LocalDate,
+        firstNeededOn: LocalDate,
+        isLate: z.boolean(),
+        certainty: z.enum(['planned', 'forecast']),
+        purposes: z.array(z.string()),
+      }),
+    ),
+  })
+  .meta({ id: 'OrderList', description: 'What to order by when, so that no planned visit lacks a part' });
+
+export const Alert = z
+  .object({
+    kind: z.enum(['part-late-for-visit', 'part-late-for-stopgap', 'stopgap-limit-near', 'stopgap-limit-past']),
+    siteId: Id,
+    siteName: z.string(),
+    machineId: Id,
+    machineCode: z.string(),
+    visitId: Id.nullable(),
+    stopgapId: Id.nullable(),
+    sentence: z.string(),
+    choice: z.string().meta({ description: 'The next best thing to do' }),
+    move: z
+      .object({ technicianId: Id, date: LocalDate, order: z.int(), cents: z.int(), stamp: z.string() })
+      .nullable()
+      .meta({ description: 'Where the visit would go, ready for POST /v1/visits/{id}/move' }),
+  })
+  .meta({ id: 'Alert' });
+export const AlertList = z.object({ items: z.array(Alert) }).meta({ id: 'AlertList' });

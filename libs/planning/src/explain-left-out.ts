@@ -1,4 +1,5 @@
 import { canDo, cheapestAddition } from './cheapest-addition.js';
+import { diagnose } from './diagnose.js';
 import type { Draft } from './draft.js';
 import { basePlace, type PlanningInstance } from './instance.js';
 import { money, sentences } from './sentences.js';
@@ -28,6 +29,7 @@ export function explainLeftOut(
     mustDo: item.mustDo,
     code,
     reason: sentences(why, `Leaving it costs ${money(waitingCents, snapshot)}`),
+    ...(item.mustDo && { remedies: diagnose(instance, draft, index) }),
   });
 
   const skilled = technicianDays.flatMap((day, v) => {

@@ -90,6 +90,8 @@ export const LeftOut = z.object({
   /** Nearest obstacle: no skilled technician, no part in time, no access, no time in any shift, or simply cheaper to wait. */
   code: z.enum(['skill', 'part', 'access', 'time', 'cheaper-later']),
   reason: z.string(),
+  /** Only for what must be done: the mildest rules to give up so that it fits. */
+  remedies: z.array(z.string()).optional(),
 });
 export type LeftOut = z.infer<typeof LeftOut>;
 

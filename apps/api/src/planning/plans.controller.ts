@@ -1,5 +1,6 @@
-import { PageQuery, PlanRun, PlanRunCreate, pageOf } from '@deckround/contracts';
+import { PageQuery, PlanDifference, PlanDifferenceQuery, PlanRun, PlanRunCreate, pageOf } from '@deckround/contracts';
 import type { JobQueue } from '@deckround/jobs';
+import { planDifference, type WeekPlan } from '@deckround/planning';
 import { type Config, DomainError, type Logger } from '@deckround/platform';
 import { dateColumn, dateText } from '@deckround/register-store';
 import type { Prisma, Store, Tx } from '@deckround/store';
@@ -113,6 +114,18 @@ export class PlansController {
   ) {
     const look = async () => toView(await this.store.inShop(actor.shopId, (tx) => find(tx, id)));
     await sendProgress(request, reply, look, (run) => !['asked', 'running'].includes(run.status));
+  }
+
+  @Get(':id/difference')
+  @Allow(['manager'], 'read')
+  @Answers(200, PlanDifference, 'How this plan differs from another one')
+  async difference(
+    @Caller() actor: Actor,
+    @Param('id', { schema: IdParam }) id: string,
+    @Query({ schema: PlanDifferenceQuery }) { from }: z.infer<typeof PlanDifferenceQuery>,
+  ) {
+    const [before, after] = [await this.document(actor, from, 'plan'), await this.document(actor, id, 'plan')];
+    return planDifference(before as WeekPlan, after as WeekPlan);
   }
 
   @Get(':id/snapshot')

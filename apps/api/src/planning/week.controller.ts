@@ -1,5 +1,6 @@
-import { Week, WeekConfirm, WeekConfirmed, WeekQuery } from '@deckround/contracts';
-import type { WeekPlan } from '@deckround/planning';
+import { ExtraTime, Week, WeekConfirm, WeekConfirmed, WeekQuery } from '@deckround/contracts';
+import { extraTime, type WeekPlan } from '@deckround/planning';
+import type { Clock } from '@deckround/platform';
 import { addDays } from '@deckround/register';
 import { dateColumn, dateText } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
@@ -10,10 +11,13 @@ import type { z } from 'zod';
 import { type Actor, Allow, Caller } from '../access/actor.js';
 import { Answers, Creates } from '../http/answer.js';
 import { Once } from '../http/once.js';
-import { STORE } from '../http/tokens.js';
+import { CLOCK, STORE } from '../http/tokens.js';
 import { instantOrNull } from '../register/values.js';
+import { loadStandingWeek } from '../week-changes/load-standing-week.js';
 import { confirmVisit } from './confirm-visit.js';
 import { toVisitView, VISIT_INCLUDE } from './visit-view.js';
+
+const QUARTER_HOUR = 15;
 
 @ApiTags('Week')
 @ApiBearerAuth()
@@ -21,6 +25,7 @@ import { toVisitView, VISIT_INCLUDE } from './visit-view.js';
 export class WeekController {
   constructor(
     @Inject(STORE) private readonly store: Store,
+    @Inject(CLOCK) private readonly clock: Clock,
     @Inject(Once) private readonly once: Once,
   ) {}
 
@@ -29,6 +34,21 @@ export class WeekController {
   @Answers(200, Week, 'The week as it is planned now')
   read(@Caller() actor: Actor, @Query({ schema: WeekQuery }) query: z.infer<typeof WeekQuery>) {
     return this.store.inShop(actor.shopId, (tx) => readWeek(tx, query));
+  }
+
+  @Get('extra-time')
+  @Allow(['manager'], 'read')
+  @Answers(200, ExtraTime, 'What a quarter of an hour more on each technician’s day would save')
+  extra(@Caller() actor: Actor, @Query({ schema: WeekQuery }) { weekOf }: z.infer<typeof WeekQuery>) {
+    return this.store.inShop(actor.shopId, async (tx) => {
+      const { week } = await loadStandingWeek(tx, weekOf, this.clock.now());
+      const titles = new Map(week.instance.snapshot.items.map((item) => [item.id, item.title]));
+      const days = extraTime(week.instance, week.draft, QUARTER_HOUR);
+      return {
+        minutes: QUARTER_HOUR,
+        days: days.map((day) => ({ ...day, title: day.itemId === null ? null : (titles.get(day.itemId) ?? null) })),
+      };
+    });
   }
 
   @Post('confirm')

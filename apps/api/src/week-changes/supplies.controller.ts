@@ -1,0 +1,52 @@
+import { AlertList, OrderList, OrderListQuery } from '@deckround/contracts';
+import { orderList } from '@deckround/planning';
+import type { Clock } from '@deckround/platform';
+import { partRows } from '@deckround/register';
+import { loadRegister, wallClockOf } from '@deckround/register-store';
+import type { Store } from '@deckround/store';
+import { Controller, Get, Inject, Query } from '@nestjs/common';
+import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
+import type { z } from 'zod';
+import { type Actor, Allow, Caller } from '../access/actor.js';
+import { Answers } from '../http/answer.js';
+import { CLOCK, STORE } from '../http/tokens.js';
+import { alertsOf } from './alerts.js';
+import { partNeeds } from './part-needs.js';
+
+@ApiTags('Supplies')
+@ApiBearerAuth()
+@Controller('v1')
+export class SuppliesController {
+  constructor(
+    @Inject(STORE) private readonly store: Store,
+    @Inject(CLOCK) private readonly clock: Clock,
+  ) {}
+
+  @Get('order-list')
+  @Allow(['manager', 'technician'], 'read')
+  @Answers(200, OrderList, 'What to order by when, the most urgent first')
+  orders(@Caller() actor: Actor, @Query({ schema: OrderListQuery }) { weeks }: z.infer<typeof OrderListQuery>) {
+    return this.store.inShop(actor.shopId, async (tx) => {
+      const register = await loadRegister(tx, false);
+      const asOf = wallClockOf(this.clock.now(), register.shop.timeZone).slice(0, 10);
+      const parts = new Map(register.parts.map((part) => [part.id, part]));
+      const lines = orderList(partRows(register), await partNeeds(tx, register, asOf, weeks), asOf);
+      return {
+        asOf,
+        lines: lines.map((line) => {
+          const { code, description, designation } = parts.get(line.partId)!;
+          return { ...line, code, name: [description, designation].filter(Boolean).join(' ') };
+        }),
+      };
+    });
+  }
+
+  @Get('alerts')
+  @Allow(['manager'], 'read')
+  @Answers(200, AlertList, 'What needs a decision, each with the next best thing to do')
+  alerts(@Caller() actor: Actor) {
+    return this.store.inShop(actor.shopId, async (tx) => ({
+      items: await alertsOf(tx, await loadRegister(tx, false), this.clock.now()),
+    }));
+  }
+}
