@@ -44,6 +44,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'usage',
     'worker',
   ],
+  'apps/web': ['contracts'],
   'apps/cli': [
     'platform',
     'store',
@@ -84,7 +85,7 @@ function sourcesOf(folder: string): string[] {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
     const path = join(folder, entry.name);
     if (entry.isDirectory()) return entry.name === 'generated' || entry.name === 'test-support' ? [] : sourcesOf(path);
-    return entry.name.endsWith('.ts') && !entry.name.endsWith('.test.ts') ? [path] : [];
+    return /\.tsx?$/.test(entry.name) && !/\.test\.tsx?$/.test(entry.name) ? [path] : [];
   });
 }
 

@@ -23,6 +23,7 @@ import { MACHINE_DETAIL_CONTROLLERS } from './register/machine-details.js';
 import { MachineClassesController, MachinesController } from './register/machines.js';
 import { PartOrdersController, PartsController } from './register/parts.js';
 import { ServiceItemsController } from './register/service-items.js';
+import { ShopController } from './register/shop.controller.js';
 import { BlackoutsController, SitesController } from './register/sites.js';
 import { AbsencesController, TechniciansController } from './register/technicians.js';
 import { HealthController } from './system/health.controller.js';
@@ -50,6 +51,7 @@ export class AppModule {
         HealthController,
         AccessController,
         PeopleController,
+        ShopController,
         CustomersController,
         SitesController,
         BlackoutsController,

@@ -6,8 +6,9 @@ import { NestFactory, Reflector } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import { type ApiContext, AppModule } from './app.module.js';
 import { openApiDocument } from './openapi/document.js';
-import { readablePage } from './openapi/readable-page.js';
+import { READABLE_PAGE_STYLE, readablePage } from './openapi/readable-page.js';
 import { ProblemFilter } from './problems/problem.filter.js';
+import { serveWebApp } from './web-app.js';
 
 const MAX_BODY = 4 * 1024 * 1024;
 
@@ -20,11 +21,19 @@ export async function createApi(context: ApiContext): Promise<NestFastifyApplica
   });
   await app.register(helmet, {
     contentSecurityPolicy: {
+      useDefaults: false,
       directives: {
-        defaultSrc: ["'self'"],
+        defaultSrc: ["'none'"],
         scriptSrc: ["'self'"],
-        styleSrc: ["'self'", "'unsafe-inline'"],
-        upgradeInsecureRequests: null,
+        styleSrc: ["'self'", READABLE_PAGE_STYLE],
+        fontSrc: ["'self'"],
+        imgSrc: ["'self'", 'data:', 'blob:'],
+        connectSrc: ["'self'"],
+        workerSrc: ["'self'"],
+        manifestSrc: ["'self'"],
+        formAction: ["'self'"],
+        baseUri: ["'self'"],
+        frameAncestors: ["'none'"],
       },
     },
   });
@@ -46,7 +55,7 @@ export async function createApi(context: ApiContext): Promise<NestFastifyApplica
   const fastify = app.getHttpAdapter().getInstance();
   fastify.get('/openapi.json', (_request, reply) => reply.send(document));
   fastify.get('/docs', (_request, reply) => reply.type('text/html; charset=utf-8').send(page));
-  fastify.get('/', (_request, reply) => reply.redirect('/docs', 302));
+  await serveWebApp(fastify);
   await app.init();
   await fastify.ready();
   return app;

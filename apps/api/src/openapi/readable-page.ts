@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import type { OpenAPIObject } from '@nestjs/swagger';
 
 interface Operation {
@@ -96,3 +97,6 @@ a{color:var(--moss)}h2{border-top:2px solid var(--rule);padding-top:1rem;margin-
 h3{font:600 1rem/1.4 ui-monospace,monospace;margin:1.5rem 0 .25rem}p{margin:.25rem 0}ul{margin:.25rem 0;padding-left:1.25rem}
 table{border-collapse:collapse;width:100%}td{border-top:1px solid var(--rule);padding:.25rem .75rem .25rem 0;vertical-align:top}
 code{font:.9em ui-monospace,monospace}summary{cursor:pointer}`;
+
+/** The page's own style as a source of the Content-Security-Policy: no other inline style is let in. */
+export const READABLE_PAGE_STYLE = `'sha256-${createHash('sha256').update(STYLE).digest('base64')}'`;

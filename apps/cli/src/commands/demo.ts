@@ -217,7 +217,7 @@ function showAddress({ address, database, jobs }: Service, demo: Demo): void {
   const lines = [
     '',
     `${count(demo.machines, 'machine')}, ${count(demo.readings, 'reading')}, ${count(demo.setAside, 'reading')} set aside as doubtful; the calendar stands at ${day(DEMO_TODAY)} 2026.`,
-    `The service runs at ${address} (${database} PostgreSQL, jobs ${jobs}); how to use it: ${address}/docs`,
+    `Open ${address} in a browser (${database} PostgreSQL, jobs ${jobs}); for programs: ${address}/docs`,
     'Sign-ins, made for this demo:',
     ...demo.signIns.map(({ role, email, password }) => `  ${role.padEnd(11)} ${email.padEnd(24)} ${password}`),
     'Ctrl-C ends it; the next start takes seconds, `npm run demo -- --fresh` starts over.',

@@ -1,0 +1,74 @@
+import { createRootRoute, createRoute, createRouter, lazyRouteComponent, redirect } from '@tanstack/react-router';
+import { sessions } from '../data/session.js';
+import { weekSearch } from '../manager/week/week-search.js';
+import { Failed, NotFound } from './failed.js';
+import { Landing } from './landing.js';
+import { Shell } from './shell.js';
+import { SignInPage } from './sign-in.js';
+
+const root = createRootRoute({ notFoundComponent: NotFound, errorComponent: Failed });
+
+const signIn = createRoute({
+  getParentRoute: () => root,
+  path: '/sign-in',
+  component: SignInPage,
+  validateSearch: (search): { to?: string } => (isOwnAddress(search.to) ? { to: search.to } : {}),
+});
+
+/** Everything else is for people who are signed in. */
+const inside = createRoute({
+  getParentRoute: () => root,
+  id: 'inside',
+  component: Shell,
+  errorComponent: Failed,
+  beforeLoad: ({ location }) => {
+    if (sessions.current().session === null)
+      throw redirect({ to: '/sign-in', search: location.href === '/' ? {} : { to: location.href } });
+  },
+});
+
+const page = <P extends string>(path: P, load: () => Promise<Record<string, unknown>>, name: string) =>
+  createRoute({
+    getParentRoute: () => inside,
+    path,
+    // biome-ignore lint/suspicious/noExplicitAny: the page's name is checked by every browser test that opens it
+    component: lazyRouteComponent(load as () => Promise<any>, name),
+    errorComponent: Failed,
+  });
+
+const week = createRoute({
+  getParentRoute: () => inside,
+  path: '/week',
+  validateSearch: weekSearch,
+  component: lazyRouteComponent(() => import('../manager/week/week-page.js'), 'WeekPage'),
+  errorComponent: Failed,
+});
+
+const routes = root.addChildren([
+  signIn,
+  inside.addChildren([
+    createRoute({ getParentRoute: () => inside, path: '/', component: Landing }),
+    week,
+    page('/day', () => import('../technician/day-page.js'), 'DayPage'),
+    page('/grounds', () => import('../supervisor/grounds-page.js'), 'GroundsPage'),
+    page('/help', () => import('../help/help-page.js'), 'HelpPage'),
+  ]),
+]);
+
+export const router = createRouter({
+  routeTree: routes,
+  defaultPreload: 'intent',
+  scrollRestoration: true,
+  defaultPendingMs: 200,
+});
+
+declare module '@tanstack/react-router' {
+  interface Register {
+    router: typeof router;
+  }
+}
+
+/** Only an address of this app may be returned to after signing in. */
+function isOwnAddress(to: unknown): to is string {
+  return typeof to === 'string' && /^\/(?![/\\])/.test(to);
+}

@@ -1,0 +1,37 @@
+import type * as wire from '@deckround/contracts';
+import type { z } from 'zod';
+
+export type Session = z.infer<typeof wire.SignedIn>;
+export type Role = z.infer<typeof wire.Role>;
+export type Shop = z.infer<typeof wire.Shop>;
+export type Problem = z.infer<typeof wire.Problem>;
+
+export type Week = z.infer<typeof wire.Week>;
+export type DayRoute = z.infer<typeof wire.DayRoute>;
+export type Visit = z.infer<typeof wire.Visit>;
+export type VisitItem = z.infer<typeof wire.VisitItem>;
+export type PlanRun = z.infer<typeof wire.PlanRun>;
+export type ForecastRun = z.infer<typeof wire.ForecastRun>;
+export type DueItem = z.infer<typeof wire.DueItem>;
+export type UsageForecast = z.infer<typeof wire.UsageForecast>;
+export type ForecastQuality = z.infer<typeof wire.ForecastQuality>;
+export type Reading = z.infer<typeof wire.Reading>;
+export type RoadCall = z.infer<typeof wire.RoadCall>;
+
+export type Customer = z.infer<typeof wire.Customer>;
+export type Site = z.infer<typeof wire.Site>;
+export type Machine = z.infer<typeof wire.Machine>;
+export type MachineClass = z.infer<typeof wire.MachineClass>;
+export type ServiceItem = z.infer<typeof wire.ServiceItem>;
+export type Technician = z.infer<typeof wire.Technician>;
+export type Part = z.infer<typeof wire.Part>;
+export type PartOrder = z.infer<typeof wire.PartOrder>;
+export type Agreement = z.infer<typeof wire.Agreement>;
+export type ComponentSlot = z.infer<typeof wire.ComponentSlot>;
+export type ComponentLife = z.infer<typeof wire.ComponentLife>;
+export type WeeklyWindow = z.infer<typeof wire.WeeklyWindow>;
+
+export interface Page<T> {
+  readonly items: readonly T[];
+  readonly next: string | null;
+}

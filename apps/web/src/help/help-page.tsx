@@ -1,0 +1,62 @@
+import { MACHINE_STATES, StateOfMachine } from '../design/state-shape.js';
+import type { WordKey } from '../words/en.js';
+import { useWords } from '../words/words.js';
+
+const KEYS: readonly (readonly [string, WordKey])[] = [
+  ['Tab', 'help.key-tab'],
+  ['Enter', 'help.key-enter'],
+  ['Esc', 'help.key-escape'],
+  ['M', 'help.key-move'],
+  ['← → ↑ ↓', 'help.key-arrows'],
+];
+
+/** What shapes and words mean, which keys do what, and where the figures come from. */
+export function HelpPage() {
+  const { t } = useWords();
+  return (
+    <div className="stack" style={{ maxWidth: '60ch' }}>
+      <title>{t('help.page')}</title>
+      <h1>{t('help.title')}</h1>
+      <section className="tight">
+        <h2>{t('help.states')}</h2>
+        {MACHINE_STATES.map((state) => (
+          <div key={state} className="row">
+            <StateOfMachine state={state} /> <span className="pencil">{t(`help.state.${state}`)}</span>
+          </div>
+        ))}
+      </section>
+      <section className="tight">
+        <h2>{t('help.strips')}</h2>
+        <ul>
+          {(['block', 'edge', 'pin', 'line', 'hatch', 'double'] as const).map((each) => (
+            <li key={each}>{t(`help.strip.${each}`)}</li>
+          ))}
+        </ul>
+      </section>
+      <section className="tight">
+        <h2>{t('help.dates')}</h2>
+        <p>{t('help.dates-text')}</p>
+      </section>
+      <section className="tight">
+        <h2>{t('help.keys')}</h2>
+        <table>
+          <tbody>
+            {KEYS.map(([key, word]) => (
+              <tr key={key}>
+                <th scope="row" className="figure">
+                  {key}
+                </th>
+                <td>{t(word)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      <section className="tight">
+        <h2>{t('help.safety')}</h2>
+        <p>{t('safety')}</p>
+        <p>{t('help.safety-text')}</p>
+      </section>
+    </div>
+  );
+}

@@ -1,0 +1,85 @@
+import { Link } from '@tanstack/react-router';
+import { useState } from 'react';
+import type { Machine, Site, Week } from '../../data/types.js';
+import { Why } from '../../design/why.js';
+import { useWords } from '../../words/words.js';
+import style from './week.module.css';
+
+const FIRST = 12;
+const MORE = 100;
+
+interface Props {
+  readonly week: Week;
+  readonly machines: readonly Machine[];
+  readonly sites: readonly Site[];
+}
+
+/** What was left for later, dearest first, each with the price of waiting and the nearest obstacle. */
+export function LeftOut({ week, machines, sites }: Props) {
+  const { t, money, roundMoney, number } = useWords();
+  const [shown, setShown] = useState(FIRST);
+  if (week.leftOut.length === 0) return null;
+  const rows = week.leftOut.toSorted((a, b) => Number(b.mustDo) - Number(a.mustDo) || b.cents - a.cents);
+  const total = rows.reduce((sum, row) => sum + row.cents, 0);
+  const machineOf = new Map(machines.map((machine) => [machine.id, machine]));
+  const siteOf = new Map(sites.map((site) => [site.id, site.name]));
+  return (
+    <section className={style.left} aria-labelledby="left-out">
+      <h2 id="left-out">{t('left.title', { n: rows.length, count: number(rows.length), money: roundMoney(total) })}</h2>
+      <div className="wide">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{t('left.what')}</th>
+              <th scope="col">{t('left.machine')}</th>
+              <th scope="col">{t('left.site')}</th>
+              <th scope="col">{t('left.why')}</th>
+              <th scope="col" className="number">
+                {t('left.price')}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.slice(0, shown).map((row) => {
+              const machine = machineOf.get(row.machineId ?? '');
+              return (
+                <tr key={row.itemId}>
+                  <td>
+                    {row.title}
+                    {row.mustDo ? <strong className={style.must}> {t('left.must')}</strong> : null}
+                  </td>
+                  <td>
+                    {machine ? (
+                      <Link to="/machines/$id/forecast" params={{ id: machine.id }}>
+                        {machine.code}
+                      </Link>
+                    ) : null}
+                  </td>
+                  <td>{siteOf.get(machine?.siteId ?? '')}</td>
+                  <td>
+                    <Why label={t(`left.code.${row.code as LeftCode}`)} title={row.title}>
+                      <p>{t(`left.long.${row.code as LeftCode}`, { money: money(row.cents) })}</p>
+                      <p className="pencil small" lang="en">
+                        {row.reason}
+                      </p>
+                    </Why>
+                  </td>
+                  <td className="number">{money(row.cents)}</td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </div>
+      {shown < rows.length ? (
+        <p>
+          <button type="button" className="press-quiet" onClick={() => setShown(shown + MORE)}>
+            {t('left.more', { count: number(Math.min(MORE, rows.length - shown)) })}
+          </button>
+        </p>
+      ) : null}
+    </section>
+  );
+}
+
+type LeftCode = 'skill' | 'part' | 'access' | 'time' | 'cheaper-later';

@@ -1,0 +1,140 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useState } from 'react';
+import { describeFailure } from '../../app/failed.js';
+import { api } from '../../data/api.js';
+import type { Week } from '../../data/types.js';
+import { useWords } from '../../words/words.js';
+import type { PlanSearch } from './plan-search.js';
+import style from './week.module.css';
+
+const SECONDS = [10, 30, 120] as const;
+
+interface Props {
+  readonly plan: PlanSearch;
+  readonly week: Week | undefined;
+  readonly comparing: boolean;
+  readonly canCompare: boolean;
+  readonly onCompare: (on: boolean) => void;
+}
+
+export function PlanActions({ plan, week, comparing, canCompare, onCompare }: Props) {
+  const { t, number } = useWords();
+  const client = useQueryClient();
+  const [seconds, setSeconds] = useState<number>(SECONDS[0]);
+  const start = useMutation({ mutationFn: () => plan.start(seconds) });
+  const stop = useMutation({ mutationFn: () => plan.stop() });
+  const promise = useMutation({
+    mutationFn: () => api.post('/v1/week/confirm', { weekOf: week!.weekOf }),
+    onSuccess: () => client.invalidateQueries(),
+  });
+  const proposed =
+    week?.routes.flatMap((route) => route.visits).filter((visit) => visit.state === 'proposed').length ?? 0;
+  const planned = (week?.routes.length ?? 0) > 0;
+  const error = start.error ?? stop.error ?? promise.error;
+  return (
+    <div className={style.actions}>
+      {plan.isRunning ? (
+        <button
+          type="button"
+          className="press"
+          onClick={() => stop.mutate()}
+          disabled={plan.run?.cancelAsked || stop.isPending}
+        >
+          {t('week.stop')}
+        </button>
+      ) : (
+        <>
+          <button
+            type="button"
+            className={planned ? 'press-quiet' : 'press'}
+            onClick={() => start.mutate()}
+            disabled={start.isPending || !week}
+          >
+            {planned ? t('week.plan-again') : t('week.plan')}
+          </button>
+          <label className="small pencil">
+            {t('week.search-for')}{' '}
+            <select
+              className={style.seconds}
+              value={seconds}
+              onChange={(event) => setSeconds(Number(event.target.value))}
+            >
+              {SECONDS.map((each) => (
+                <option key={each} value={each}>
+                  {t('seconds', { n: each })}
+                </option>
+              ))}
+            </select>
+          </label>
+          {proposed > 0 ? (
+            <button type="button" className="press" onClick={() => promise.mutate()} disabled={promise.isPending}>
+              {t('week.promise-all', { n: proposed, count: number(proposed) })}
+            </button>
+          ) : null}
+          {canCompare ? (
+            <button
+              type="button"
+              className="press-quiet"
+              aria-pressed={comparing}
+              onClick={() => onCompare(!comparing)}
+            >
+              {comparing ? t('week.compare-off') : t('week.compare')}
+            </button>
+          ) : null}
+        </>
+      )}
+      {error ? (
+        <p className="note clay" role="alert">
+          {describeFailure(error, t)}
+        </p>
+      ) : null}
+    </div>
+  );
+}
+
+/** While the search runs: its cost, falling; afterwards how it ended, when it did not end well. */
+export function PlanProgress({ plan }: { readonly plan: PlanSearch }) {
+  const { t, roundMoney, number } = useWords();
+  const { run, costs, isRunning } = plan;
+  if (run === null) return null;
+  if (run.status === 'failed') return <p className="note clay">{t('week.failed', { why: run.error ?? '' })}</p>;
+  if (!isRunning)
+    return costs.length > 1 ? (
+      <p className="pencil small">
+        {t('week.found', {
+          from: roundMoney(costs[0]!),
+          to: roundMoney(costs.at(-1)!),
+          iterations: number(run.progress?.iterations ?? 0),
+        })}
+      </p>
+    ) : null;
+  return (
+    <div className={style.progress}>
+      <FallingLine costs={costs} label={t('week.falling')} />
+      <p className="small pencil" role="status">
+        {run.cancelAsked
+          ? t('week.stopping')
+          : run.progress === null
+            ? t('week.reading')
+            : t('week.best', {
+                cost: roundMoney(run.progress.totalCents),
+                iterations: number(run.progress.iterations),
+              })}
+      </p>
+    </div>
+  );
+}
+
+function FallingLine({ costs, label }: { readonly costs: readonly number[]; readonly label: string }) {
+  const [width, height] = [220, 36];
+  const [high, low] = [Math.max(...costs), Math.min(...costs)];
+  const points = costs.map((cost, index) => {
+    const x = costs.length === 1 ? 0 : (index / (costs.length - 1)) * width;
+    return `${x.toFixed(1)},${(2 + (1 - (cost - low) / Math.max(1, high - low)) * (height - 4)).toFixed(1)}`;
+  });
+  return (
+    <svg className={style.falling} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={label}>
+      <polyline points={points.join(' ')} fill="none" stroke="var(--moss)" strokeWidth="2" />
+    </svg>
+  );
+}

@@ -1,0 +1,111 @@
+import { useQueryClient } from '@tanstack/react-query';
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { api } from '../../data/api.js';
+import { serverEvents } from '../../data/server-events.js';
+import { stored } from '../../data/stored.js';
+import type { PlanRun, Week } from '../../data/types.js';
+
+const RECONNECT_MS = 1500;
+
+export interface PlanSearch {
+  readonly run: PlanRun | null;
+  /** Cost of the best plan so far, one per report: the falling line. */
+  readonly costs: readonly number[];
+  readonly isRunning: boolean;
+  start(seconds: number): Promise<void>;
+  stop(): Promise<void>;
+}
+
+const isOpen = (run: PlanRun) => run.status === 'asked' || run.status === 'running';
+
+/** A plan run of one week: asked for, watched until it ends, taken up again after a reload. */
+export function usePlanSearch(weekOf: string, onBefore: () => void): PlanSearch {
+  const client = useQueryClient();
+  const kept = useRef(stored<string>('deckround.plan-run', () => sessionStorage)).current;
+  const [run, setRun] = useState<PlanRun | null>(null);
+  const [costs, setCosts] = useState<readonly number[]>([]);
+  const watching = useRef<AbortController | null>(null);
+
+  const watch = useCallback(
+    async (id: string) => {
+      watching.current?.abort();
+      const own = new AbortController();
+      watching.current = own;
+      const { signal } = own;
+      const see = (seen: PlanRun) => {
+        setRun(seen);
+        const cost = seen.progress?.totalCents;
+        if (cost !== undefined) setCosts((before) => (before.at(-1) === cost ? before : [...before, cost]));
+        return seen;
+      };
+      while (!signal.aborted) {
+        try {
+          for await (const { event, data } of serverEvents(`/v1/plan-runs/${id}/progress`, signal)) {
+            if (event === 'error') break;
+            see(JSON.parse(data) as PlanRun);
+          }
+          // A stream that was cut off says nothing about the run: its row does.
+          if (!isOpen(see(await api.get<PlanRun>(`/v1/plan-runs/${id}`, signal)))) break;
+        } catch {
+          if (signal.aborted) return;
+        }
+        await new Promise((done) => setTimeout(done, RECONNECT_MS));
+      }
+      if (signal.aborted) return;
+      kept.clear();
+      await client.invalidateQueries();
+    },
+    [client, kept],
+  );
+
+  useEffect(() => {
+    setRun(null);
+    setCosts([]);
+    const id = kept.read();
+    if (id !== null)
+      void api.get<PlanRun>(`/v1/plan-runs/${id}`).then(
+        (found) => (found.weekOf === weekOf && isOpen(found) ? watch(id) : undefined),
+        () => undefined,
+      );
+    return () => watching.current?.abort();
+  }, [weekOf]);
+
+  return {
+    run,
+    costs,
+    isRunning: run !== null && isOpen(run),
+    start: async (seconds) => {
+      onBefore();
+      setCosts([]);
+      const asked = await api.post<PlanRun>('/v1/plan-runs', { weekOf, seconds });
+      setRun(asked);
+      kept.write(asked.id);
+      void watch(asked.id);
+    },
+    stop: async () => {
+      if (run !== null) setRun(await api.post<PlanRun>(`/v1/plan-runs/${run.id}/cancel`, {}));
+    },
+  };
+}
+
+/** Where the visits of a week stood: what a new plan is compared with. */
+export interface WeekBefore {
+  readonly routes: readonly {
+    readonly technicianId: string;
+    readonly date: string;
+    readonly visits: readonly { readonly siteId: string; readonly startAt: string; readonly endAt: string }[];
+  }[];
+}
+
+export const weekBefore = (weekOf: string) =>
+  stored<WeekBefore>(`deckround.week-before.${weekOf}`, () => sessionStorage);
+
+export function outlineOf(week: Week): WeekBefore {
+  return {
+    routes: week.routes.map(({ technicianId, date, visits }) => ({
+      technicianId,
+      date,
+      visits: visits.map(({ siteId, startAt, endAt }) => ({ siteId, startAt, endAt })),
+    })),
+  };
+}

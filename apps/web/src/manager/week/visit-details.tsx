@@ -1,0 +1,169 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
+import { useState } from 'react';
+import { describeFailure } from '../../app/failed.js';
+import { api } from '../../data/api.js';
+import type { Machine, Site, Visit, VisitItem } from '../../data/types.js';
+import { Why } from '../../design/why.js';
+import { useWords, type Words } from '../../words/words.js';
+import style from './week.module.css';
+
+interface Props {
+  readonly visit: Visit;
+  readonly sites: readonly Site[];
+  readonly machines: readonly Machine[];
+  readonly onClose: () => void;
+}
+
+/** Why this visit, what is done there, and the promise to the customer. */
+export function VisitDetails({ visit, sites, machines, onClose }: Props) {
+  const { t, day, range, minutes, money, ...words } = useWords();
+  const site = sites.find((each) => each.id === visit.siteId);
+  const machineOf = new Map(machines.map((machine) => [machine.id, machine]));
+  const groups = Map.groupBy(visit.items, (item) => item.machineId);
+  return (
+    <section className={style.details} aria-labelledby="visit-title">
+      <div className="row" style={{ justifyContent: 'space-between' }}>
+        <h2 id="visit-title">{site?.name}</h2>
+        <button type="button" className="press-plain" onClick={onClose}>
+          {t('close')}
+        </button>
+      </div>
+      <p>
+        {day(visit.date)}, <span className="figure">{range(visit.startAt, visit.endAt)}</span> ·{' '}
+        {t(`visit.${visit.state}`)}
+      </p>
+      <p>{visitReason(visit, { t, money, minutes })}</p>
+      <PromiseForm key={visit.id + visit.version} visit={visit} />
+      <ul className={style.machines}>
+        {[...groups].map(([machineId, items]) => (
+          <li key={machineId}>
+            <h3>
+              <Link to="/machines/$id/forecast" params={{ id: machineId }}>
+                {machineOf.get(machineId)?.code ?? t('unknown')}
+              </Link>{' '}
+              <span className="pencil">{words.named(`class.${machineOf.get(machineId)?.machineClass}`, '')}</span>
+            </h3>
+            <ul>
+              {items.map((item) => (
+                <li key={item.id}>
+                  <Why label={item.slot === null ? item.title : `${item.title}, ${item.slot}`} title={item.title}>
+                    <p>{itemReason(item, { t, money, minutes })}</p>
+                    {item.reason === null ? null : (
+                      <p className="pencil small" lang="en">
+                        {item.reason}
+                      </p>
+                    )}
+                  </Why>{' '}
+                  <span className="figure pencil">{minutes(item.minutes)}</span>{' '}
+                  <span className={style.role}>{t(`role.${item.role}`)}</span>
+                </li>
+              ))}
+            </ul>
+          </li>
+        ))}
+      </ul>
+      {site?.gateNotes ? (
+        <p className="note">
+          <strong>{t('visit.gate')}</strong> {site.gateNotes}
+        </p>
+      ) : null}
+      {site?.cautions ? (
+        <p className="note straw">
+          <strong>{t('visit.cautions')}</strong> {site.cautions}
+        </p>
+      ) : null}
+      <p className="small pencil">{t('safety')}</p>
+    </section>
+  );
+}
+
+type Speaker = Pick<Words, 't' | 'money' | 'minutes'>;
+
+/** The planner's figures as a sentence in the reader's language. */
+function visitReason(visit: Visit, { t, money, minutes }: Speaker): string {
+  const count = (role: VisitItem['role']) => visit.items.filter((item) => item.role === role).length;
+  const [must, anchors, riders] = [count('must-do'), count('anchor'), count('rider')];
+  const shared = visit.items.reduce((sum, item) => sum + item.sharedMinutes, 0);
+  const saves = visit.marginalCents;
+  return [
+    must > 0 ? t('why.must', { n: must, riders }) : t('why.anchors', { n: anchors, riders }),
+    shared > 0 ? t('why.shared', { time: minutes(shared) }) : '',
+    saves === null
+      ? ''
+      : saves < 0
+        ? t('why.saves', { money: money(-saves) })
+        : t('why.costs', { money: money(saves) }),
+  ]
+    .filter(Boolean)
+    .join(' ');
+}
+
+function itemReason(item: VisitItem, { t, money, minutes }: Speaker): string {
+  return [
+    t(`role-why.${item.role}`),
+    item.sharedMinutes > 0 ? t('why.item-shared', { time: minutes(item.sharedMinutes) }) : '',
+    (item.waitingCents ?? 0) > 0 ? t('why.item-waiting', { money: money(item.waitingCents!) }) : '',
+  ]
+    .filter(Boolean)
+    .join(' ');
+}
+
+const SLOT_MINUTES = [15, 30, 60, 120] as const;
+
+/** Promises the visit, or takes it out; what a broken promise is worth is the shop's to say. */
+function PromiseForm({ visit }: { readonly visit: Visit }) {
+  const { t, range } = useWords();
+  const client = useQueryClient();
+  const [slot, setSlot] = useState<number>(30);
+  const [sure, setSure] = useState(false);
+  const around = (minutes: number) => new Date(Date.parse(visit.startAt) + minutes * 60_000).toISOString();
+  const change = useMutation({
+    mutationFn: (body: object) => api.patch<Visit>(`/v1/visits/${visit.id}`, body, visit.version),
+    onSettled: () => client.invalidateQueries(),
+  });
+  if (visit.state === 'done') return null;
+  return (
+    <div className="tight">
+      {visit.promisedFrom !== null && visit.promisedTo !== null ? (
+        <p>
+          <strong>{t('promise.is', { slot: range(visit.promisedFrom, visit.promisedTo) })}</strong>
+        </p>
+      ) : null}
+      <div className="row">
+        <button
+          type="button"
+          className="press"
+          disabled={change.isPending}
+          onClick={() => change.mutate({ state: 'confirmed', promisedFrom: around(-slot), promisedTo: around(slot) })}
+        >
+          {t(visit.state === 'confirmed' ? 'promise.anew' : 'promise.do', { slot: range(around(-slot), around(slot)) })}
+        </button>
+        <label className="small pencil">
+          {t('promise.slot')}{' '}
+          <select className={style.seconds} value={slot} onChange={(event) => setSlot(Number(event.target.value))}>
+            {SLOT_MINUTES.map((each) => (
+              <option key={each} value={each}>
+                ± {each} min
+              </option>
+            ))}
+          </select>
+        </label>
+        {sure ? (
+          <button type="button" className="press-quiet" onClick={() => change.mutate({ state: 'cancelled' })}>
+            {t('visit.take-out-sure')}
+          </button>
+        ) : (
+          <button type="button" className="press-plain" onClick={() => setSure(true)}>
+            {t('visit.take-out')}
+          </button>
+        )}
+      </div>
+      {change.error ? (
+        <p className="note clay" role="alert">
+          {describeFailure(change.error, t)}
+        </p>
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,187 @@
+import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
+import { Link, useNavigate, useSearch } from '@tanstack/react-router';
+import { lazy, Suspense, useState } from 'react';
+import { useShop } from '../../app/shop-words.js';
+import { machinesQuery, shopQuery, sitesQuery, techniciansQuery, weekQuery } from '../../data/queries.js';
+import type { Week } from '../../data/types.js';
+import { Why } from '../../design/why.js';
+import { addDays, mondayAfter } from '../../words/local-date.js';
+import { useWords } from '../../words/words.js';
+import { LeftOut } from './left-out.js';
+import { PlanActions, PlanProgress } from './plan-actions.js';
+import { outlineOf, usePlanSearch, weekBefore } from './plan-search.js';
+import { VisitDetails } from './visit-details.js';
+import style from './week.module.css';
+import type { WeekSearch } from './week-search.js';
+import { WeekStrips } from './week-strips.js';
+
+const WeekMap = lazy(() => import('./map-of-week.js').then((module) => ({ default: module.MapOfWeek })));
+
+/** The week: who drives where, when, doing what; what it costs; what waits. */
+export function WeekPage() {
+  const shop = useSuspenseQuery(shopQuery).data;
+  const search = useSearch({ from: '/inside/week' });
+  const weekOf = search.of ?? shop.plannedWeekOf ?? mondayAfter(shop.forecastAsOf ?? shop.today);
+  const week = useQuery(weekQuery(weekOf));
+  const sites = useQuery(sitesQuery).data;
+  const machines = useQuery(machinesQuery).data;
+  const technicians = useQuery(techniciansQuery).data;
+  const navigate = useNavigate();
+  const go = (next: WeekSearch) => void navigate({ to: '/week', search: next, replace: true });
+  const { t, day } = useWords();
+  const plan = usePlanSearch(weekOf, () => {
+    if (week.data) weekBefore(weekOf).write(outlineOf(week.data));
+  });
+  const before = weekBefore(weekOf).read();
+  const choose = (visit: string | undefined) => go(visit === undefined ? withoutVisit(search) : { ...search, visit });
+  const chosen = week.data?.routes.flatMap((route) => route.visits).find((visit) => visit.id === search.visit);
+  if (week.error) throw week.error;
+
+  return (
+    <div className={style.page}>
+      <title>{t('week.page', { day: day(weekOf) })}</title>
+      <header className={style.answer}>
+        <div className={style.which}>
+          <Link to="/week" search={{ of: addDays(weekOf, -7) }} aria-label={t('week.earlier')} className="press-plain">
+            ←
+          </Link>
+          <span>{t('week.of', { from: day(weekOf), to: day(addDays(weekOf, 6)) })}</span>
+          <Link to="/week" search={{ of: addDays(weekOf, 7) }} aria-label={t('week.later')} className="press-plain">
+            →
+          </Link>
+        </div>
+        {week.data ? (
+          <Sentence week={week.data} running={plan.isRunning ? (plan.run?.progress ?? null) : null} />
+        ) : (
+          <h1>{t('wait')}</h1>
+        )}
+        <PlanActions
+          plan={plan}
+          week={week.data}
+          comparing={search.compare === true}
+          canCompare={before !== null}
+          onCompare={(on) => {
+            const { compare: _, ...rest } = search;
+            go(on ? { ...rest, compare: true } : rest);
+          }}
+        />
+        <PlanProgress plan={plan} />
+      </header>
+      {week.data && sites && technicians ? (
+        <>
+          <section className={style.strips} aria-label={t('week.strips')}>
+            {week.data.routes.length === 0 ? (
+              <p className="note">{t('week.none')}</p>
+            ) : (
+              <WeekStrips
+                week={week.data}
+                sites={sites}
+                technicians={technicians}
+                chosen={search.visit}
+                onChoose={choose}
+                before={search.compare ? before : null}
+              />
+            )}
+          </section>
+          <aside className={style.aside}>
+            {chosen ? (
+              <VisitDetails visit={chosen} sites={sites} machines={machines ?? []} onClose={() => choose(undefined)} />
+            ) : null}
+            <Suspense fallback={<div className={style.map} />}>
+              <WeekMap
+                week={week.data}
+                sites={sites}
+                technicians={technicians}
+                chosen={search.visit}
+                onChoose={choose}
+              />
+            </Suspense>
+          </aside>
+          <LeftOut week={week.data} machines={machines ?? []} sites={sites} />
+        </>
+      ) : null}
+    </div>
+  );
+}
+
+function withoutVisit({ visit: _, ...rest }: WeekSearch): WeekSearch {
+  return rest;
+}
+
+/** The week in one sentence; while a search runs, the sentence of the best plan so far. */
+function Sentence({
+  week,
+  running,
+}: {
+  readonly week: Week;
+  readonly running: NonNullable<ReturnType<typeof usePlanSearch>['run']>['progress'];
+}) {
+  const { t, minutes, roundMoney } = useWords();
+  const shop = useShop();
+  const [open, setOpen] = useState(false);
+  if (running !== null)
+    return (
+      <h1 aria-live="off">
+        {t('week.searching', {
+          visits: running.visits,
+          items: running.items,
+          left: running.leftOut,
+          cost: roundMoney(running.totalCents),
+        })}
+      </h1>
+    );
+  const visits = week.routes.flatMap((route) => route.visits);
+  if (visits.length === 0) return <h1>{t('week.empty', { shop: shop?.name ?? '' })}</h1>;
+  const machines = new Set(visits.flatMap((visit) => visit.items.map((item) => item.machineId))).size;
+  const driving = week.routes.reduce((sum, route) => sum + route.driveMinutes, 0);
+  const avoided = visits
+    .flatMap((visit) => visit.items)
+    .reduce((sum, item) => sum + Math.max(0, item.waitingCents ?? 0), 0);
+  return (
+    <h1>
+      {t('week.sentence', { visits: visits.length, machines, driving: minutes(driving), left: week.leftOut.length })}{' '}
+      <Why
+        label={t('week.avoided', { money: roundMoney(avoided) })}
+        title={t('week.why-avoided-title')}
+        open={open}
+        onOpen={setOpen}
+      >
+        <p>{t('week.why-avoided', { money: roundMoney(avoided) })}</p>
+        {week.cost === null ? null : <CostTable cost={week.cost} />}
+      </Why>
+    </h1>
+  );
+}
+
+const COST_PARTS = [
+  'travel',
+  'labour',
+  'overtime',
+  'visitFees',
+  'preference',
+  'timing',
+  'deferral',
+  'laterLabour',
+  'disruption',
+] as const;
+
+function CostTable({ cost }: { readonly cost: Readonly<Record<string, number>> }) {
+  const { t, money } = useWords();
+  return (
+    <table>
+      <caption className="unseen">{t('week.cost')}</caption>
+      <tbody>
+        {COST_PARTS.filter((part) => (cost[part] ?? 0) !== 0).map((part) => (
+          <tr key={part}>
+            <th scope="row">{t(`cost.${part}`)}</th>
+            <td className="number">{money(cost[part]!)}</td>
+          </tr>
+        ))}
+        <tr>
+          <th scope="row">{t('cost.total')}</th>
+          <td className="number">{money(cost.total ?? 0)}</td>
+        </tr>
+      </tbody>
+    </table>
+  );
+}

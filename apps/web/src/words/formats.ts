@@ -1,0 +1,101 @@
+import type { Language } from './language.js';
+
+const LOCALES: Readonly<Record<Language, string>> = { en: 'en-US', es: 'es-US' };
+const METRES_PER_MILE = 1609.344;
+
+export interface Formats {
+  readonly locale: string;
+  readonly timeZone: string;
+  readonly units: 'us' | 'metric';
+  number(value: number, digits?: number): string;
+  percent(share: number): string;
+  /** Minor units of the shop's currency, in full. */
+  money(cents: number): string;
+  /** The same without its fraction, for sums where a cent says nothing. */
+  roundMoney(cents: number): string;
+  hours(value: number | string): string;
+  minutes(value: number): string;
+  distance(metres: number): string;
+  /** `Thu, Jun 4` of a local date. */
+  day(date: string): string;
+  /** The same with the year. */
+  dayOfYear(date: string): string;
+  weekday(date: string): string;
+  /** Clock time of an instant in the shop's zone, or another. */
+  time(instant: string, timeZone?: string): string;
+  /** Day and time of an instant. */
+  moment(instant: string): string;
+  range(from: string, to: string): string;
+}
+
+/** How numbers, money, times and lengths are written. Local dates are kept from any zone. */
+export function formatsFor(
+  language: Language,
+  { timeZone, currency, units }: { timeZone: string; currency: string; units: 'us' | 'metric' },
+): Formats {
+  const locale = LOCALES[language];
+  const number = (digits: number, least = 0) =>
+    new Intl.NumberFormat(locale, { maximumFractionDigits: digits, minimumFractionDigits: least });
+  const money = new Intl.NumberFormat(locale, { style: 'currency', currency });
+  const roundMoney = new Intl.NumberFormat(locale, { style: 'currency', currency, maximumFractionDigits: 0 });
+  const perUnit = 10 ** (money.resolvedOptions().maximumFractionDigits ?? 2);
+  const date = (options: Intl.DateTimeFormatOptions) =>
+    new Intl.DateTimeFormat(locale, { timeZone: 'UTC', ...options });
+  const [day, dayOfYear, weekday] = [
+    date({ weekday: 'short', month: 'short', day: 'numeric' }),
+    date({ weekday: 'short', year: 'numeric', month: 'short', day: 'numeric' }),
+    date({ weekday: 'long' }),
+  ];
+  const clocks = new Map<string, Intl.DateTimeFormat>();
+  const clock = (zone: string) => {
+    const found = clocks.get(zone);
+    if (found) return found;
+    const made = new Intl.DateTimeFormat(locale, {
+      timeZone: zone,
+      hour: '2-digit',
+      minute: '2-digit',
+      hourCycle: 'h23',
+    });
+    clocks.set(zone, made);
+    return made;
+  };
+  const moment = new Intl.DateTimeFormat(locale, {
+    timeZone,
+    weekday: 'short',
+    month: 'short',
+    day: 'numeric',
+    year: 'numeric',
+    hour: '2-digit',
+    minute: '2-digit',
+    hourCycle: 'h23',
+  });
+  const [whole, tenth] = [number(0), number(1, 1)];
+  const at = (text: string) => new Date(`${text}T00:00:00Z`);
+  const time = (instant: string, zone = timeZone) => clock(zone).format(new Date(instant));
+  return {
+    locale,
+    timeZone,
+    units,
+    number: (value, digits = 0) => number(digits).format(value),
+    percent: (share) => `${whole.format(100 * share)} %`,
+    money: (cents) => money.format(cents / perUnit),
+    roundMoney: (cents) => roundMoney.format(cents / perUnit),
+    hours: (value) => `${tenth.format(Number(value))} h`,
+    minutes: (value) => {
+      const all = Math.round(value);
+      const [hours, rest] = [Math.floor(all / 60), all % 60];
+      if (hours === 0) return `${rest} min`;
+      return rest === 0 ? `${whole.format(hours)} h` : `${whole.format(hours)} h ${rest} min`;
+    },
+    distance: (metres) =>
+      units === 'us' ? `${whole.format(metres / METRES_PER_MILE)} mi` : `${whole.format(metres / 1000)} km`,
+    day: (text) => day.format(at(text)),
+    dayOfYear: (text) => dayOfYear.format(at(text)),
+    weekday: (text) => weekday.format(at(text)),
+    time,
+    moment: (instant) => moment.format(new Date(instant)),
+    range: (from, to) => `${time(from)}–${time(to)}`,
+  };
+}
+
+export const US_FORMATS = formatsFor('en', { timeZone: 'UTC', currency: 'USD', units: 'us' });

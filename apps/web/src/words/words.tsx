@@ -1,0 +1,67 @@
+import { IntlMessageFormat } from 'intl-messageformat';
+import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
+import { preferences, usePreferences } from '../app/preferences.js';
+import { en, type WordKey } from './en.js';
+import { type Formats, formatsFor, US_FORMATS } from './formats.js';
+import type { Language } from './language.js';
+
+type Values = Readonly<Record<string, string | number>>;
+export interface Words extends Formats {
+  readonly language: Language;
+  /** The text under this key, its plurals and numbers filled in (ICU MessageFormat). */
+  t(key: WordKey, values?: Values): string;
+  /** The text under a key made from data, e.g. `class.zero-turn`; the fallback where there is none. */
+  named(key: string, fallback: string): string;
+}
+
+function wordsOf(language: Language, texts: Readonly<Record<WordKey, string>>, formats: Formats): Words {
+  const parsed = new Map<string, IntlMessageFormat>();
+  const t = (key: WordKey, values?: Values): string => {
+    let message = parsed.get(key);
+    if (message === undefined) {
+      message = new IntlMessageFormat(texts[key], formats.locale);
+      parsed.set(key, message);
+    }
+    return message.format(values) as string;
+  };
+  return {
+    ...formats,
+    language,
+    t,
+    named: (key, fallback) => (Object.hasOwn(texts, key) ? t(key as WordKey) : fallback),
+  };
+}
+
+const Context = createContext<Words>(wordsOf('en', en, US_FORMATS));
+
+/** Gives all screens their words; Spanish is fetched when it is first wanted. */
+export function WordsProvider({ timeZone, currency, units, children }: Shown & { readonly children: ReactNode }) {
+  const { language } = usePreferences();
+  const [spanish, setSpanish] = useState<Readonly<Record<WordKey, string>> | null>(null);
+  useEffect(() => {
+    if (language === 'es') void import('./es.js').then((module) => setSpanish(module.es));
+  }, [language]);
+  const shown: Language = language === 'es' && spanish !== null ? 'es' : 'en';
+  const words = useMemo(
+    () => wordsOf(shown, shown === 'es' ? spanish! : en, formatsFor(shown, { timeZone, currency, units })),
+    [shown, spanish, timeZone, currency, units],
+  );
+  useEffect(() => {
+    document.documentElement.lang = shown;
+  }, [shown]);
+  // Nothing is shown in the wrong language first.
+  if (language === 'es' && spanish === null) return null;
+  return <Context value={words}>{children}</Context>;
+}
+
+export interface Shown {
+  readonly timeZone: string;
+  readonly currency: string;
+  readonly units: 'us' | 'metric';
+}
+
+export function useWords(): Words {
+  return useContext(Context);
+}
+
+export const setLanguage = (language: Language) => preferences.change({ language });
