@@ -1,5 +1,6 @@
 import { createRootRoute, createRoute, createRouter, lazyRouteComponent, redirect } from '@tanstack/react-router';
 import { sessions } from '../data/session.js';
+import { dueSearch } from '../manager/due/due-search.js';
 import { weekSearch } from '../manager/week/week-search.js';
 import { Failed, NotFound } from './failed.js';
 import { Landing } from './landing.js';
@@ -43,12 +44,23 @@ const week = createRoute({
   component: lazyRouteComponent(() => import('../manager/week/week-page.js'), 'WeekPage'),
   errorComponent: Failed,
 });
+const due = createRoute({
+  getParentRoute: () => inside,
+  path: '/due',
+  validateSearch: dueSearch,
+  component: lazyRouteComponent(() => import('../manager/due/due-page.js'), 'DuePage'),
+  errorComponent: Failed,
+});
 
 const routes = root.addChildren([
   signIn,
   inside.addChildren([
     createRoute({ getParentRoute: () => inside, path: '/', component: Landing }),
     week,
+    due,
+    page('/readings', () => import('../manager/readings/readings-page.js'), 'ReadingsPage'),
+    page('/machines/$id/forecast', () => import('../manager/forecast/machine-forecast-page.js'), 'MachineForecastPage'),
+    page('/forecasts', () => import('../manager/forecast/quality-page.js'), 'QualityPage'),
     page('/day', () => import('../technician/day-page.js'), 'DayPage'),
     page('/grounds', () => import('../supervisor/grounds-page.js'), 'GroundsPage'),
     page('/help', () => import('../help/help-page.js'), 'HelpPage'),

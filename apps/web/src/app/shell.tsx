@@ -18,7 +18,12 @@ interface Place {
 }
 
 const PLACES: Readonly<Record<Role, readonly Place[]>> = {
-  manager: [{ to: '/week', word: 'nav.week' }],
+  manager: [
+    { to: '/week', word: 'nav.week' },
+    { to: '/due', word: 'nav.due' },
+    { to: '/readings', word: 'nav.readings' },
+    { to: '/forecasts', word: 'nav.forecasts' },
+  ],
   technician: [{ to: '/day', word: 'nav.day' }],
   supervisor: [{ to: '/grounds', word: 'nav.grounds' }],
 };

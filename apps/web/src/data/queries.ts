@@ -1,6 +1,7 @@
 import { QueryClient, queryOptions } from '@tanstack/react-query';
 import { Away, api, everyPage, queryOf, Refused } from './api.js';
 import { connection } from './connection.js';
+import type { MeterChange } from './lifetime.js';
 import type {
   Agreement,
   ComponentSlot,
@@ -93,3 +94,8 @@ export const qualityQuery = queryOptions({
   queryFn: ({ signal }) => api.get<ForecastQuality>('/v1/forecast-quality', signal),
   staleTime: SLOW_MS,
 });
+export const meterChangesQuery = (machineId: string) =>
+  queryOptions({
+    queryKey: ['meter-changes', machineId],
+    queryFn: ({ signal }) => everyPage<MeterChange>(`/v1/meter-changes${queryOf({ machineId })}`, signal),
+  });

@@ -20,6 +20,8 @@ export interface Formats {
   day(date: string): string;
   /** The same with the year. */
   dayOfYear(date: string): string;
+  /** `Jun 4`. */
+  monthDay(date: string): string;
   weekday(date: string): string;
   /** Clock time of an instant in the shop's zone, or another. */
   time(instant: string, timeZone?: string): string;
@@ -41,10 +43,11 @@ export function formatsFor(
   const perUnit = 10 ** (money.resolvedOptions().maximumFractionDigits ?? 2);
   const date = (options: Intl.DateTimeFormatOptions) =>
     new Intl.DateTimeFormat(locale, { timeZone: 'UTC', ...options });
-  const [day, dayOfYear, weekday] = [
+  const [day, dayOfYear, weekday, monthDay] = [
     date({ weekday: 'short', month: 'short', day: 'numeric' }),
     date({ weekday: 'short', year: 'numeric', month: 'short', day: 'numeric' }),
     date({ weekday: 'long' }),
+    date({ month: 'short', day: 'numeric' }),
   ];
   const clocks = new Map<string, Intl.DateTimeFormat>();
   const clock = (zone: string) => {
@@ -91,6 +94,7 @@ export function formatsFor(
       units === 'us' ? `${whole.format(metres / METRES_PER_MILE)} mi` : `${whole.format(metres / 1000)} km`,
     day: (text) => day.format(at(text)),
     dayOfYear: (text) => dayOfYear.format(at(text)),
+    monthDay: (text) => monthDay.format(at(text)),
     weekday: (text) => weekday.format(at(text)),
     time,
     moment: (instant) => moment.format(new Date(instant)),

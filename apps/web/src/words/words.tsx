@@ -12,6 +12,8 @@ export interface Words extends Formats {
   t(key: WordKey, values?: Values): string;
   /** The text under a key made from data, e.g. `class.zero-turn`; the fallback where there is none. */
   named(key: string, fallback: string): string;
+  /** Work by its name: the starter catalogue's in the reader's language, a shop's own title as it stands. */
+  work(item: { readonly code: string; readonly title: string; readonly slot?: string | null }): string;
 }
 
 function wordsOf(language: Language, texts: Readonly<Record<WordKey, string>>, formats: Formats): Words {
@@ -24,12 +26,15 @@ function wordsOf(language: Language, texts: Readonly<Record<WordKey, string>>, f
     }
     return message.format(values) as string;
   };
-  return {
-    ...formats,
-    language,
-    t,
-    named: (key, fallback) => (Object.hasOwn(texts, key) ? t(key as WordKey) : fallback),
+  const named = (key: string, fallback: string) => (Object.hasOwn(texts, key) ? t(key as WordKey) : fallback);
+  const work: Words['work'] = ({ code, title, slot }) => {
+    const own = slot ? title.replace(`, ${slot}`, '') : title;
+    const name = en[`item.${code}` as WordKey] === own ? named(`item.${code}`, own) : own;
+    if (!slot) return name;
+    const [, kind, order] = /^(\w+) (\d+)$/.exec(slot) ?? [];
+    return t('item.at', { name, slot: kind === 'spindle' ? t('slot.spindle', { n: Number(order) }) : slot });
   };
+  return { ...formats, language, t, named, work };
 }
 
 const Context = createContext<Words>(wordsOf('en', en, US_FORMATS));

@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { Machine, Site, Week } from '../../data/types.js';
+import { Scrolling } from '../../design/scrolling.js';
 import { Why } from '../../design/why.js';
 import { useWords } from '../../words/words.js';
 import style from './week.module.css';
@@ -26,7 +27,7 @@ export function LeftOut({ week, machines, sites }: Props) {
   return (
     <section className={style.left} aria-labelledby="left-out">
       <h2 id="left-out">{t('left.title', { n: rows.length, count: number(rows.length), money: roundMoney(total) })}</h2>
-      <div className="wide">
+      <Scrolling label={t('left.short')}>
         <table>
           <thead>
             <tr>
@@ -70,7 +71,7 @@ export function LeftOut({ week, machines, sites }: Props) {
             })}
           </tbody>
         </table>
-      </div>
+      </Scrolling>
       {shown < rows.length ? (
         <p>
           <button type="button" className="press-quiet" onClick={() => setShown(shown + MORE)}>

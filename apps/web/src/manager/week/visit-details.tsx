@@ -47,7 +47,7 @@ export function VisitDetails({ visit, sites, machines, onClose }: Props) {
             <ul>
               {items.map((item) => (
                 <li key={item.id}>
-                  <Why label={item.slot === null ? item.title : `${item.title}, ${item.slot}`} title={item.title}>
+                  <Why label={words.work(item)} title={words.work(item)}>
                     <p>{itemReason(item, { t, money, minutes })}</p>
                     {item.reason === null ? null : (
                       <p className="pencil small" lang="en">

@@ -1,0 +1,85 @@
+import type { ReactNode } from 'react';
+import style from './chart.module.css';
+import { linear, roundTicks, type Scale } from './scale.js';
+
+interface Props {
+  readonly label: string;
+  readonly x: readonly [number, number];
+  readonly y: readonly [number, number];
+  readonly xTicks?: readonly number[];
+  readonly xText: (value: number) => string;
+  readonly yText: (value: number) => string;
+  readonly xTitle?: string;
+  readonly yTitle: string;
+  readonly height?: number;
+  readonly children: (x: Scale, y: Scale) => ReactNode;
+}
+
+export const CHART_WIDTH = 860;
+const [LEFT, RIGHT, TOP, BOTTOM] = [64, 14, 18, 34] as const;
+
+/** Axes with round ticks and thin rules; what is drawn between them is the caller's. */
+export function Chart({ label, x, y, xTicks, xText, yText, xTitle, yTitle, height = 320, children }: Props) {
+  const xScale = linear(x, [LEFT, CHART_WIDTH - RIGHT]);
+  const yScale = linear(y, [height - BOTTOM, TOP]);
+  return (
+    <svg className={style.chart} viewBox={`0 0 ${CHART_WIDTH} ${height}`} role="img" aria-label={label}>
+      {roundTicks(y[0], y[1], 5).map((value) => (
+        <g key={value}>
+          <line className={style.rule} x1={LEFT} x2={CHART_WIDTH - RIGHT} y1={yScale(value)} y2={yScale(value)} />
+          <text className={style.figure} x={LEFT - 8} y={yScale(value) + 4} textAnchor="end">
+            {yText(value)}
+          </text>
+        </g>
+      ))}
+      {(xTicks ?? roundTicks(x[0], x[1], 6)).map((value) => (
+        <g key={value}>
+          <line
+            className={style.mark}
+            x1={xScale(value)}
+            x2={xScale(value)}
+            y1={height - BOTTOM}
+            y2={height - BOTTOM + 5}
+          />
+          <text className={style.figure} x={xScale(value)} y={height - BOTTOM + 18} textAnchor="middle">
+            {xText(value)}
+          </text>
+        </g>
+      ))}
+      <line className={style.mark} x1={LEFT} x2={CHART_WIDTH - RIGHT} y1={height - BOTTOM} y2={height - BOTTOM} />
+      <text className={style.title} x={LEFT} y={11}>
+        {yTitle}
+      </text>
+      {xTitle === undefined ? null : (
+        <text className={style.title} x={CHART_WIDTH - RIGHT} y={height - 2} textAnchor="end">
+          {xTitle}
+        </text>
+      )}
+      {children(xScale, yScale)}
+    </svg>
+  );
+}
+
+/** Points of a line as an SVG path; null breaks it. */
+export function pathOf(points: readonly (readonly [number, number] | null)[]): string {
+  let open = false;
+  return points
+    .map((point) => {
+      if (point === null) {
+        open = false;
+        return '';
+      }
+      const step = `${open ? 'L' : 'M'}${point[0].toFixed(1)} ${point[1].toFixed(1)}`;
+      open = true;
+      return step;
+    })
+    .join('');
+}
+
+/** The area between two lines over the same places. */
+export function bandOf(
+  low: readonly (readonly [number, number])[],
+  high: readonly (readonly [number, number])[],
+): string {
+  return `${pathOf(high)}${pathOf(low.toReversed()).replace('M', 'L')}Z`;
+}

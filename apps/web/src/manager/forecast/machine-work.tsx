@@ -1,0 +1,57 @@
+import type { DueItem } from '../../data/types.js';
+import { Scrolling } from '../../design/scrolling.js';
+import { Why } from '../../design/why.js';
+import { dueReasons } from '../../words/due-reason.js';
+import { useWords } from '../../words/words.js';
+
+/** Every service item of a machine with its range of dates, soonest first. */
+export function MachineWork({ due }: { readonly due: readonly DueItem[] }) {
+  const words = useWords();
+  const { t, dayOfYear, money } = words;
+  if (due.length === 0) return null;
+  const dateText = (date: string | null) => (date === null ? t('due.far') : dayOfYear(date));
+  return (
+    <section>
+      <h2>{t('forecast.due')}</h2>
+      <Scrolling label={t('forecast.due')}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{t('due.work')}</th>
+              <th scope="col">{t('forecast.early')}</th>
+              <th scope="col">{t('forecast.middle')}</th>
+              <th scope="col">{t('forecast.late')}</th>
+              <th scope="col" className="number">
+                {t('due.price')}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {due
+              .toSorted((a, b) => ((a.p50 ?? '9') < (b.p50 ?? '9') ? -1 : 1))
+              .map((item) => {
+                const title = words.work(item);
+                return (
+                  <tr key={item.id}>
+                    <th scope="row">
+                      <Why label={title} title={t('due.why-title', { day: dateText(item.p50) })}>
+                        <ul>
+                          {dueReasons(item, words).map((line) => (
+                            <li key={line}>{line}</li>
+                          ))}
+                        </ul>
+                      </Why>
+                    </th>
+                    <td>{dateText(item.p10)}</td>
+                    <td>{dateText(item.p50)}</td>
+                    <td>{dateText(item.p90)}</td>
+                    <td className="number">{item.deferralCents === null ? '–' : money(item.deferralCents)}</td>
+                  </tr>
+                );
+              })}
+          </tbody>
+        </table>
+      </Scrolling>
+    </section>
+  );
+}
