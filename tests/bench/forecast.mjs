@@ -62,6 +62,26 @@ const meterChanges = optional('meter_changes.csv')
     oldHours: Number(row.old_hours),
     newHours: Number(row.new_hours),
   }));
+const moves = optional('machine_moves.csv').filter((row) => row.until <= asOf);
+for (const machine of machines) {
+  const own = moves.filter((row) => row.machine_id === machine.id).sort((a, b) => (a.until < b.until ? -1 : 1));
+  if (own.length === 0) continue;
+  machine.formerSites = own.map((row) => ({
+    siteId: row.from_site_id,
+    latitude: degrees(sites.get(row.from_site_id)?.latitude),
+    longitude: degrees(sites.get(row.from_site_id)?.longitude),
+    until: row.until,
+  }));
+}
+const weather = optional('weather.csv')
+  .filter((row) => row.date <= asOf)
+  .map((row) => ({
+    siteId: row.site_id || null,
+    date: row.date,
+    lowC: Number(row.low_c),
+    highC: Number(row.high_c),
+    rainMm: Number(row.rain_mm),
+  }));
 const truth = new Map();
 for (const row of table(args.truth)) {
   if (!truth.has(row.machine_id)) truth.set(row.machine_id, new Map());
@@ -69,7 +89,10 @@ for (const row of table(args.truth)) {
 }
 
 const started = performance.now();
-const model = fitUsage({ version: 1, asOf, horizonDays: 90, machines, readings, meterChanges });
+const model = fitUsage({
+  ...{ version: 1, asOf, horizonDays: 90, machines, readings, meterChanges },
+  ...(weather.length > 0 && { weather }),
+});
 const forecast = forecastUsage(model);
 for (const each of forecast.machines.values()) each.quantiles();
 const seconds = (performance.now() - started) / 1000;

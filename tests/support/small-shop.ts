@@ -113,6 +113,8 @@ export function smallRegister(): Register {
     overrides: [],
     findings: [],
     stopgaps: [],
+    moves: [],
+    weather: [],
     roadCalls: [],
     bars: [],
     events: [],

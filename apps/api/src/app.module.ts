@@ -21,6 +21,7 @@ import { AgreementsController } from './register/agreements.js';
 import { CustomersController } from './register/customers.js';
 import { MACHINE_DETAIL_CONTROLLERS } from './register/machine-details.js';
 import { MachineClassesController, MachinesController } from './register/machines.js';
+import { MachineMovesController, WeatherController } from './register/moves-and-weather.js';
 import { PartOrdersController, PartsController } from './register/parts.js';
 import { ServiceItemsController } from './register/service-items.js';
 import { ShopController } from './register/shop.controller.js';
@@ -61,6 +62,8 @@ export class AppModule {
         ...MACHINE_DETAIL_CONTROLLERS,
         TechniciansController,
         AbsencesController,
+        MachineMovesController,
+        WeatherController,
         PartsController,
         PartOrdersController,
         AgreementsController,

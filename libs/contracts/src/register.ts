@@ -429,3 +429,33 @@ export const ComponentLife = z
 export const RegisterImport = z
   .object({ id: Id, folderHash: z.string(), counts: z.record(z.string(), z.unknown()), importedAt: z.iso.datetime() })
   .meta({ id: 'RegisterImport', description: 'An import that changed something' });
+
+export const MachineMoveCreate = z
+  .strictObject({ machineId: Id, fromSiteId: Id, until: LocalDate })
+  .meta({ id: 'MachineMoveCreate' });
+export const MachineMove = z
+  .object({ id: Id, machineId: Id, fromSiteId: Id, until: LocalDate })
+  .meta({ id: 'MachineMove', description: 'A machine left a site; what it ran there says little about the next' });
+
+const Celsius = z.number().min(-90).max(70);
+const weatherDay = {
+  siteId: Id.nullable().default(null).meta({ description: 'null = the whole region' }),
+  date: LocalDate,
+  lowC: Celsius,
+  highC: Celsius,
+  rainMm: z.number().min(0).max(2000),
+};
+export const WeatherCreate = z
+  .strictObject({
+    days: z
+      .array(
+        z
+          .strictObject(weatherDay)
+          .refine((day) => day.lowC <= day.highC, { path: ['lowC'], message: 'the low is above the high' }),
+      )
+      .min(1)
+      .max(5000),
+  })
+  .meta({ id: 'WeatherCreate' });
+export const WeatherDay = z.object({ id: Id, ...weatherDay, siteId: Id.nullable() }).meta({ id: 'WeatherDay' });
+export const WeatherKept = z.object({ kept: z.int(), replaced: z.int() }).meta({ id: 'WeatherKept' });

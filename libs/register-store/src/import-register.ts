@@ -100,6 +100,24 @@ export async function importRegister(tx: Tx, shopId: string, register: Register)
       newHours: each.newHours,
     })),
   );
+  const moves = await addMissing(
+    tx.machineMove,
+    register.moves.map((each) => ({
+      shopId,
+      machineId: machines.ids.get(each.machineId)!,
+      fromSiteId: sites.ids.get(each.fromSiteId)!,
+      untilDate: dateColumn(each.until),
+    })),
+  );
+  const weather = await addMissing(
+    tx.weatherDay,
+    register.weather.map(({ siteId, date, ...day }) => ({
+      shopId,
+      siteId: siteId === null ? null : sites.ids.get(siteId)!,
+      weatherDate: dateColumn(date),
+      ...day,
+    })),
+  );
   const readings = await writeReadings(tx, shopId, register, machines.ids);
   const completions = await writeCompletions(tx, shopId, register, machines.ids, parts.ids);
   const verdict = await revisitReadings(tx, 'all');
@@ -112,6 +130,8 @@ export async function importRegister(tx: Tx, shopId: string, register: Register)
     meterChanges,
     readings,
     completions,
+    ...(register.moves.length > 0 && { moves }),
+    ...(register.weather.length > 0 && { weather }),
   };
   if (Object.values(counts).some((count) => count.added + count.changed > 0)) {
     const folderHash = createHash('sha256').update(JSON.stringify(register)).digest('hex');

@@ -98,6 +98,18 @@ export async function loadRegister(tx: Tx, history = true): Promise<Register> {
       outcome: each.outcome as 'done' | 'failed',
       part: each.part?.code ?? null,
     })),
+    moves: ofKnownMachine(await tx.machineMove.findMany()).map((each) => ({
+      machineId: each.machineId,
+      fromSiteId: each.fromSiteId,
+      until: dateText(each.untilDate),
+    })),
+    weather: (history ? await tx.weatherDay.findMany({ orderBy: { weatherDate: 'asc' } }) : []).map((each) => ({
+      siteId: each.siteId,
+      date: dateText(each.weatherDate),
+      lowC: each.lowC,
+      highC: each.highC,
+      rainMm: each.rainMm,
+    })),
     technicians: await loadTechnicians(tx),
     parts: await loadParts(tx),
     classes: await loadClasses(tx),

@@ -1,7 +1,7 @@
 import type { CatalogueItem, CataloguePreparation } from '@deckround/catalogue';
 import type { TravelSettings } from '@deckround/planning';
 import type { Completion, FindingForUpkeep } from '@deckround/upkeep';
-import type { MeterChange, Reading } from '@deckround/usage';
+import type { MeterChange, Reading, WeatherDay } from '@deckround/usage';
 
 /** Minutes of a local day, on an ISO 8601 weekday (1 = Monday … 7 = Sunday). */
 export interface WeeklyWindow {
@@ -103,6 +103,14 @@ export interface OpenStopgap {
   readonly failureCents: number;
 }
 
+/** A machine left a site. */
+export interface MachineMove {
+  readonly machineId: string;
+  readonly fromSiteId: string;
+  /** Last day there. */
+  readonly until: string;
+}
+
 /** A call for help that no visit has answered yet. */
 export interface OpenRoadCall {
   readonly id: string;
@@ -182,6 +190,8 @@ export interface Register {
   readonly machines: readonly Machine[];
   readonly readings: readonly Reading[];
   readonly meterChanges: readonly MeterChange[];
+  readonly moves: readonly MachineMove[];
+  readonly weather: readonly WeatherDay[];
   readonly completions: readonly (Completion & { readonly part: string | null })[];
   readonly technicians: readonly Technician[];
   readonly parts: readonly Part[];

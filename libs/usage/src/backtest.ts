@@ -58,7 +58,10 @@ export function backtest(snapshot: UsageSnapshot, options: BacktestOptions = {})
     const readings = sample.readings.filter((each) => each.readAt.slice(0, 10) <= date);
     if (readings.length === 0) break;
     const meterChanges = sample.meterChanges.filter((each) => each.changedAt <= date);
-    const then = forecastUsage(fitUsage({ ...sample, asOf: date, readings, meterChanges }));
+    const weather = sample.weather?.filter((each) => each.date <= date);
+    const then = forecastUsage(
+      fitUsage({ ...sample, asOf: date, readings, meterChanges, ...(weather && { weather }) }),
+    );
     for (const [id, forecast] of then.machines) {
       const known = forecast.usage.line.at(-1);
       const line = now.machines.get(id)!.line;

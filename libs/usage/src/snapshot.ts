@@ -11,6 +11,17 @@ export const MachineForUsage = z.object({
   latitude: z.number().nullable(),
   longitude: z.number().nullable(),
   inServiceOn: localDate.nullable(),
+  /** Where it stood before, in order of time, each until the day it left. */
+  formerSites: z
+    .array(
+      z.object({
+        siteId: z.string(),
+        latitude: z.number().nullable(),
+        longitude: z.number().nullable(),
+        until: localDate,
+      }),
+    )
+    .optional(),
 });
 export type MachineForUsage = z.infer<typeof MachineForUsage>;
 
@@ -37,6 +48,17 @@ export const MeterChange = z.object({
 });
 export type MeterChange = z.infer<typeof MeterChange>;
 
+/** One day's weather, observed or foreseen by whoever keeps the file. */
+export const WeatherDay = z.object({
+  /** null = the whole region. */
+  siteId: z.string().nullable(),
+  date: localDate,
+  lowC: z.number(),
+  highC: z.number(),
+  rainMm: z.number().min(0),
+});
+export type WeatherDay = z.infer<typeof WeatherDay>;
+
 /** Everything the forecaster needs, in one document that can be mailed, replayed and tested. */
 export const UsageSnapshot = z.object({
   version: z.literal(1),
@@ -48,5 +70,7 @@ export const UsageSnapshot = z.object({
   /** Any order. */
   readings: z.array(Reading),
   meterChanges: z.array(MeterChange),
+  /** Any order; absent = hours are explained by the season alone. */
+  weather: z.array(WeatherDay).optional(),
 });
 export type UsageSnapshot = z.infer<typeof UsageSnapshot>;

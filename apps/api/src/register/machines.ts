@@ -1,5 +1,6 @@
 import { Id, Machine, MachineChanges, MachineClass, MachineCreate, PageQuery } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
+import { dateColumn, wallClockOf } from '@deckround/register-store';
 import type { Prisma, Tx } from '@deckround/store';
 import type { z } from 'zod';
 import { siteScope } from '../access/actor.js';
@@ -38,6 +39,7 @@ const machines: Resource<Row> = {
   },
   update: async (tx, actor, row, body: z.infer<typeof MachineChanges>) => {
     const { machineClass, inServiceOn, ...fields } = body;
+    if (fields.siteId !== undefined && fields.siteId !== row.siteId) await recordMove(tx, actor.shopId, row);
     await tx.machine.update({
       where: { id: row.id },
       data: {
@@ -50,6 +52,16 @@ const machines: Resource<Row> = {
     if (fields.spindles !== undefined) await writeSpindleSlots(tx, actor.shopId, row.id, fields.spindles);
   },
 };
+
+/** What it ran so far was run there: the forecast must not take it for the new site's doing. */
+async function recordMove(tx: Tx, shopId: string, { id, siteId }: { id: string; siteId: string }): Promise<void> {
+  const { timeZone } = await tx.site.findUniqueOrThrow({ where: { id: siteId } });
+  const untilDate = dateColumn(wallClockOf(new Date(), timeZone).slice(0, 10));
+  await tx.machineMove.createMany({
+    skipDuplicates: true,
+    data: [{ shopId, machineId: id, fromSiteId: siteId, untilDate }],
+  });
+}
 
 /** Slots are never taken away: their component lives are history. */
 async function writeSpindleSlots(tx: Tx, shopId: string, machineId: string, spindles: number): Promise<void> {

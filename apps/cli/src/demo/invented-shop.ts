@@ -82,6 +82,8 @@ export function inventShop(): Register {
     overrides: [],
     findings: [],
     stopgaps: [],
+    moves: [],
+    weather: [],
     roadCalls: [],
     bars: [],
     events: [],

@@ -53,6 +53,8 @@ class RegisterReader {
     const readings = await this.readings(machines);
     const completions = await this.completions(machines, parts);
     const blackouts = await this.blackouts(sites);
+    const moves = await this.moves(machines, sites);
+    const weather = await this.weather(sites);
     const sound = this.faults.total === 0;
     const register: Register | null = sound
       ? {
@@ -65,6 +67,8 @@ class RegisterReader {
           meterChanges,
           readings,
           completions,
+          moves,
+          weather,
           classes: this.classes,
           overrides: [],
           findings: [],
@@ -254,18 +258,63 @@ class RegisterReader {
     return [...completions.values()];
   }
 
+  private async moves(
+    machines: ReadonlyMap<string, Machine>,
+    sites: ReadonlyMap<string, Site>,
+  ): Promise<Register['moves']> {
+    const file = 'machine_moves.csv';
+    const moves: Register['moves'][number][] = [];
+    const lines = new Map<string, number>();
+    await this.table(file, (row, line) => {
+      const { machine_id: machineId, from_site_id: fromSiteId, until } = row;
+      if (!this.machineIsKnown(file, line, machineId, machines)) return;
+      if (!this.siteIsKnown(file, line, 'from_site_id', fromSiteId, sites)) return;
+      if (this.isRepeated(file, line, 'until', `a move of ${machineId} on ${until}`, `${machineId}|${until}`, lines))
+        return;
+      moves.push({ machineId, fromSiteId, until });
+    });
+    return moves;
+  }
+
+  private async weather(sites: ReadonlyMap<string, Site>): Promise<Register['weather']> {
+    const file = 'weather.csv';
+    const days: Register['weather'][number][] = [];
+    const lines = new Map<string, number>();
+    await this.table(file, (row, line) => {
+      const siteId = row.site_id === '' ? null : row.site_id;
+      if (siteId !== null && !this.siteIsKnown(file, line, 'site_id', siteId, sites)) return;
+      if (row.low_c > row.high_c) {
+        const message = `${row.low_c} °C is above the day's high of ${row.high_c} °C: exchange or correct them`;
+        this.faults.add({ file, line, column: 'low_c', message });
+        return;
+      }
+      const what = `the weather of ${row.date}`;
+      if (this.isRepeated(file, line, 'date', what, `${siteId}|${row.date}`, lines)) return;
+      days.push({ siteId, date: row.date, lowC: row.low_c, highC: row.high_c, rainMm: row.rain_mm });
+    });
+    return days;
+  }
+
+  private siteIsKnown(
+    file: string,
+    line: number,
+    column: string,
+    siteId: string,
+    sites: ReadonlyMap<string, Site>,
+  ): boolean {
+    if (sites.has(siteId)) return true;
+    if (!this.isUnknown('sites.csv', siteId, sites)) return false;
+    const message = `"${siteId}" is not in sites.csv: add the site or correct it`;
+    this.faults.add({ file, line, column, message });
+    return false;
+  }
+
   private async blackouts(sites: ReadonlyMap<string, Site>): Promise<Map<string, Site['blackouts'][number][]>> {
     const file = 'blackouts.csv';
     const blackouts = new Map<string, Site['blackouts'][number][]>();
     await this.table(file, (row, line) => {
-      if (this.isUnknown('sites.csv', row.site_id, sites)) {
-        this.faults.add({
-          file,
-          line,
-          column: 'site_id',
-          message: `"${row.site_id}" is not in sites.csv: add the site or correct it`,
-        });
-      } else if (row.from > row.to) {
+      if (!this.siteIsKnown(file, line, 'site_id', row.site_id, sites)) return;
+      if (row.from > row.to) {
         this.faults.add({
           file,
           line,

@@ -80,7 +80,19 @@ export const TABLES = {
     to: column.date(),
     reason: column.text(),
   },
+  'machine_moves.csv': {
+    machine_id: column.identifier(),
+    from_site_id: column.identifier(),
+    until: column.date(),
+  },
+  'weather.csv': {
+    date: column.date(),
+    site_id: column.text({ max: 64 }),
+    low_c: column.number({ min: -90, max: 70, unit: '°C' }),
+    high_c: column.number({ min: -90, max: 70, unit: '°C' }),
+    rain_mm: column.number({ min: 0, max: 2000, unit: 'mm' }),
+  },
 } as const;
 
 export type TableName = keyof typeof TABLES;
-export const OPTIONAL_TABLES: readonly TableName[] = ['blackouts.csv'];
+export const OPTIONAL_TABLES: readonly TableName[] = ['blackouts.csv', 'machine_moves.csv', 'weather.csv'];

@@ -192,6 +192,8 @@ export function aRegister(changes: Partial<Register> = {}): Register {
     overrides: [],
     findings: [],
     stopgaps: [],
+    moves: [],
+    weather: [],
     roadCalls: [],
     bars: [],
     events: [],

@@ -9,6 +9,8 @@ import { baseLevels, longRunLevels, seasonDaysOf } from './levels.js';
 import { MachineTrack, type Pace } from './machine-track.js';
 import { SeasonClock } from './season-clock.js';
 import { learnSeason } from './season-shape.js';
+import { staysOf } from './stays.js';
+import { learnWeather, WeatherSeries } from './weather.js';
 
 /** What has been learned of one machine. */
 export interface MachineUsage {
@@ -57,32 +59,37 @@ export function fitUsage(snapshot: UsageSnapshot): UsageModel {
   const cleaned = cleanReadings(snapshot.readings, snapshot.meterChanges, { asOf: snapshot.asOf });
   const { machines } = snapshot;
   const lines = machines.map((machine) => cleaned.believed.get(machine.id) ?? []);
-  const increments = incrementsOf(lines);
-  const { groupOf, latitudes } = climateGroups(machines);
+  const { stays, present } = staysOf(machines, lines);
+  const places = stays.map((stay) => stay.machine);
+  const increments = incrementsOf(stays.map((stay) => stay.line));
+  const { groupOf, latitudes } = climateGroups(places);
 
   const firstDay = increments.from.reduce((low, day) => Math.min(low, Math.floor(day)), originDay);
   const start = Math.max(firstDay, originDay - 4000);
   const clocks = latitudes.map((latitude, group) => {
     const members = spread(indicesWhere(groupOf, group), LEARN_SEASON_FROM);
     const { shape, doubt } = learnSeason(increments, members, latitude);
-    return new SeasonClock(shape, start, originDay + snapshot.horizonDays + CLOCK_AHEAD_DAYS, doubt);
+    const end = originDay + snapshot.horizonDays + CLOCK_AHEAD_DAYS;
+    const usual = new SeasonClock(shape, start, end, doubt);
+    const weather = learnWeather(weatherOf(snapshot, places, groupOf, group), increments, members, usual);
+    return weather === null ? usual : new SeasonClock(shape, start, end, doubt, weather);
   });
   const clockOf = (m: number) => clocks[groupOf[m]!]!;
   const seasonDays = seasonDaysOf(increments, clockOf);
   const base = baseLevels(
     increments,
     seasonDays,
-    machines.map((machine, m) => `${groupOf[m]}|${machine.machineClass}`),
-    machines.map((machine) => `${machine.siteId}||${machine.machineClass}`),
+    places.map((place, s) => `${groupOf[s]}|${place.machineClass}`),
+    places.map((place) => `${place.siteId}||${place.machineClass}`),
   );
   const level = longRunLevels(increments, seasonDays, base);
 
-  const siteIds = [...new Set(machines.map((machine) => machine.siteId))];
+  const siteIds = [...new Set(places.map((place) => place.siteId))];
   const siteIndex = new Map(siteIds.map((id, index) => [id, index]));
-  const siteOf = Int32Array.from(machines, (machine) => siteIndex.get(machine.siteId)!);
+  const siteOf = Int32Array.from(places, (place) => siteIndex.get(place.siteId)!);
   const groupOfSite = new Int32Array(siteIds.length);
-  machines.forEach((_, m) => {
-    groupOfSite[siteOf[m]!] = groupOf[m]!;
+  places.forEach((_, s) => {
+    groupOfSite[siteOf[s]!] = groupOf[s]!;
   });
   const activityWith = (memory: Memory) =>
     new Activity(
@@ -123,8 +130,9 @@ export function fitUsage(snapshot: UsageSnapshot): UsageModel {
   }
   const activity = activityWith(memory);
   const fitted = machines.map((machine, m): [string, MachineUsage] => {
-    const track = new MachineTrack(siteOf[m]!, level[m]!, activity, memory);
-    for (let i = increments.first[m]!; i < increments.first[m + 1]!; i++) track.add(increments, seasonDays, i);
+    const stay = present[m]!;
+    const track = new MachineTrack(siteOf[stay]!, level[stay]!, activity, memory);
+    for (let i = increments.first[stay]!; i < increments.first[stay + 1]!; i++) track.add(increments, seasonDays, i);
     const line = lines[m]!;
     const last = line.at(-1);
     const knownAt = last
@@ -133,7 +141,7 @@ export function fitUsage(snapshot: UsageSnapshot): UsageModel {
         ? Math.min(originDay + 1, dayNumber(machine.inServiceOn))
         : originDay + 1;
     const pace = track.paceAt(originDay + 1);
-    return [machine.id, { machine, clock: clockOf(m), pace, line, knownAt, knownHours: last?.lifetimeHours ?? 0 }];
+    return [machine.id, { machine, clock: clockOf(stay), pace, line, knownAt, knownHours: last?.lifetimeHours ?? 0 }];
   });
   return {
     asOf: snapshot.asOf,
@@ -145,6 +153,18 @@ export function fitUsage(snapshot: UsageSnapshot): UsageModel {
     memory,
     lookBacks: lookBacks.length,
   };
+}
+
+/** The weather of a climate: its sites' own, and what is told of the whole region. */
+function weatherOf(
+  { weather = [] }: UsageSnapshot,
+  places: readonly MachineForUsage[],
+  groupOf: Int32Array,
+  group: number,
+): WeatherSeries | null {
+  if (weather.length === 0) return null;
+  const sites = new Set(places.filter((_, s) => groupOf[s] === group).map((place) => place.siteId));
+  return WeatherSeries.of(weather.filter(({ siteId }) => siteId === null || sites.has(siteId)));
 }
 
 /** What the model would have said at some past readings of machine m, next to what came. */
@@ -176,7 +196,7 @@ function lookBack(
         const days = increments.to[j]! - origin;
         const ahead = increments.to[j]! - asked;
         if (ahead < horizon * 0.6 || ahead > horizon * 1.6) continue;
-        const span = clock.at(increments.to[j]!) - clock.at(origin);
+        const span = clock.at(asked) - clock.at(origin) + clock.foreseen(asked, increments.to[j]!);
         const expected = pace.hoursPerSeasonDay * span;
         const weight = seasonLikeness(span / days, coming);
         // the season of a span gone by has been seen: no doubt is left about it

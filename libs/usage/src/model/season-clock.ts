@@ -1,5 +1,6 @@
 import { yearFraction } from '../calendar.js';
 import { SEASON_BINS } from './season-prior.js';
+import type { WeatherEffect } from './weather.js';
 
 /**
  * Season days: the integral of the seasonal shape over time, S(t) = ∫ s. A machine at level ℓ (hours per season day)
@@ -13,12 +14,14 @@ export class SeasonClock {
    * @param shape one value per bin of the year, mean 1; linear between bin centres
    * @param from, to first and last day number covered; outside the clock runs at rate 1
    * @param doubt standard deviation of the shape, one value per bin; absent = the shape is known
+   * @param weather makes observed days run faster or slower than the season; fades after the last of them
    */
   constructor(
     readonly shape: Float64Array,
     readonly from: number,
     readonly to: number,
     doubt: Float64Array = new Float64Array(SEASON_BINS),
+    readonly weather: WeatherEffect | null = null,
   ) {
     this.#cumulative = new Float64Array(to - from + 2);
     this.#doubt = new Float64Array(to - from + 2);
@@ -28,9 +31,21 @@ export class SeasonClock {
     }
   }
 
-  /** Shape on one day. */
+  /** Shape on one day, weather included. */
   rate(day: number): number {
-    return valueOn(this.shape, day);
+    const usual = valueOn(this.shape, day);
+    return this.weather === null ? usual : usual * this.weather.foreseen(day, Infinity);
+  }
+
+  /** Season days from `asked` to a later moment as they could be foreseen then, with the weather known up to `asked`. */
+  foreseen(asked: number, to: number): number {
+    if (this.weather === null) return this.at(to) - this.at(asked);
+    let sum = 0;
+    for (let day = Math.floor(asked); day < to; day++) {
+      const share = Math.min(to, day + 1) - Math.max(asked, day);
+      sum += share * valueOn(this.shape, day) * this.weather.foreseen(day, Math.floor(asked) - 1);
+    }
+    return sum;
   }
 
   /** Season days from the start of the clock to a moment (whole days plus share of that day's work). */
