@@ -6,6 +6,7 @@ import { addCheck } from './commands/check.js';
 import { addDemo } from './commands/demo.js';
 import { addForecast } from './commands/forecast.js';
 import { addImport } from './commands/import.js';
+import { addLives } from './commands/lives.js';
 import { addMigrate } from './commands/migrate.js';
 import { addOpenShop } from './commands/open-shop.js';
 import { addPlan } from './commands/plan.js';
@@ -17,7 +18,18 @@ hideDriverNotice();
 const program = new Command('deckround').description(
   'Upkeep of other people’s mowers where they stand: import a register, forecast what falls due, plan the week.',
 );
-for (const add of [addDemo, addOpenShop, addImport, addForecast, addPlan, addSnapshot, addReplay, addCheck, addMigrate])
+for (const add of [
+  addDemo,
+  addOpenShop,
+  addImport,
+  addForecast,
+  addPlan,
+  addSnapshot,
+  addReplay,
+  addCheck,
+  addLives,
+  addMigrate,
+])
   add(program);
 
 try {

@@ -155,6 +155,18 @@ export interface ShopServiceItem extends CatalogueItem {
   readonly id: string;
   readonly mustDo: boolean;
   readonly latePenaltyCentsPerDay: number;
+  /** What the shop's own history has taught about the parts that this item replaces; absent = nothing yet. */
+  readonly learned?: LearnedHazard | null;
+}
+
+/** A Weibull life fitted to, or pooled over, the shop's own component lives. */
+export interface LearnedHazard {
+  readonly shape: number;
+  readonly scaleHours: number;
+  /** While the machine is open anyway, parts older than this are worth replacing; null = leave them. */
+  readonly opportunityHours: number | null;
+  /** How it was learned, in words. */
+  readonly words: string;
 }
 
 export interface ShopClass {

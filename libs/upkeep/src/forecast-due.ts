@@ -53,7 +53,16 @@ export function forecastDueWith(usage: UsageForecast, snapshot: Omit<UpkeepSnaps
       slot: item.slot,
       kind: 'service',
       title: item.title,
-      ...datesAndReason(mark, forecast, since, sinceWords(since, forecast), ruleWords(item), item.title, interval),
+      ...datesAndReason(
+        mark,
+        forecast,
+        since,
+        sinceWords(since, forecast),
+        ruleWords(item),
+        item.title,
+        interval,
+        hazardWords(item),
+      ),
       ...costCurve(mark, coursesOf(forecast), (r) => shiftCents(r, economics), economics.latePenaltyCentsPerDay),
     });
   }
@@ -71,7 +80,16 @@ export function forecastDueWith(usage: UsageForecast, snapshot: Omit<UpkeepSnaps
       slot: null,
       kind: 'stopgap',
       title: stopgap.title,
-      ...datesAndReason(mark, forecast, since, words, rule, stopgap.title, { hours: stopgap.limitHours, days: null }),
+      ...datesAndReason(
+        mark,
+        forecast,
+        since,
+        words,
+        rule,
+        stopgap.title,
+        { hours: stopgap.limitHours, days: null },
+        null,
+      ),
       ...costCurve(mark, coursesOf(forecast), (r) => stopgapCents(r, stopgap.failureCents), 0),
     });
   }
@@ -86,6 +104,7 @@ function datesAndReason(
   rule: string,
   title: string,
   interval: { hours: number | null; days: number | null },
+  hazard: string | null,
 ): Pick<DueForecast, 'p10' | 'p50' | 'p90' | 'why'> {
   // a date reached with chance 0.1 is the early end
   const days = [dueDay(mark, forecast, 0.1), dueDay(mark, forecast, 0.5), dueDay(mark, forecast, 0.9)] as const;
@@ -111,6 +130,7 @@ function datesAndReason(
         : interval.hours === null
           ? 'days'
           : 'hours',
+    hazard,
     sentence: dueSentence({
       title,
       readerDay: forecast.originDay,
@@ -124,6 +144,11 @@ function datesAndReason(
     }),
   };
   return { p10: date(days[0]), p50: date(p50), p90: date(days[2]), why };
+}
+
+function hazardWords({ economics, hazardBasis }: ServiceItem): string {
+  const shape = `Failure hazard with shape ${+economics.hazardShape.toFixed(2)}`;
+  return `${shape}: ${hazardBasis ?? 'as set in the catalogue; the shop’s own lives have not been asked or say too little.'}`;
 }
 
 function sinceWords(since: RunningSince, forecast: MachineForecast): string {

@@ -53,6 +53,8 @@ export const ServiceItem = z.object({
    */
   assumedShare: z.number().min(0).max(1).nullish(),
   economics: ItemEconomics,
+  /** Where the hazard's shape comes from, in words; absent = the catalogue or the shop's own setting. */
+  hazardBasis: z.string().nullish(),
 });
 export type ServiceItem = z.infer<typeof ServiceItem>;
 
@@ -118,6 +120,8 @@ export const DueReason = z.object({
   hoursPerWeekNow: z.number(),
   /** Which limit decides: hours, days, first hours, season, finding, stopgap. */
   decidedBy: z.enum(['hours', 'days', 'first-hours', 'season', 'finding', 'stopgap']),
+  /** Where the failure hazard behind the timing cost comes from, in words. */
+  hazard: z.string().nullable(),
   /** One sentence that a supervisor understands. */
   sentence: z.string(),
 });

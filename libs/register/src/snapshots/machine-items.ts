@@ -91,9 +91,11 @@ export function toServiceItem(each: MachineItem, doCents: number, recorded: bool
     economics: {
       doCents,
       failureCents: item.failureCents,
-      hazardShape: item.hazardShape,
+      // The timing cost knows shapes from 1 (no ageing) to 6.
+      hazardShape: item.learned ? Math.min(6, Math.max(1, item.learned.shape)) : item.hazardShape,
       latePenaltyCentsPerDay: item.latePenaltyCentsPerDay,
     },
+    hazardBasis: item.learned?.words ?? null,
   };
 }
 

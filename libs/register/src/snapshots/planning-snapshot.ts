@@ -176,8 +176,23 @@ function planningItems(
     }
     const each = known.get(forecast.itemId);
     const isNear = forecast.p10 !== null && forecast.p10 <= latest;
-    return each && (isNear || promised.has(each.id)) ? [serviceItem(forecast, each, parts, span)] : [];
+    return each && (isNear || isOpportunity(forecast, each) || promised.has(each.id))
+      ? [serviceItem(forecast, each, parts, span)]
+      : [];
   });
+}
+
+/**
+ * Whether the part is so old that replacing it pays while its place is open anyway. It is offered as work that may ride
+ * along; whether it does is settled by its timing cost against the set-up that it shares.
+ */
+function isOpportunity({ why }: DueForecast, { item }: MachineItem): boolean {
+  const threshold = item.learned?.opportunityHours ?? null;
+  return (
+    threshold !== null &&
+    why.lastCompletion !== null &&
+    why.lifetimeHoursNow - why.lastCompletion.lifetimeHours >= threshold
+  );
 }
 
 function serviceItem(

@@ -227,6 +227,7 @@ export function aForecast(changes: Partial<DueForecast> = {}): DueForecast {
       lastReading: null,
       hoursPerWeekNow: 20,
       decidedBy: 'hours',
+      hazard: null,
       sentence: 'Every 100 h: due about 18 June.',
     },
     ...changes,

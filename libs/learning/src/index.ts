@@ -1,0 +1,11 @@
+export * from './answer-fit.js';
+export * from './compare-parts.js';
+export * from './component-life.js';
+export * from './derive-lives.js';
+export { groupBy } from './group-by.js';
+export * from './learn-items.js';
+export * from './life-group.js';
+export * from './lifetime-scale.js';
+export * from './machine-records.js';
+export * from './replacement-costs.js';
+export * from './stated-prior.js';
