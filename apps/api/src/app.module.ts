@@ -27,6 +27,12 @@ import { ServiceItemsController } from './register/service-items.js';
 import { ShopController } from './register/shop.controller.js';
 import { BlackoutsController, SitesController } from './register/sites.js';
 import { AbsencesController, TechniciansController } from './register/technicians.js';
+import { BearingsController } from './reliability/bearings.controller.js';
+import { FailureCausesController } from './reliability/failure-causes.js';
+import { LivesController } from './reliability/lives.controller.js';
+import { MachineRecordsController } from './reliability/machines.controller.js';
+import { ProposalsController } from './reliability/proposals.controller.js';
+import { ShopLives } from './reliability/shop-lives.js';
 import { HealthController } from './system/health.controller.js';
 import { SiteEventsController, VisitBarsController } from './week-changes/bars-and-events.js';
 import { MovesController } from './week-changes/moves.controller.js';
@@ -71,6 +77,11 @@ export class AppModule {
         ...FIELD_WORK_CONTROLLERS,
         DueController,
         ForecastQualityController,
+        LivesController,
+        BearingsController,
+        MachineRecordsController,
+        ProposalsController,
+        FailureCausesController,
         PlansController,
         WeekController,
         VisitsController,
@@ -89,6 +100,7 @@ export class AppModule {
         { provide: APP_GUARD, useClass: AccessGuard },
         AccessService,
         ForecastQualityService,
+        ShopLives,
         Once,
       ],
     };

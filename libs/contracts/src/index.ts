@@ -4,5 +4,6 @@ export * from './forecast-quality.js';
 export * from './planning.js';
 export * from './primitives.js';
 export * from './register.js';
+export * from './reliability.js';
 export * from './shop.js';
 export * from './week-changes.js';

@@ -405,6 +405,14 @@ export const ComponentLifeCreate = z
     removedOn: LocalDate.nullable().default(null),
     removedHours: Hours.nullable().default(null),
     removalReason: RemovalReason.nullable().default(null),
+    bearingFeel: z.enum(['smooth', 'rough', 'loose', 'locked']).nullable().default(null),
+    spacerEndLip: z.boolean().nullable().default(null).meta({ description: 'A lip rolled on the spacer’s end' }),
+    housingStepWear: z.enum(['none', 'slight', 'worn']).nullable().default(null),
+    debrisWrap: z.enum(['none', 'grass', 'twine', 'wire']).nullable().default(null),
+    debrisCupMissing: z.boolean().nullable().default(null),
+    greaseLook: z.enum(['fresh', 'dark', 'watery', 'metal', 'dry']).nullable().default(null),
+    rootCause: text(200).nullable().default(null),
+    causeId: Id.nullable().default(null).meta({ description: 'One event behind several failures: /v1/failure-causes' }),
     note: text(500).default(''),
   })
   .refine((body) => (body.removedOn === null) === (body.removalReason === null), {
@@ -422,6 +430,14 @@ export const ComponentLife = z
     removedOn: LocalDate.nullable(),
     removedHours: Hours.nullable(),
     removalReason: RemovalReason.nullable(),
+    bearingFeel: z.string().nullable(),
+    spacerEndLip: z.boolean().nullable(),
+    housingStepWear: z.string().nullable(),
+    debrisWrap: z.string().nullable(),
+    debrisCupMissing: z.boolean().nullable(),
+    greaseLook: z.string().nullable(),
+    rootCause: z.string().nullable(),
+    causeId: Id.nullable(),
     note: z.string(),
   })
   .meta({ id: 'ComponentLife', description: 'One part’s stay in a slot: fitted, removed, why' });

@@ -6,6 +6,7 @@ const RunIds = z.object({ shopId: z.uuid(), runId: z.uuid() });
 export const JOBS = {
   forecast: RunIds,
   plan: RunIds,
+  lives: RunIds,
 } as const;
 
 export type JobName = keyof typeof JOBS;

@@ -1,5 +1,6 @@
 export * from './import-counts.js';
 export * from './import-register.js';
+export * from './life-history.js';
 export * from './load-register.js';
 export * from './local-time.js';
 export * from './set-aside.js';

@@ -223,7 +223,10 @@ async function loadClasses(tx: Tx): Promise<ShopClass[]> {
       preparationStates: { orderBy: { code: 'asc' } },
       servicePlans: {
         include: {
-          serviceItems: { where: { active: true }, include: { serviceItemParts: { include: { part: true } } } },
+          serviceItems: {
+            where: { active: true },
+            include: { serviceItemParts: { include: { part: true } }, learnedLife: true },
+          },
         },
       },
     },
@@ -275,6 +278,7 @@ async function loadClasses(tx: Tx): Promise<ShopClass[]> {
         hazardShape: item.hazardShape,
         latePenaltyCentsPerDay: item.latePenaltyCentsPerDay,
         sources: item.sources as unknown as CatalogueItem['sources'],
+        learned: item.learnedLife && item.learnedLife.basis !== 'prior' ? toHazard(item.learnedLife) : null,
       })),
     ),
   }));
@@ -333,4 +337,10 @@ export function visitItemKey(item: {
 
 function toDateRange(row: { fromDate: Date; toDate: Date; reason: string | null }) {
   return { from: dateText(row.fromDate), to: dateText(row.toDate), reason: row.reason ?? '' };
+}
+
+/** Only what the shop's own lives say, alone or pooled; a stated prior changes nothing. */
+function toHazard(row: { shape: number; scaleHours: number; opportunityHours: number | null; words: string }) {
+  const { shape, scaleHours, opportunityHours, words } = row;
+  return { shape, scaleHours, opportunityHours, words };
 }

@@ -1,9 +1,18 @@
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
+import type { LifeHistory } from '@deckround/learning';
 import type { PlanningSnapshot, WeekPlan } from '@deckround/planning';
+import type { Register } from '@deckround/register';
 import type { UpkeepSnapshot } from '@deckround/upkeep';
 import type { BacktestOptions, BacktestRow, UsageSnapshot } from '@deckround/usage';
-import type { ComputeMessage, ComputeTask, ForecastResult, PlanProgress } from './messages.js';
+import type {
+  ComputeMessage,
+  ComputeTask,
+  ForecastResult,
+  LearnResult,
+  LivesResult,
+  PlanProgress,
+} from './messages.js';
 
 // Always the built file: threads cannot be started from TypeScript sources, where tests run.
 const THREAD = fileURLToPath(new URL('../../dist/compute/thread.js', import.meta.url));
@@ -19,6 +28,20 @@ export function forecastInThread(snapshot: UpkeepSnapshot): Promise<ForecastResu
 export function backtestInThread(snapshot: UsageSnapshot, options: BacktestOptions): Promise<BacktestRow[]> {
   return inThread({ kind: 'backtest', snapshot, options }, (message) =>
     message.kind === 'backtest-done' ? message.rows : undefined,
+  );
+}
+
+/** Component lives and machine records out of a shop's history. */
+export function livesInThread(register: Register, asOf: string, history: LifeHistory): Promise<LivesResult> {
+  return inThread({ kind: 'lives', register, asOf, history }, (message) =>
+    message.kind === 'lives-done' ? message.result : undefined,
+  );
+}
+
+/** Lives of parts re-fitted, and the interval changes that they propose. */
+export function learnInThread(register: Register, asOf: string, history: LifeHistory): Promise<LearnResult> {
+  return inThread({ kind: 'learn', register, asOf, history }, (message) =>
+    message.kind === 'learn-done' ? message.result : undefined,
   );
 }
 

@@ -1,4 +1,6 @@
+import type { ComponentLife, IntervalProposal, LearnedItem, LifeHistory, MachineRecord } from '@deckround/learning';
 import type { PlanningSnapshot, WeekPlan } from '@deckround/planning';
+import type { Register } from '@deckround/register';
 import type { DueForecast, UpkeepSnapshot } from '@deckround/upkeep';
 import type { BacktestOptions, BacktestRow, UsageSnapshot } from '@deckround/usage';
 
@@ -19,6 +21,16 @@ export interface ForecastResult {
   readonly usage: UsageCurve[];
 }
 
+export interface LivesResult {
+  readonly lives: readonly ComponentLife[];
+  readonly records: readonly MachineRecord[];
+}
+
+export interface LearnResult {
+  readonly learned: readonly LearnedItem[];
+  readonly proposals: readonly IntervalProposal[];
+}
+
 export interface PlanProgress {
   readonly iterations: number;
   readonly totalCents: number;
@@ -32,6 +44,8 @@ export interface PlanProgress {
 export type ComputeTask =
   | { readonly kind: 'forecast'; readonly snapshot: UpkeepSnapshot }
   | { readonly kind: 'backtest'; readonly snapshot: UsageSnapshot; readonly options: BacktestOptions }
+  | { readonly kind: 'lives'; readonly register: Register; readonly asOf: string; readonly history: LifeHistory }
+  | { readonly kind: 'learn'; readonly register: Register; readonly asOf: string; readonly history: LifeHistory }
   | {
       readonly kind: 'plan';
       readonly snapshot: PlanningSnapshot;
@@ -46,5 +60,7 @@ export type ComputeTask =
 export type ComputeMessage =
   | { readonly kind: 'forecast-done'; readonly result: ForecastResult }
   | { readonly kind: 'backtest-done'; readonly rows: BacktestRow[] }
+  | { readonly kind: 'lives-done'; readonly result: LivesResult }
+  | { readonly kind: 'learn-done'; readonly result: LearnResult }
   | { readonly kind: 'plan-progress'; readonly progress: PlanProgress }
   | { readonly kind: 'plan-done'; readonly plan: WeekPlan };

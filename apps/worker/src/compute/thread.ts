@@ -1,4 +1,5 @@
 import { parentPort, workerData } from 'node:worker_threads';
+import { deriveLives, learnItems, machineRecords } from '@deckround/learning';
 import { planWeek } from '@deckround/planning';
 import { backtest } from '@deckround/usage';
 import { computeForecast } from './compute-forecast.js';
@@ -11,6 +12,15 @@ if (task.kind === 'forecast') {
   send({ kind: 'forecast-done', result: computeForecast(task.snapshot) });
 } else if (task.kind === 'backtest') {
   send({ kind: 'backtest-done', rows: backtest(task.snapshot, task.options) });
+} else if (task.kind === 'lives') {
+  const { register, asOf, history } = task;
+  send({
+    kind: 'lives-done',
+    result: { lives: deriveLives(register, asOf, history), records: machineRecords(register, asOf) },
+  });
+} else if (task.kind === 'learn') {
+  const lives = deriveLives(task.register, task.asOf, task.history);
+  send({ kind: 'learn-done', result: learnItems(task.register, lives) });
 } else {
   const flag = new Int32Array(task.cancelFlag);
   const plan = planWeek(task.snapshot, {

@@ -1,12 +1,16 @@
-import { findLostRuns } from '@deckround/store';
+import type { JobName } from '@deckround/jobs';
+import { findLostRuns, type RunTable } from '@deckround/store';
 import type { SweepContext } from '../context.js';
+import { askMonthlyRefits } from '../lives/ask-refits.js';
+
+const JOB_OF: Readonly<Record<RunTable, JobName>> = { plan_run: 'plan', forecast_run: 'forecast', life_run: 'lives' };
 
 /** Asks again for work that nobody is doing: its job was lost, or its holder was killed. */
 export async function sweepLostRuns({ store, queue, config, logger }: SweepContext): Promise<void> {
   const lost = await store.asOwner((tx) => findLostRuns(tx, config.SWEEP_SECONDS));
   for (const { id, shopId, table } of lost) {
     logger.info('run.asked-again', { table, runId: id });
-    await queue.enqueue(table === 'plan_run' ? 'plan' : 'forecast', { shopId, runId: id });
+    await queue.enqueue(JOB_OF[table], { shopId, runId: id });
   }
 }
 
@@ -15,6 +19,7 @@ export function startSweep(context: SweepContext): () => Promise<void> {
   let underWay: Promise<void> | null = null;
   const sweep = () => {
     underWay ??= sweepLostRuns(context)
+      .then(() => askMonthlyRefits(context))
       .catch((error: unknown) => context.logger.warn('sweep.failed', { reason: String(error) }))
       .finally(() => {
         underWay = null;

@@ -2,7 +2,7 @@ import { Prisma } from '../generated/client.js';
 import type { Tx } from '../store.js';
 
 /** Tables whose rows are pieces of background work. */
-export type RunTable = 'plan_run' | 'forecast_run';
+export type RunTable = 'plan_run' | 'forecast_run' | 'life_run';
 
 const table = (name: RunTable) => Prisma.raw(name);
 
@@ -67,6 +67,10 @@ export async function findLostRuns(tx: Tx, askedSecondsAgo: number): Promise<Los
          or (status = 'running' and lease_until < now())
     union all
     select id, shop_id, 'forecast_run' from forecast_run
+      where (status = 'asked' and asked_at < now() - make_interval(secs => ${askedSecondsAgo}))
+         or (status = 'running' and lease_until < now())
+    union all
+    select id, shop_id, 'life_run' from life_run
       where (status = 'asked' and asked_at < now() - make_interval(secs => ${askedSecondsAgo}))
          or (status = 'running' and lease_until < now())`;
 }
