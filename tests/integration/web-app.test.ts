@@ -73,3 +73,45 @@ describe('the shop', () => {
     expect((await technician.patch('/v1/shop', { units: 'us' }, '*')).status).toBe(403);
   });
 });
+
+describe('an import through the screens', () => {
+  const files = {
+    'customers.csv': 'customer_id,name,billing_email,terms_days,tax_exempt\nC9,Heath Trust,bills@heath.example,30,no\n',
+    'sites.csv':
+      'site_id,customer_id,name,latitude,longitude,access,setup_minutes,max_machines_down,notes\nS9,C9,Heath Park,41.7,-93.5,Mon-Fri 07:00-15:00,10,1,\n',
+    'machines.csv':
+      'machine_id,site_id,class,maker,model,serial,in_service_on,spindles,severity,notes\nM9,S9,zero-turn,,type Z,SN9,2024-04-01,3,normal,\n',
+    'readings.csv': 'machine_id,read_at,hours,source\nM9,2026-05-01T08:00:00,310.5,supervisor\n',
+    'meter_changes.csv': 'machine_id,changed_at,old_hours,new_hours\n',
+    'service_history.csv': 'machine_id,item,slot,done_at,hours,outcome,part\n',
+    'technicians.csv':
+      'technician_id,name,base_latitude,base_longitude,shifts,skills,wage_per_hour,overtime_per_hour,max_overtime_minutes\nT9,Alder,41.6,-93.6,Mon-Fri 07:00-15:30,mechanical,34.00,51.00,60\n',
+    'parts.csv': 'part_id,description,designation,unit_price,unit_cost,on_hand,lead_days\n',
+  };
+
+  it('shows every fault with its place, and changes nothing', async () => {
+    const faulty = { ...files, 'machines.csv': files['machines.csv'].replace('S9,zero-turn', 'S8,hovercraft') };
+    const seen = await manager.post('/v1/register-imports/check', { files: faulty });
+    expect(seen.status).toBe(200);
+    expect(seen.body.counts).toBeNull();
+    expect(seen.body.faults.map((fault: { column: string }) => fault.column)).toEqual(
+      expect.arrayContaining(['site_id', 'class']),
+    );
+    expect((await manager.post('/v1/register-imports', { files: faulty })).status).toBe(422);
+    expect((await manager.get('/v1/shop')).body.counts.machines).toBe(6);
+  });
+
+  it('previews exactly what it then does, once', async () => {
+    const seen = (await manager.post('/v1/register-imports/check', { files })).body;
+    expect(seen).toMatchObject({ faultCount: 0, counts: { machines: { added: 1 }, technicians: { added: 1 } } });
+    expect((await manager.get('/v1/shop')).body.counts.machines).toBe(6);
+    const done = await manager.post('/v1/register-imports', { files });
+    expect(done.status).toBe(201);
+    expect(done.body.counts).toEqual(seen.counts);
+    expect((await manager.get('/v1/shop')).body.counts.machines).toBe(7);
+    const again = (await manager.post('/v1/register-imports/check', { files })).body;
+    expect(again.counts).toMatchObject({ machines: { added: 0, changed: 0 }, readings: { added: 0 } });
+    const technician = await api.signIn('technician');
+    expect((await technician.post('/v1/register-imports/check', { files })).status).toBe(403);
+  });
+});

@@ -19,6 +19,7 @@ import { VisitsController } from './planning/visits.controller.js';
 import { WeekController } from './planning/week.controller.js';
 import { AgreementsController } from './register/agreements.js';
 import { CustomersController } from './register/customers.js';
+import { ImportController } from './register/import.controller.js';
 import { MACHINE_DETAIL_CONTROLLERS } from './register/machine-details.js';
 import { MachineClassesController, MachinesController } from './register/machines.js';
 import { MachineMovesController, WeatherController } from './register/moves-and-weather.js';
@@ -65,6 +66,7 @@ export class AppModule {
         MachineClassesController,
         MachinesController,
         ServiceItemsController,
+        ImportController,
         ...MACHINE_DETAIL_CONTROLLERS,
         TechniciansController,
         AbsencesController,

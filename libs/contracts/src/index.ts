@@ -4,6 +4,7 @@ export * from './forecast-quality.js';
 export * from './planning.js';
 export * from './primitives.js';
 export * from './register.js';
+export * from './register-import.js';
 export * from './reliability.js';
 export * from './shop.js';
 export * from './week-changes.js';

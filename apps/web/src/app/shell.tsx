@@ -20,8 +20,10 @@ interface Place {
 const PLACES: Readonly<Record<Role, readonly Place[]>> = {
   manager: [
     { to: '/week', word: 'nav.week' },
+    { to: '/road-calls', word: 'nav.road-calls' },
     { to: '/due', word: 'nav.due' },
     { to: '/readings', word: 'nav.readings' },
+    { to: '/register', word: 'nav.register' },
     { to: '/forecasts', word: 'nav.forecasts' },
   ],
   technician: [{ to: '/day', word: 'nav.day' }],

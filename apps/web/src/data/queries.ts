@@ -3,6 +3,7 @@ import { Away, api, everyPage, queryOf, Refused } from './api.js';
 import { connection } from './connection.js';
 import type { MeterChange } from './lifetime.js';
 import type {
+  Absence,
   Agreement,
   ComponentSlot,
   Customer,
@@ -61,6 +62,7 @@ export const machinesQuery = list<Machine>('machines');
 export const classesQuery = list<MachineClass>('machine-classes');
 export const serviceItemsQuery = list<ServiceItem>('service-items');
 export const techniciansQuery = list<Technician>('technicians');
+export const absencesQuery = list<Absence>('absences');
 export const partsQuery = list<Part>('parts');
 export const partOrdersQuery = list<PartOrder>('part-orders');
 export const agreementsQuery = list<Agreement>('agreements');

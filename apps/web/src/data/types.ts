@@ -16,8 +16,15 @@ export type DueItem = z.infer<typeof wire.DueItem>;
 export type UsageForecast = z.infer<typeof wire.UsageForecast>;
 export type ForecastQuality = z.infer<typeof wire.ForecastQuality>;
 export type Reading = z.infer<typeof wire.Reading>;
+export type MovePrices = z.infer<typeof wire.MovePrices>;
+export type VisitChange = z.infer<typeof wire.VisitChange>;
+export type VisitMoved = z.infer<typeof wire.VisitMoved>;
+export type Absence = z.infer<typeof wire.Absence>;
+export type Symptom = z.infer<typeof wire.Symptom>;
+export type RoadCallOptions = z.infer<typeof wire.RoadCallOptions>;
 export type RoadCall = z.infer<typeof wire.RoadCall>;
 
+export type RegisterPreview = z.infer<typeof wire.RegisterPreview>;
 export type Customer = z.infer<typeof wire.Customer>;
 export type Site = z.infer<typeof wire.Site>;
 export type Machine = z.infer<typeof wire.Machine>;

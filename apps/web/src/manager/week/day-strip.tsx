@@ -1,52 +1,83 @@
-import type { DayRoute } from '../../data/types.js';
+import { memo } from 'react';
+import type { DayRoute, Visit } from '../../data/types.js';
 import { minutesInto } from '../../words/local-date.js';
 import { useWords } from '../../words/words.js';
+import type { MovePlace } from './move-choice.js';
 import type { WeekBefore } from './plan-search.js';
 import type { Strip, StripVisit } from './strip.js';
 import style from './week.module.css';
 
-interface Props {
-  readonly route: DayRoute;
-  readonly strip: Strip;
-  readonly axis: { readonly from: number; readonly to: number };
-  readonly hours: readonly number[];
-  readonly siteName: (id: string) => string;
-  readonly chosen: string | undefined;
+export interface VisitHandlers {
   readonly onChoose: (visit: string | undefined) => void;
+  readonly onPress: (visit: Visit, event: React.PointerEvent<HTMLElement>) => void;
+  readonly onTakeUp: (visit: Visit) => void;
+  readonly wasDragged: () => boolean;
+}
+
+interface Props {
+  readonly technicianId: string;
+  readonly technicianName: string;
+  readonly date: string;
+  /** null on a free day. */
+  readonly route: DayRoute | null;
+  readonly strip: Strip;
+  readonly from: number;
+  readonly to: number;
+  readonly siteNames: ReadonlyMap<string, string>;
+  /** The visit looked at, where it is on this day. */
+  readonly chosen: string | undefined;
   readonly before: WeekBefore['routes'][number] | null;
+  /** Where the visit that is being moved would stand on this day. */
+  readonly ghost: MovePlace | null;
+  /** The visit that is being moved away from here. */
+  readonly lifted: string | undefined;
+  readonly handlers: VisitHandlers;
 }
 
 /** One technician's day: drives as thin lines, visits as blocks with a tick per machine, promises as pins. */
-export function DayStrip({ route, strip, axis, hours, siteName, chosen, onChoose, before }: Props) {
+export const DayStrip = memo(function DayStrip(props: Props) {
+  const { technicianId, technicianName, date, route, strip, from, to, siteNames, chosen, before, ghost, lifted } =
+    props;
   const { t, minutes, distance, timeZone } = useWords();
-  const at = (minute: number) => (100 * (minute - axis.from)) / (axis.to - axis.from);
-  const place = (from: number, to: number) => ({ left: `${at(from)}%`, width: `${at(to) - at(from)}%` });
+  const at = (minute: number) => (100 * (minute - from)) / (to - from);
+  const place = (start: number, end: number) => ({ left: `${at(start)}%`, width: `${at(end) - at(start)}%` });
+  const placeOf = (startAt: string, endAt: string) =>
+    place(minutesInto(date, startAt, timeZone), minutesInto(date, endAt, timeZone));
+  const hours = Array.from({ length: (to - from) / 60 + 1 }, (_, index) => from + index * 60);
   return (
     <div className={style.strip}>
       <div className={style.who}>
-        <span>{route.technicianName}</span>
-        <span className="figure pencil">
-          {t('week.day-figures', { driving: minutes(route.driveMinutes), distance: distance(route.driveMetres) })}
-        </span>
-        {route.overtimeMinutes > 0 ? (
+        <span>{technicianName}</span>
+        {route === null ? (
+          <span className="figure pencil">{t('week.free')}</span>
+        ) : (
+          <span className="figure pencil">
+            {t('week.day-figures', { driving: minutes(route.driveMinutes), distance: distance(route.driveMetres) })}
+          </span>
+        )}
+        {route !== null && route.overtimeMinutes > 0 ? (
           <span className={`figure ${style.over}`}>{t('week.overtime', { time: minutes(route.overtimeMinutes) })}</span>
         ) : null}
       </div>
-      <div className={style.track}>
+      <div className={style.track} data-technician={technicianId} data-date={date} data-target={ghost !== null}>
         {hours.map((minute) => (
           <i key={minute} className={style.hour} style={{ left: `${at(minute)}%` }} />
         ))}
-        {strip.stretches.map(({ kind, from, to }) => (
-          <span key={`${kind}${from}`} className={`${style.stretch} ${style[kind]}`} style={place(from, to)}>
-            {kind === 'lunch' ? <span>{t('week.lunch')}</span> : null}
+        {strip.stretches.map((stretch) => (
+          <span
+            key={`${stretch.kind}${stretch.from}`}
+            className={`${style.stretch} ${style[stretch.kind]}`}
+            style={place(stretch.from, stretch.to)}
+          >
+            {stretch.kind === 'lunch' ? <span>{t('week.lunch')}</span> : null}
           </span>
         ))}
         {before?.visits.map((old) => (
           <span
             key={`${old.siteId}${old.startAt}`}
             className={style.before}
-            title={t('week.was', { site: siteName(old.siteId) })}
-            style={place(minutesInto(route.date, old.startAt, timeZone), minutesInto(route.date, old.endAt, timeZone))}
+            title={t('week.was', { site: siteNames.get(old.siteId) ?? t('unknown') })}
+            style={placeOf(old.startAt, old.endAt)}
           />
         ))}
         <ol className={style.visits}>
@@ -54,19 +85,23 @@ export function DayStrip({ route, strip, axis, hours, siteName, chosen, onChoose
             <li key={each.visit.id}>
               <VisitBlock
                 each={each}
-                site={siteName(each.visit.siteId)}
-                technician={route.technicianName}
+                site={siteNames.get(each.visit.siteId) ?? t('unknown')}
+                technician={technicianName}
                 place={place}
                 isChosen={chosen === each.visit.id}
-                onChoose={onChoose}
+                isLifted={lifted === each.visit.id}
+                shift={ghost?.shifts.find((shift) => shift.visitId === each.visit.id)?.minutes ?? 0}
+                isBroken={ghost?.breaks.includes(each.visit.id) ?? false}
+                handlers={props.handlers}
               />
             </li>
           ))}
         </ol>
+        {ghost === null ? null : <span className={style.ghost} style={placeOf(ghost.startAt, ghost.endAt)} />}
       </div>
     </div>
   );
-}
+});
 
 interface BlockProps {
   readonly each: StripVisit;
@@ -74,10 +109,14 @@ interface BlockProps {
   readonly technician: string;
   readonly place: (from: number, to: number) => { left: string; width: string };
   readonly isChosen: boolean;
-  readonly onChoose: (visit: string | undefined) => void;
+  readonly isLifted: boolean;
+  /** Minutes later that the move under way would make it. */
+  readonly shift: number;
+  readonly isBroken: boolean;
+  readonly handlers: VisitHandlers;
 }
 
-function VisitBlock({ each, site, technician, place, isChosen, onChoose }: BlockProps) {
+function VisitBlock({ each, site, technician, place, isChosen, isLifted, shift, isBroken, handlers }: BlockProps) {
   const { t, range } = useWords();
   const { visit, order, from, to, promise, machines, edge } = each;
   const times = range(visit.startAt, visit.endAt);
@@ -99,7 +138,10 @@ function VisitBlock({ each, site, technician, place, isChosen, onChoose }: Block
         className={style.visit}
         data-edge={edge}
         data-state={visit.state}
+        data-lifted={isLifted}
+        data-broken={isBroken}
         aria-pressed={isChosen}
+        aria-keyshortcuts="M"
         style={place(from, to)}
         title={`${order}. ${site}, ${times}`}
         aria-label={t('week.visit-label', {
@@ -111,10 +153,21 @@ function VisitBlock({ each, site, technician, place, isChosen, onChoose }: Block
           state: t(`visit.${visit.state}`),
           promised,
         })}
-        onClick={() => onChoose(isChosen ? undefined : visit.id)}
+        onPointerDown={(event) => handlers.onPress(visit, event)}
+        onKeyDown={(event) => {
+          if (event.key.toLowerCase() !== 'm' || event.ctrlKey || event.metaKey || event.altKey) return;
+          event.preventDefault();
+          handlers.onTakeUp(visit);
+        }}
+        onClick={() => {
+          if (!handlers.wasDragged()) handlers.onChoose(isChosen ? undefined : visit.id);
+        }}
       >
-        <span className={`figure ${style.order}`}>{order}</span>
-        <span className={style.site}>{site}</span>
+        <span className={`figure ${style.order}`}>
+          {order}
+          {visit.pinned ? '•' : ''}
+        </span>
+        <span className={style.site}>{shift === 0 ? site : `${shift > 0 ? '+' : '−'}${Math.abs(shift)} min`}</span>
         <span className={style.ticks}>
           {Array.from({ length: machines }, (_, index) => (
             <i key={index} />

@@ -17,7 +17,8 @@ interface Props {
 
 /** What was left for later, dearest first, each with the price of waiting and the nearest obstacle. */
 export function LeftOut({ week, machines, sites }: Props) {
-  const { t, money, roundMoney, number } = useWords();
+  const words = useWords();
+  const { t, money, roundMoney, number } = words;
   const [shown, setShown] = useState(FIRST);
   if (week.leftOut.length === 0) return null;
   const rows = week.leftOut.toSorted((a, b) => Number(b.mustDo) - Number(a.mustDo) || b.cents - a.cents);
@@ -46,7 +47,7 @@ export function LeftOut({ week, machines, sites }: Props) {
               return (
                 <tr key={row.itemId}>
                   <td>
-                    {row.title}
+                    {words.work(namedBy(row))}
                     {row.mustDo ? <strong className={style.must}> {t('left.must')}</strong> : null}
                   </td>
                   <td>
@@ -58,7 +59,7 @@ export function LeftOut({ week, machines, sites }: Props) {
                   </td>
                   <td>{siteOf.get(machine?.siteId ?? '')}</td>
                   <td>
-                    <Why label={t(`left.code.${row.code as LeftCode}`)} title={row.title}>
+                    <Why label={t(`left.code.${row.code as LeftCode}`)} title={words.work(namedBy(row))}>
                       <p>{t(`left.long.${row.code as LeftCode}`, { money: money(row.cents) })}</p>
                       <p className="pencil small" lang="en">
                         {row.reason}
@@ -81,6 +82,12 @@ export function LeftOut({ week, machines, sites }: Props) {
       ) : null}
     </section>
   );
+}
+
+/** The planner names an item by machine, kind of work and slot. */
+function namedBy({ itemId, title }: { readonly itemId: string; readonly title: string }) {
+  const [, code = '', slot] = itemId.split('/');
+  return { code, title, slot: slot ?? null };
 }
 
 type LeftCode = 'skill' | 'part' | 'access' | 'time' | 'cheaper-later';

@@ -6,17 +6,19 @@ import { api } from '../../data/api.js';
 import type { Machine, Site, Visit, VisitItem } from '../../data/types.js';
 import { Why } from '../../design/why.js';
 import { useWords, type Words } from '../../words/words.js';
+import { HoldAndBar } from './hold-and-bar.js';
 import style from './week.module.css';
 
 interface Props {
   readonly visit: Visit;
   readonly sites: readonly Site[];
   readonly machines: readonly Machine[];
+  readonly onMove: () => void;
   readonly onClose: () => void;
 }
 
 /** Why this visit, what is done there, and the promise to the customer. */
-export function VisitDetails({ visit, sites, machines, onClose }: Props) {
+export function VisitDetails({ visit, sites, machines, onMove, onClose }: Props) {
   const { t, day, range, minutes, money, ...words } = useWords();
   const site = sites.find((each) => each.id === visit.siteId);
   const machineOf = new Map(machines.map((machine) => [machine.id, machine]));
@@ -35,6 +37,7 @@ export function VisitDetails({ visit, sites, machines, onClose }: Props) {
       </p>
       <p>{visitReason(visit, { t, money, minutes })}</p>
       <PromiseForm key={visit.id + visit.version} visit={visit} />
+      {visit.state === 'done' ? null : <HoldAndBar key={visit.id} visit={visit} onMove={onMove} />}
       <ul className={style.machines}>
         {[...groups].map(([machineId, items]) => (
           <li key={machineId}>

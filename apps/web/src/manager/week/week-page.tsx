@@ -1,21 +1,17 @@
 import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useNavigate, useSearch } from '@tanstack/react-router';
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import { useShop } from '../../app/shop-words.js';
-import { machinesQuery, shopQuery, sitesQuery, techniciansQuery, weekQuery } from '../../data/queries.js';
+import { shopQuery, sitesQuery, techniciansQuery, weekQuery } from '../../data/queries.js';
 import type { Week } from '../../data/types.js';
 import { Why } from '../../design/why.js';
 import { addDays, mondayAfter } from '../../words/local-date.js';
 import { useWords } from '../../words/words.js';
-import { LeftOut } from './left-out.js';
 import { PlanActions, PlanProgress } from './plan-actions.js';
 import { outlineOf, usePlanSearch, weekBefore } from './plan-search.js';
-import { VisitDetails } from './visit-details.js';
 import style from './week.module.css';
+import { WeekBoard } from './week-board.js';
 import type { WeekSearch } from './week-search.js';
-import { WeekStrips } from './week-strips.js';
-
-const WeekMap = lazy(() => import('./map-of-week.js').then((module) => ({ default: module.MapOfWeek })));
 
 /** The week: who drives where, when, doing what; what it costs; what waits. */
 export function WeekPage() {
@@ -24,7 +20,6 @@ export function WeekPage() {
   const weekOf = search.of ?? shop.plannedWeekOf ?? mondayAfter(shop.forecastAsOf ?? shop.today);
   const week = useQuery(weekQuery(weekOf));
   const sites = useQuery(sitesQuery).data;
-  const machines = useQuery(machinesQuery).data;
   const technicians = useQuery(techniciansQuery).data;
   const navigate = useNavigate();
   const go = (next: WeekSearch) => void navigate({ to: '/week', search: next, replace: true });
@@ -34,7 +29,6 @@ export function WeekPage() {
   });
   const before = weekBefore(weekOf).read();
   const choose = (visit: string | undefined) => go(visit === undefined ? withoutVisit(search) : { ...search, visit });
-  const chosen = week.data?.routes.flatMap((route) => route.visits).find((visit) => visit.id === search.visit);
   if (week.error) throw week.error;
 
   return (
@@ -68,37 +62,14 @@ export function WeekPage() {
         <PlanProgress plan={plan} />
       </header>
       {week.data && sites && technicians ? (
-        <>
-          <section className={style.strips} aria-label={t('week.strips')}>
-            {week.data.routes.length === 0 ? (
-              <p className="note">{t('week.none')}</p>
-            ) : (
-              <WeekStrips
-                week={week.data}
-                sites={sites}
-                technicians={technicians}
-                chosen={search.visit}
-                onChoose={choose}
-                before={search.compare ? before : null}
-              />
-            )}
-          </section>
-          <aside className={style.aside}>
-            {chosen ? (
-              <VisitDetails visit={chosen} sites={sites} machines={machines ?? []} onClose={() => choose(undefined)} />
-            ) : null}
-            <Suspense fallback={<div className={style.map} />}>
-              <WeekMap
-                week={week.data}
-                sites={sites}
-                technicians={technicians}
-                chosen={search.visit}
-                onChoose={choose}
-              />
-            </Suspense>
-          </aside>
-          <LeftOut week={week.data} machines={machines ?? []} sites={sites} />
-        </>
+        <WeekBoard
+          week={week.data}
+          sites={sites}
+          technicians={technicians}
+          chosen={search.visit}
+          onChoose={choose}
+          before={search.compare ? before : null}
+        />
       ) : null}
     </div>
   );

@@ -1,41 +1,29 @@
-import { useMemo } from 'react';
-import type { Site, Technician, Week } from '../../data/types.js';
-import { minutesInto, weekdayOf } from '../../words/local-date.js';
+import type { Site } from '../../data/types.js';
 import { useWords } from '../../words/words.js';
-import { DayStrip } from './day-strip.js';
+import { DayStrip, type VisitHandlers } from './day-strip.js';
 import type { WeekBefore } from './plan-search.js';
-import { axisOf, stripOf } from './strip.js';
+import type { TechnicianDay } from './technician-days.js';
+import type { Move } from './use-move.js';
 import style from './week.module.css';
 
 interface Props {
-  readonly week: Week;
-  readonly sites: readonly Site[];
-  readonly technicians: readonly Technician[];
+  readonly days: readonly TechnicianDay[];
+  readonly axis: { readonly from: number; readonly to: number };
+  readonly siteNames: ReadonlyMap<string, string>;
   readonly chosen: string | undefined;
-  readonly onChoose: (visit: string | undefined) => void;
   readonly before: WeekBefore | null;
+  readonly move: Move | null;
+  readonly handlers: VisitHandlers;
 }
 
 /** One strip per technician-day on one clock axis, grouped by day. */
-export function WeekStrips({ week, sites, technicians, chosen, onChoose, before }: Props) {
-  const { t, day, timeZone } = useWords();
-  const strips = useMemo(
-    () =>
-      week.routes.map((route) => {
-        const technician = technicians.find((each) => each.id === route.technicianId);
-        const shift = technician?.shifts.filter((each) => each.weekday === weekdayOf(route.date)).at(-1);
-        const shiftEnd = shift ? Number(shift.to.slice(0, 2)) * 60 + Number(shift.to.slice(3)) : null;
-        const minuteOf = (instant: string) => minutesInto(route.date, instant, timeZone);
-        return { route, strip: stripOf(route, minuteOf, shiftEnd) };
-      }),
-    [week, technicians, timeZone],
-  );
-  const axis = axisOf(strips.map((each) => each.strip));
-  const names = useMemo(() => new Map(sites.map((site) => [site.id, site.name])), [sites]);
-  const days = [...new Set(week.routes.map((route) => route.date))];
+export function WeekStrips({ days, axis, siteNames, chosen, before, move, handlers }: Props) {
+  const { day } = useWords();
   const hours = Array.from({ length: (axis.to - axis.from) / 60 + 1 }, (_, index) => axis.from + index * 60);
+  const isOn = (each: TechnicianDay, id: string | undefined) =>
+    id !== undefined && each.strip.visits.some(({ visit }) => visit.id === id);
   return (
-    <div>
+    <div data-moving={move !== null}>
       <div className={style.axis} aria-hidden="true">
         {hours.map((minute) => (
           <span
@@ -47,28 +35,35 @@ export function WeekStrips({ week, sites, technicians, chosen, onChoose, before 
           </span>
         ))}
       </div>
-      {days.map((date) => (
+      {[...Map.groupBy(days, (each) => each.date)].map(([date, strips]) => (
         <section key={date} className={style.day}>
           <h2>{day(date)}</h2>
-          {strips
-            .filter(({ route }) => route.date === date)
-            .map(({ route, strip }) => (
+          {strips.map((each) => {
+            const { place } = move ?? {};
+            const isTarget = place && place.technicianId === each.technicianId && place.date === each.date;
+            return (
               <DayStrip
-                key={route.technicianId}
-                route={route}
-                strip={strip}
-                axis={axis}
-                hours={hours}
-                siteName={(id) => names.get(id) ?? t('unknown')}
-                chosen={chosen}
-                onChoose={onChoose}
+                key={each.technicianId}
+                {...each}
+                from={axis.from}
+                to={axis.to}
+                siteNames={siteNames}
+                chosen={isOn(each, chosen) ? chosen : undefined}
                 before={
-                  before?.routes.find((old) => old.date === date && old.technicianId === route.technicianId) ?? null
+                  before?.routes.find((old) => old.date === date && old.technicianId === each.technicianId) ?? null
                 }
+                ghost={isTarget ? place : null}
+                lifted={isOn(each, move?.visit.id) ? move?.visit.id : undefined}
+                handlers={handlers}
               />
-            ))}
+            );
+          })}
         </section>
       ))}
     </div>
   );
+}
+
+export function namesOf(sites: readonly Site[]): ReadonlyMap<string, string> {
+  return new Map(sites.map((site) => [site.id, site.name]));
 }

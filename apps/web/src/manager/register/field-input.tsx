@@ -1,0 +1,105 @@
+import { useQuery } from '@tanstack/react-query';
+import { useId } from 'react';
+import type { WeeklyWindow } from '../../data/types.js';
+import { useWords } from '../../words/words.js';
+import { IncludedItems } from './included-items.js';
+import { type Field, fieldWord, type Row, type RowsQuery } from './kinds.js';
+import { WindowsField } from './windows-field.js';
+
+interface Props {
+  readonly field: Field;
+  readonly value: unknown;
+  readonly isFixed: boolean;
+  readonly fault: string | undefined;
+  readonly onChange: (value: unknown) => void;
+}
+
+/** One field with its name, its unit and what is wrong with it. */
+export function FieldInput({ field, value, isFixed, fault, onChange }: Props) {
+  const { t, named } = useWords();
+  const id = useId();
+  const { kind } = field;
+  const label = t(fieldWord(field.name));
+  if (kind === 'windows')
+    return <WindowsField label={label} windows={value as WeeklyWindow[]} fault={fault} onChange={onChange} />;
+  if (kind === 'included-items')
+    return <IncludedItems label={label} value={value as never} isFixed={isFixed} onChange={onChange} />;
+  if (kind === 'yes-no')
+    return (
+      <label className="check">
+        <input
+          type="checkbox"
+          checked={value === true}
+          disabled={isFixed}
+          onChange={(event) => onChange(event.target.checked)}
+        />
+        {label}
+      </label>
+    );
+  const common = {
+    id,
+    value: String(value ?? ''),
+    disabled: isFixed,
+    'aria-invalid': fault !== undefined,
+    'aria-describedby': fault === undefined ? undefined : `${id}-fault`,
+    onChange: (event: { target: { value: string } }) => onChange(event.target.value),
+  };
+  return (
+    <div className="field">
+      <label htmlFor={id}>
+        {label}
+        {field.optional ? <span className="pencil"> {t('field.optional')}</span> : null}
+      </label>
+      {kind === 'long' ? (
+        <textarea {...common} />
+      ) : typeof kind === 'object' && 'oneOf' in kind ? (
+        <select {...common}>
+          {kind.oneOf.map((each) => (
+            <option key={each} value={each}>
+              {named(`${kind.words}.${each}`, each)}
+            </option>
+          ))}
+        </select>
+      ) : typeof kind === 'object' ? (
+        <RowSelect {...common} source={kind.from()} label={kind.label} valueName={kind.value ?? 'id'} />
+      ) : (
+        <input
+          {...common}
+          type={kind === 'date' ? 'date' : kind === 'clock' ? 'time' : kind === 'email' ? 'email' : 'text'}
+          inputMode={['whole', 'decimal', 'money', 'hours'].includes(kind) ? 'decimal' : undefined}
+          className={['whole', 'decimal', 'money', 'hours', 'clock'].includes(kind) ? 'figure' : undefined}
+        />
+      )}
+      {fault === undefined ? null : (
+        <span id={`${id}-fault`} className="fault" lang="en">
+          {fault}
+        </span>
+      )}
+    </div>
+  );
+}
+
+interface SelectProps {
+  readonly id: string;
+  readonly value: string;
+  readonly disabled: boolean;
+  readonly source: RowsQuery;
+  readonly label: string;
+  readonly valueName: string;
+  readonly onChange: (event: { target: { value: string } }) => void;
+}
+
+function RowSelect({ source, label, valueName, ...select }: SelectProps) {
+  const { named } = useWords();
+  const rows = (useQuery(source).data ?? []) as Row[];
+  return (
+    <select {...select}>
+      <option value="">–</option>
+      {rows.map((row) => (
+        <option key={row.id} value={String(row[valueName])}>
+          {valueName === 'code' ? named(`class.${row['code']}`, String(row[label])) : String(row[label])}
+        </option>
+      ))}
+    </select>
+  );
+}

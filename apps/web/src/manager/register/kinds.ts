@@ -1,0 +1,233 @@
+import type { QueryKey, UseQueryOptions } from '@tanstack/react-query';
+import {
+  agreementsQuery,
+  classesQuery,
+  customersQuery,
+  machinesQuery,
+  partOrdersQuery,
+  partsQuery,
+  serviceItemsQuery,
+  sitesQuery,
+  techniciansQuery,
+} from '../../data/queries.js';
+import type { WordKey } from '../../words/en.js';
+
+/** A row of the register as it comes over the wire: the fields below say which of its values are shown and how. */
+export type Row = { readonly id: string; readonly version: number } & Readonly<Record<string, unknown>>;
+
+export type FieldKind =
+  | 'text'
+  | 'long'
+  | 'email'
+  | 'whole'
+  | 'decimal'
+  | 'money'
+  | 'hours'
+  | 'date'
+  | 'clock'
+  | 'zone'
+  | 'yes-no'
+  | 'words'
+  | 'windows'
+  | 'included-items'
+  | { readonly oneOf: readonly string[]; readonly words: string }
+  | { readonly from: () => RowsQuery; readonly label: string; readonly value?: string };
+
+export interface Field {
+  readonly name: string;
+  readonly kind: FieldKind;
+  readonly optional?: boolean;
+  /** Cannot be changed once the row is there. */
+  readonly onlyNew?: boolean;
+  /** Cannot be given when the row is new. */
+  readonly onlyLater?: boolean;
+  /** Shown in the list. */
+  readonly column?: boolean;
+  readonly start?: unknown;
+}
+
+export interface Kind {
+  readonly path: string;
+  readonly query: () => RowsQuery;
+  readonly fields: readonly Field[];
+  readonly canCreate: boolean;
+  readonly canChange: boolean;
+  readonly canRemove?: boolean;
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: lists of every kind of row are read through one screen
+export type RowsQuery = UseQueryOptions<any, Error, any, any> & { queryKey: QueryKey };
+const rows = (query: unknown) => () => query as RowsQuery;
+const [customers, sites, parts, technicians] = [customersQuery, sitesQuery, partsQuery, techniciansQuery].map(rows) as [
+  () => RowsQuery,
+  () => RowsQuery,
+  () => RowsQuery,
+  () => RowsQuery,
+];
+const code: Field = { name: 'code', kind: 'text', column: true };
+
+/** What the register holds, in the order in which a new shop fills it. */
+export const KINDS = {
+  customers: {
+    path: 'customers',
+    query: customers,
+    canCreate: true,
+    canChange: true,
+    fields: [
+      code,
+      { name: 'name', kind: 'text', column: true },
+      { name: 'billingEmail', kind: 'email', optional: true, column: true },
+      { name: 'termsDays', kind: 'whole', start: 30 },
+      { name: 'taxExempt', kind: 'yes-no', start: false },
+    ],
+  },
+  sites: {
+    path: 'sites',
+    query: sites,
+    canCreate: true,
+    canChange: true,
+    fields: [
+      code,
+      { name: 'name', kind: 'text', column: true },
+      { name: 'customerId', kind: { from: customers, label: 'name' }, column: true },
+      { name: 'latitude', kind: 'decimal' },
+      { name: 'longitude', kind: 'decimal' },
+      { name: 'timeZone', kind: 'zone' },
+      { name: 'access', kind: 'windows', start: [] },
+      { name: 'setupMinutes', kind: 'whole', start: 10 },
+      { name: 'maxMachinesDown', kind: 'whole', start: 1 },
+      { name: 'downRule', kind: { oneOf: ['one-by-one', 'whole-visit'], words: 'down-rule' }, start: 'one-by-one' },
+      { name: 'preferredTechnicianId', kind: { from: technicians, label: 'name' }, optional: true },
+      { name: 'preferenceCents', kind: 'money', start: 0 },
+      { name: 'visitFeeCents', kind: 'money', start: 0 },
+      { name: 'gateNotes', kind: 'long', start: '' },
+      { name: 'cautions', kind: 'long', start: '' },
+    ],
+  },
+  machines: {
+    path: 'machines',
+    query: rows(machinesQuery),
+    canCreate: true,
+    canChange: true,
+    fields: [
+      code,
+      { name: 'siteId', kind: { from: sites, label: 'name' }, column: true },
+      { name: 'machineClass', kind: { from: rows(classesQuery), label: 'name', value: 'code' }, column: true },
+      { name: 'maker', kind: 'text', optional: true },
+      { name: 'model', kind: 'text', optional: true, column: true },
+      { name: 'serial', kind: 'text', optional: true, column: true },
+      { name: 'inServiceOn', kind: 'date', optional: true },
+      { name: 'spindles', kind: 'whole', start: 3 },
+      { name: 'severity', kind: { oneOf: ['light', 'normal', 'severe'], words: 'severity' }, start: 'normal' },
+      {
+        name: 'condition',
+        kind: { oneOf: ['working', 'down', 'at-shop'], words: 'condition' },
+        start: 'working',
+        column: true,
+      },
+      { name: 'notes', kind: 'long', start: '' },
+    ],
+  },
+  technicians: {
+    path: 'technicians',
+    query: technicians,
+    canCreate: true,
+    canChange: true,
+    fields: [
+      code,
+      { name: 'name', kind: 'text', column: true },
+      { name: 'baseLatitude', kind: 'decimal' },
+      { name: 'baseLongitude', kind: 'decimal' },
+      { name: 'timeZone', kind: 'zone' },
+      { name: 'shifts', kind: 'windows', start: [] },
+      { name: 'skills', kind: 'words', start: [], column: true },
+      { name: 'wageCentsPerHour', kind: 'money', column: true },
+      { name: 'overtimeCentsPerHour', kind: 'money' },
+      { name: 'maxOvertimeMinutes', kind: 'whole', start: 0 },
+      { name: 'lunchMinutes', kind: 'whole', start: 30 },
+      { name: 'lunchEarliest', kind: 'clock', start: '11:00' },
+      { name: 'lunchLatest', kind: 'clock', start: '13:30' },
+      { name: 'active', kind: 'yes-no', start: true },
+    ],
+  },
+  parts: {
+    path: 'parts',
+    query: parts,
+    canCreate: true,
+    canChange: true,
+    fields: [
+      code,
+      { name: 'description', kind: 'text', column: true },
+      { name: 'designation', kind: 'text', optional: true, column: true },
+      { name: 'unit', kind: 'text', start: 'each' },
+      { name: 'unitPriceCents', kind: 'money', start: 0, column: true },
+      { name: 'unitCostCents', kind: 'money', start: 0 },
+      { name: 'leadDays', kind: 'whole', start: 0, column: true },
+      { name: 'onHand', kind: 'hours', start: '0', column: true },
+    ],
+  },
+  'part-orders': {
+    path: 'part-orders',
+    query: rows(partOrdersQuery),
+    canCreate: true,
+    canChange: true,
+    fields: [
+      { name: 'partId', kind: { from: parts, label: 'description' }, onlyNew: true, column: true },
+      { name: 'quantity', kind: 'hours', onlyNew: true, column: true },
+      { name: 'orderedOn', kind: 'date', onlyNew: true, column: true },
+      { name: 'expectedOn', kind: 'date', column: true },
+      { name: 'receivedOn', kind: 'date', optional: true, onlyLater: true, column: true },
+    ],
+  },
+  'service-items': {
+    path: 'service-items',
+    query: rows(serviceItemsQuery),
+    canCreate: false,
+    canChange: true,
+    fields: [
+      {
+        name: 'machineClass',
+        kind: { from: rows(classesQuery), label: 'name', value: 'code' },
+        onlyNew: true,
+        column: true,
+      },
+      { name: 'title', kind: 'text', column: true },
+      { name: 'intervalHours', kind: 'hours', optional: true, column: true },
+      { name: 'intervalDays', kind: 'whole', optional: true, column: true },
+      { name: 'firstHours', kind: 'hours', optional: true },
+      { name: 'severeFactor', kind: 'decimal' },
+      { name: 'toleranceHours', kind: 'hours' },
+      { name: 'toleranceDays', kind: 'whole' },
+      { name: 'minutes', kind: 'whole', column: true },
+      { name: 'minutesPerSpindle', kind: 'whole' },
+      { name: 'skill', kind: 'text', optional: true },
+      { name: 'mustDo', kind: 'yes-no' },
+      { name: 'failureCents', kind: 'money' },
+      { name: 'active', kind: 'yes-no' },
+    ],
+  },
+  agreements: {
+    path: 'agreements',
+    query: rows(agreementsQuery),
+    canCreate: true,
+    canChange: false,
+    canRemove: true,
+    fields: [
+      { name: 'name', kind: 'text', column: true },
+      { name: 'customerId', kind: { from: customers, label: 'name' }, column: true },
+      { name: 'startsOn', kind: 'date', column: true },
+      { name: 'endsOn', kind: 'date', optional: true, column: true },
+      { name: 'responseHours', kind: 'whole', optional: true },
+      { name: 'items', kind: 'included-items', start: [] },
+    ],
+  },
+} as const satisfies Record<string, Kind>;
+
+export type KindName = keyof typeof KINDS;
+export const KIND_NAMES = Object.keys(KINDS) as KindName[];
+
+export function kindOf(name: string | undefined): KindName {
+  return KIND_NAMES.find((each) => each === name) ?? 'customers';
+}
+
+export const fieldWord = (name: string) => `field.${name}` as WordKey;

@@ -1,0 +1,41 @@
+import { useQuery } from '@tanstack/react-query';
+import { Link, useParams } from '@tanstack/react-router';
+import { useWords } from '../../words/words.js';
+import { KINDS, type Kind, kindOf, type Row } from './kinds.js';
+import { MachineSlots } from './machine-slots.js';
+import { RecordForm } from './record-form.js';
+
+/** One row of the register, to read and change, or a new one. */
+export function RecordPage() {
+  const { kind: asked, id } = useParams({ strict: false }) as { kind: string; id: string };
+  const name = kindOf(asked);
+  const kind: Kind = KINDS[name];
+  const { t } = useWords();
+  const { data, error } = useQuery(kind.query());
+  if (error) throw error;
+  const isNew = id === 'new';
+  const row = ((data ?? []) as Row[]).find((each) => each.id === id);
+  if (!data) return <h1>{t('wait')}</h1>;
+  if (!isNew && !row) return <h1>{t('not-found.title')}</h1>;
+  const heading = String(row?.['name'] ?? row?.['title'] ?? row?.['description'] ?? row?.['code'] ?? '');
+  return (
+    <div className="stack" style={{ maxWidth: '56rem' }}>
+      <title>{t('register.page')}</title>
+      <p>
+        <Link to="/register/$kind" params={{ kind: name }}>
+          ← {t(`kind.${name}`)}
+        </Link>
+      </p>
+      <h1>{isNew ? t('register.new-of', { kind: t(`kind.${name}`).toLowerCase() }) : heading || t(`kind.${name}`)}</h1>
+      {name === 'machines' && row ? (
+        <p>
+          <Link to="/machines/$id/forecast" params={{ id }}>
+            {t('register.forecast')}
+          </Link>
+        </p>
+      ) : null}
+      <RecordForm key={id} name={name} kind={kind} row={row ?? null} />
+      {name === 'machines' && row ? <MachineSlots machineId={id} /> : null}
+    </div>
+  );
+}

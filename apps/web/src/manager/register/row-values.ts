@@ -1,0 +1,44 @@
+import type { Words } from '../../words/words.js';
+import type { Field } from './kinds.js';
+
+const SMALL_UNITS = 100;
+
+/** What stands in a form field for a value of the wire, and back. Money is typed as decimals and kept in minor units. */
+export function toTyped({ kind }: Field, value: unknown): unknown {
+  if (kind === 'money') return value === null || value === undefined ? '' : (Number(value) / SMALL_UNITS).toFixed(2);
+  if (kind === 'words') return Array.isArray(value) ? value.join(', ') : '';
+  if (kind === 'yes-no') return value === true;
+  if (kind === 'windows' || kind === 'included-items') return value ?? [];
+  return value === null || value === undefined ? '' : String(value);
+}
+
+/** @returns undefined where nothing was typed and nothing is needed */
+export function fromTyped({ kind, optional }: Field, typed: unknown): unknown {
+  if (kind === 'yes-no' || kind === 'windows' || kind === 'included-items') return typed;
+  const text = String(typed ?? '').trim();
+  if (kind === 'words') return text === '' ? [] : text.split(/[\s,;]+/).filter(Boolean);
+  if (text === '') return optional ? null : kind === 'text' || kind === 'long' ? '' : undefined;
+  if (kind === 'money') return Math.round(Number(text.replace(',', '.')) * SMALL_UNITS);
+  if (kind === 'whole' || kind === 'decimal') return Number(text.replace(',', '.'));
+  if (kind === 'hours') return text.replace(',', '.');
+  return text;
+}
+
+/** The value as text for a list. */
+export function shownValue(
+  field: Field,
+  value: unknown,
+  words: Words,
+  labelOf: (field: Field, value: unknown) => string,
+): string {
+  const { kind } = field;
+  if (value === null || value === undefined || value === '') return '–';
+  if (kind === 'money') return words.money(Number(value));
+  if (kind === 'date') return words.dayOfYear(String(value));
+  if (kind === 'yes-no') return words.t(value === true ? 'yes' : 'no');
+  if (kind === 'words') return (value as string[]).join(', ');
+  if (kind === 'whole' || kind === 'decimal') return words.number(Number(value), 5);
+  if (typeof kind === 'object' && 'oneOf' in kind) return words.named(`${kind.words}.${value}`, String(value));
+  if (typeof kind === 'object') return labelOf(field, value);
+  return String(value);
+}

@@ -1,0 +1,124 @@
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
+import { describeFailure } from '../../app/failed.js';
+import { api } from '../../data/api.js';
+import type { RoadCall, RoadCallOptions } from '../../data/types.js';
+import { addDays, weekdayOf } from '../../words/local-date.js';
+import { useWords } from '../../words/words.js';
+import { ChangeList } from './change-list.js';
+import style from './road-call.module.css';
+
+const DAYS_AHEAD = 7;
+
+interface Props {
+  readonly call: RoadCall;
+  readonly name: string;
+  readonly today: string;
+}
+
+/** The best of each way to fit a call into the week, dearest last; one press chooses. */
+export function CallOptions({ call, name, today }: Props) {
+  const { t, money, day, range, number } = useWords();
+  const client = useQueryClient();
+  const options = useQuery({
+    queryKey: ['road-call-options', call.id],
+    queryFn: () => api.post<RoadCallOptions>(`/v1/road-calls/${call.id}/options`, { daysAhead: DAYS_AHEAD }),
+    enabled: call.state === 'open',
+    staleTime: 30_000,
+  });
+  const choose = useMutation({
+    mutationFn: (kind: string) =>
+      api.post<RoadCall>(`/v1/road-calls/${call.id}/choose`, { kind, stamp: options.data!.stamp }),
+    onSettled: () => client.invalidateQueries(),
+  });
+  const error = options.error ?? choose.error;
+  const sorted = options.data?.options.toSorted((a, b) => a.difference.cents.total - b.difference.cents.total) ?? [];
+  return (
+    <div className="stack">
+      <h2>{name}</h2>
+      <p>{call.symptom}</p>
+      {call.state !== 'open' ? (
+        <p className="note" role="status">
+          {t('call.planned')} <Link to="/week">{t('nav.week')}</Link>
+        </p>
+      ) : null}
+      {options.isPending && call.state === 'open' ? <p role="status">{t('call.looking')}</p> : null}
+      {error ? (
+        <div className="note clay" role="alert">
+          <p>{describeFailure(error, t)}</p>
+          <div className="row">
+            <Link className="press-quiet" to="/week" search={{ of: addDays(today, 1 - weekdayOf(today)) }}>
+              {t('call.plan-week')}
+            </Link>
+            <button type="button" className="press-plain" onClick={() => void options.refetch()}>
+              {t('failed.again')}
+            </button>
+          </div>
+        </div>
+      ) : null}
+      {call.state === 'open' && options.data && sorted.length === 0 ? (
+        <p className="note straw">{t('call.no-way')}</p>
+      ) : null}
+      {call.state === 'open'
+        ? sorted.map((option) => {
+            const others = option.difference.visits.filter((visit) => visit.what !== 'added');
+            const broken = others.filter((visit) => visit.breaksPromise);
+            const cents = option.difference.cents.total;
+            return (
+              <article key={option.kind} className={style.option}>
+                <h3>{t(`call.kind.${option.kind}`)}</h3>
+                <p className={style.sentence}>
+                  {t('call.option', {
+                    technician: option.technicianName,
+                    day: day(option.date),
+                    slot: range(option.startAt, option.endAt),
+                    n: others.length,
+                    broken: broken.length,
+                  })}{' '}
+                  {cents >= 0 ? t('move.costs', { money: money(cents) }) : t('move.saves', { money: money(-cents) })}
+                </p>
+                <ChangeList visits={option.difference.visits} />
+                {option.difference.leftOut.length > 0 ? (
+                  <p className="small">{t('call.left-out', { n: option.difference.leftOut.length })}</p>
+                ) : null}
+                <p>
+                  <button
+                    type="button"
+                    className="press"
+                    disabled={choose.isPending}
+                    onClick={() => choose.mutate(option.kind)}
+                  >
+                    {t('call.take-this')}
+                  </button>
+                </p>
+              </article>
+            );
+          })
+        : null}
+      {options.data && options.data.likelyParts.length > 0 ? (
+        <section className="tight">
+          <h3>{t('call.parts')}</h3>
+          <ul>
+            {options.data.likelyParts.map((part) => (
+              <li key={part.partId}>
+                {part.name}, <span className="figure">{number(part.quantity, 2)}</span>{' '}
+                <span className="pencil">{t('call.on-hand', { n: number(part.onHand, 2) })}</span>
+              </li>
+            ))}
+          </ul>
+        </section>
+      ) : null}
+      {options.data && options.data.cautions.length > 0 ? (
+        <section className="note straw" lang="en">
+          <h3 lang={document.documentElement.lang}>△ {t('call.cautions')}</h3>
+          <ul>
+            {options.data.cautions.map((caution) => (
+              <li key={caution}>{caution}</li>
+            ))}
+          </ul>
+        </section>
+      ) : null}
+      <p className="small pencil">{t('safety')}</p>
+    </div>
+  );
+}

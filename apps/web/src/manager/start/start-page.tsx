@@ -1,0 +1,51 @@
+import { Link } from '@tanstack/react-router';
+import { useShop } from '../../app/shop-words.js';
+import { useWords } from '../../words/words.js';
+import style from './start.module.css';
+
+const STEPS = ['customers', 'sites', 'machines', 'technicians'] as const;
+
+/** From nothing to the first week: import a folder, or type in the little that a plan needs. */
+export function StartPage() {
+  const { t, number } = useWords();
+  const shop = useShop();
+  if (!shop?.counts) return <h1>{t('wait')}</h1>;
+  const { counts } = shop;
+  const isReady = STEPS.every((step) => counts[step] > 0);
+  return (
+    <div className="stack" style={{ maxWidth: '48rem' }}>
+      <title>{t('start.page')}</title>
+      <h1>{t(isReady ? 'start.ready' : 'start.title', { shop: shop.name })}</h1>
+      <section className="stack">
+        <p>
+          <Link className="press" to="/register/import">
+            {t('start.import')}
+          </Link>
+        </p>
+        <p className="pencil">{t('start.or-type')}</p>
+        <ol className={style.steps}>
+          {STEPS.map((step) => (
+            <li key={step} data-done={counts[step] > 0}>
+              <Link to="/register/$kind/$id" params={{ kind: step, id: 'new' }}>
+                {t(`start.step.${step}`)}
+              </Link>{' '}
+              <span className="figure pencil">
+                {counts[step] > 0 ? `✓ ${number(counts[step])}` : t('start.none-yet')}
+              </span>
+            </li>
+          ))}
+          <li data-done={shop.plannedWeekOf !== null}>
+            {isReady ? <Link to="/week">{t('start.plan')}</Link> : t('start.plan')}
+          </li>
+        </ol>
+      </section>
+      <section className="note">
+        <h2>{t('start.demo')}</h2>
+        <p>{t('start.demo-text')}</p>
+        <p>
+          <code className="figure">npm run demo</code>
+        </p>
+      </section>
+    </div>
+  );
+}

@@ -1,0 +1,197 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { api } from '../../data/api.js';
+import type { MovePrices, Visit, VisitMoved } from '../../data/types.js';
+import { type ClosedDay, closedDay, type MovePlace, nearestPlace, placeAfterKey } from './move-choice.js';
+
+/** A press turns into a drag when the pointer has gone this far. */
+const DRAG_PIXELS = 5;
+
+export interface Move {
+  readonly visit: Visit;
+  readonly by: 'pointer' | 'keys';
+  readonly prices: MovePrices | null;
+  readonly place: MovePlace | null;
+  /** The day under the pointer cannot take the visit. */
+  readonly closed: ClosedDay | null;
+}
+
+interface Undo {
+  readonly visit: Visit;
+  readonly to: { readonly technicianId: string; readonly date: string; readonly order: number };
+}
+
+interface Options {
+  /** Technician-days in the order in which they are shown. */
+  readonly days: readonly { readonly technicianId: string; readonly date: string }[];
+  readonly minuteOf: (date: string, instant: string) => number;
+  readonly axis: { readonly from: number; readonly to: number };
+  /** The slip that follows the pointer: moved directly, as it has to keep up with the hand. */
+  readonly slip: React.RefObject<HTMLElement | null>;
+}
+
+/** Taking a visit to another place of the week, by pointer or keys, with the price of every place known beforehand. */
+export function useMove({ days, minuteOf, axis, slip }: Options) {
+  const client = useQueryClient();
+  const [move, setMove] = useState<Move | null>(null);
+  const [undos, setUndos] = useState<readonly Undo[]>([]);
+  const current = useRef<Move | null>(null);
+  current.current = move;
+  const pressed = useRef<{ visit: Visit; x: number; y: number; grip: number } | null>(null);
+  const dragged = useRef(false);
+
+  const apply = useMutation({
+    mutationFn: async ({
+      visit,
+      to,
+      stamp,
+      pinned,
+    }: {
+      visit: Visit;
+      to: Undo['to'];
+      stamp?: string;
+      pinned: boolean;
+    }) =>
+      api.post<VisitMoved>(`/v1/visits/${visit.id}/move`, { ...to, pinned, ...(stamp === undefined ? {} : { stamp }) }),
+    onSettled: () => client.invalidateQueries(),
+  });
+  const ask = useMutation({
+    mutationFn: (visit: Visit) => api.get<MovePrices>(`/v1/visits/${visit.id}/move-prices`),
+    onSuccess: (prices, visit) =>
+      setMove((before) =>
+        before?.visit.id === visit.id
+          ? {
+              ...before,
+              prices,
+              place: before.by === 'keys' ? (prices.places.find((each) => each.isWhereItStands) ?? null) : before.place,
+            }
+          : before,
+      ),
+    onError: () => setMove(null),
+  });
+
+  const start = useCallback(
+    (visit: Visit, by: Move['by']) => {
+      setMove({ visit, by, prices: null, place: null, closed: null });
+      ask.mutate(visit);
+    },
+    [ask.mutate],
+  );
+  const cancel = useCallback(() => {
+    pressed.current = null;
+    setMove(null);
+  }, []);
+  const finish = useCallback(() => {
+    const made = current.current;
+    setMove(null);
+    if (!made?.place || !made.prices || made.place.isWhereItStands) return;
+    const from = made.prices.places.find((place) => place.isWhereItStands);
+    const { technicianId, date, order } = made.place;
+    apply.mutate(
+      { visit: made.visit, to: { technicianId, date, order }, stamp: made.prices.stamp, pinned: true },
+      {
+        onSuccess: () => {
+          if (from)
+            setUndos((before) => [
+              ...before,
+              { visit: made.visit, to: { technicianId: from.technicianId, date: from.date, order: from.order } },
+            ]);
+        },
+      },
+    );
+  }, [apply.mutate]);
+
+  const latest = useRef({ days, minuteOf, axis });
+  latest.current = { days, minuteOf, axis };
+
+  useEffect(() => {
+    const onMove = (event: PointerEvent) => {
+      const press = pressed.current;
+      if (press === null) return;
+      if (!dragged.current) {
+        if (Math.hypot(event.clientX - press.x, event.clientY - press.y) < DRAG_PIXELS) return;
+        dragged.current = true;
+        start(press.visit, 'pointer');
+      }
+      if (slip.current) slip.current.style.transform = `translate(${event.clientX + 14}px, ${event.clientY + 18}px)`;
+      const track = document.elementFromPoint(event.clientX, event.clientY)?.closest<HTMLElement>('[data-technician]');
+      const { prices } = current.current ?? {};
+      if (!prices) return;
+      const under = track ? underPointer(prices, track, event.clientX - press.grip) : { place: null, closed: null };
+      setMove((before) =>
+        before === null || (before.place === under.place && before.closed === under.closed)
+          ? before
+          : { ...before, ...under },
+      );
+    };
+    const underPointer = (prices: MovePrices, track: HTMLElement, x: number) => {
+      const { technician, date } = track.dataset as { technician: string; date: string };
+      const { left, width } = track.getBoundingClientRect();
+      const { axis: shown, minuteOf: minutes } = latest.current;
+      const minute = shown.from + ((x - left) / width) * (shown.to - shown.from);
+      const place = nearestPlace(prices, technician, date, minute, (instant) => minutes(date, instant));
+      return { place, closed: place ? null : closedDay(prices, technician, date) };
+    };
+    const onUp = () => {
+      const wasDrag = dragged.current && pressed.current !== null;
+      pressed.current = null;
+      if (wasDrag) finish();
+      // The click that follows a drag is no choice of the visit.
+      setTimeout(() => {
+        dragged.current = false;
+      });
+    };
+    const onKey = (event: KeyboardEvent) => {
+      const now = current.current;
+      if (now === null) return;
+      if (event.key === 'Escape') cancel();
+      else if (now.by === 'keys' && event.key === 'Enter') finish();
+      else if (now.by === 'keys' && now.prices && now.place && /^Arrow(Left|Right|Up|Down)$/.test(event.key)) {
+        const key = event.key as Parameters<typeof placeAfterKey>[3];
+        const { days: shown, minuteOf: minutes } = latest.current;
+        const place = placeAfterKey(now.prices, shown, now.place, key, (instant) =>
+          minutes(instant.slice(0, 10), instant),
+        );
+        setMove({ ...now, place });
+      } else return;
+      event.preventDefault();
+      event.stopPropagation();
+    };
+    addEventListener('pointermove', onMove);
+    addEventListener('pointerup', onUp);
+    addEventListener('pointercancel', cancel);
+    addEventListener('keydown', onKey, true);
+    return () => {
+      removeEventListener('pointermove', onMove);
+      removeEventListener('pointerup', onUp);
+      removeEventListener('pointercancel', cancel);
+      removeEventListener('keydown', onKey, true);
+    };
+  }, [start, finish, cancel, slip]);
+
+  return {
+    move,
+    error: ask.error ?? apply.error,
+    isApplying: apply.isPending,
+    done: apply.data ?? null,
+    lastUndo: undos.at(-1) ?? null,
+    start,
+    finish,
+    cancel,
+    press: useCallback((visit: Visit, event: React.PointerEvent<HTMLElement>) => {
+      if (event.button !== 0 || event.pointerType === 'touch' || visit.state === 'done') return;
+      const { left } = event.currentTarget.getBoundingClientRect();
+      pressed.current = { visit, x: event.clientX, y: event.clientY, grip: event.clientX - left };
+      dragged.current = false;
+    }, []),
+    wasDragged: useCallback(() => dragged.current, []),
+    undo: () => {
+      const last = undos.at(-1);
+      if (!last) return;
+      apply.mutate(
+        { visit: last.visit, to: last.to, pinned: last.visit.pinned },
+        { onSuccess: () => setUndos((before) => before.slice(0, -1)) },
+      );
+    },
+  };
+}
