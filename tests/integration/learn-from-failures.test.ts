@@ -255,6 +255,17 @@ describe('a shop whose bearings fail long before their interval', () => {
     expect((await manager.get(`/v1/reliability/speed-checks?machineId=${machineId}`)).body.items).toEqual([check.body]);
   });
 
+  it('tells how often to look, by the delay-time model', async () => {
+    const asked = 'defectsPerThousandHours=4&meanDelayHours=150&failureCents=900&foundCents=180&inspectionCents=40';
+    const { body } = await manager.get(`/v1/reliability/inspection-interval?${asked}`);
+    expect(body.bestHours).toBeCloseTo(76.176853, 4);
+    expect(body.centsPerThousandHours).toBeCloseTo(1866.84, 2);
+    const never = await manager.get(
+      '/v1/reliability/inspection-interval?defectsPerThousandHours=4&meanDelayHours=150&failureCents=100&foundCents=100&inspectionCents=40',
+    );
+    expect(never.body.bestHours).toBeNull();
+  });
+
   it('shows none of it to a grounds supervisor', async () => {
     const supervisor = await api.signIn('supervisor', 'failing');
     for (const path of [

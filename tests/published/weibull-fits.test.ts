@@ -3,6 +3,7 @@ import {
   fitLocationScale,
   fitLognormal,
   fitWeibull,
+  goodnessOfFit,
   type LifeSample,
   mean,
   normalInterval,
@@ -308,6 +309,8 @@ describe('other laws [C]', () => {
     };
     expectNear(ratio(lieblein()), 15.48717);
     expect(ratio(FAN)).toBeCloseTo(0.049005, 7);
+    expectNear(goodnessOfFit(lieblein(), fitted(lieblein())).noAgeingP, 8.3067e-5, 1e-5);
+    expect(goodnessOfFit(FAN, fitted(FAN)).noAgeingP).toBeCloseTo(0.8248, 4);
   });
 
   test.each<[string, LifeSample, number, number, number]>([

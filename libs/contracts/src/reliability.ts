@@ -172,6 +172,34 @@ export const StopgapRisk = z
   .meta({ id: 'StopgapRisk', description: 'Chance that a temporary repair fails within some hours' });
 
 const Positive = z.coerce.number().positive();
+export const InspectionQuery = z.object({
+  defectsPerThousandHours: Positive.max(1000),
+  meanDelayHours: Positive.max(100_000).meta({
+    description: 'From a defect that can be seen to the failure it becomes',
+  }),
+  failureCents: z.coerce.number().int().min(0).max(1_000_000_000),
+  foundCents: z.coerce
+    .number()
+    .int()
+    .min(0)
+    .max(1_000_000_000)
+    .meta({ description: 'Repair of a defect found in time' }),
+  inspectionCents: z.coerce.number().int().min(1).max(1_000_000_000),
+});
+export const InspectionInterval = z
+  .object({
+    bestHours: z.number().nullable().meta({ description: 'null = inspecting never pays' }),
+    centsPerThousandHours: z.number(),
+    withoutInspectionCentsPerThousandHours: z.number(),
+    shareFailing: Chance.nullable().meta({
+      description: 'Share of defects that still fail before an inspection sees them',
+    }),
+    curve: z.array(z.object({ intervalHours: z.number(), centsPerThousandHours: z.number() })),
+    sentence: z.string(),
+    assumptions: z.array(z.string()),
+  })
+  .meta({ id: 'InspectionInterval', description: 'How often to look, by the delay-time model' });
+
 export const BearingLifeQuery = z.object({
   designation: text(40, 3).meta({ description: 'ISO 15 designation, e.g. 6205-2Z' }),
   engineRpm: Positive.max(20_000).default(3600),
@@ -261,6 +289,7 @@ const MachineRecordFields = {
   machineId: Id,
   machineClass: z.string(),
   siteId: Id,
+  retiredOn: LocalDate.nullable(),
   fromHours: HoursNumber,
   toHours: HoursNumber,
   repairCount: z.int().min(0),

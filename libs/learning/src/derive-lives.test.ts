@@ -125,6 +125,46 @@ describe('component lives', () => {
     });
   });
 
+  it('a part that needed a temporary repair failed then, whatever its replacement is recorded as', () => {
+    const belt = { machineId: 'M1', code: 'make-good', part: 'BLT-DECK', madeOn: '2025-05-01' };
+    const withBelt = (more: object[]) =>
+      selectLives(
+        deriveLives(
+          register([], {
+            completions: more.map((each) => ({
+              machineId: 'M1',
+              code: 'replace-deck-belt',
+              slot: null,
+              outcome: 'done' as const,
+              part: 'BLT-DECK',
+              doneOn: '',
+              meterHours: null,
+              ...each,
+            })),
+          }),
+          '2025-12-31',
+          { stopgaps: [belt] },
+        ),
+        { itemCode: 'replace-deck-belt' },
+      );
+    expect(withBelt([]).map((each) => [each.reason, each.ageHours])).toEqual([['failed', 840]]);
+    const made = withBelt([
+      { doneOn: '2025-02-01', meterHours: 810 },
+      { doneOn: '2025-06-01', meterHours: 850 },
+    ]);
+    expect(made.map((each) => each.reason)).toEqual(['preventive', 'failed', null]);
+    expect(made.map((each) => Math.round(each.ageHours))).toEqual([810, 30, 60]);
+  });
+
+  it('a machine out of use ends its lives whole', () => {
+    const lives = ofFirstSpindle(
+      deriveLives(register([{ date: '2025-04-01', hours: 830 }]), '2025-12-31', {
+        retired: new Map([['M1', '2025-11-01']]),
+      }),
+    );
+    expect(lives.at(-1)).toMatchObject({ reason: 'machine-retired', removedOn: '2025-11-01', ageHours: 70 });
+  });
+
   it('lives entered by hand take the place of derived ones', () => {
     const recorded = {
       machineId: 'M1',

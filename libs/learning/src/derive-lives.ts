@@ -10,8 +10,19 @@ export interface LifeHistory {
   readonly findings?: readonly SlotFinding[];
   /** Causes shared by completions: `machine|item|slot|date` → cause. */
   readonly causes?: ReadonlyMap<string, string>;
-  /** Machines taken out of use. */
+  /** Temporary repairs: a part that needed one has failed, whatever the later replacement was recorded as. */
+  readonly stopgaps?: readonly FailedByStopgap[];
+  /** Machines taken out of use, and when. */
   readonly retired?: ReadonlyMap<string, string>;
+}
+
+export interface FailedByStopgap {
+  readonly machineId: string;
+  /** A service item's code, or another word for the work owed. */
+  readonly code: string;
+  /** Code of the part on order for it. */
+  readonly part: string | null;
+  readonly madeOn: string;
 }
 
 /** Items whose completion puts a new part in: their code says so. */
@@ -51,6 +62,7 @@ export function deriveLives(register: Register, asOf: string, history: LifeHisto
     register.classes.map((each) => [each.code, each.items.filter((item) => isReplacing(item.code))]),
   );
   const recorded = groupBy(history.recorded ?? [], (each) => `${each.machineId}|${each.itemCode}|${each.slot}`);
+  const stopgaps = groupBy(history.stopgaps ?? [], (each) => each.machineId);
   const lives: ComponentLife[] = [];
   for (const machine of register.machines) {
     const scale = scales.get(machine.id)!;
@@ -58,11 +70,17 @@ export function deriveLives(register: Register, asOf: string, history: LifeHisto
       const slots =
         item.scope === 'machine' ? [null] : Array.from({ length: machine.spindles }, (_, i) => `spindle ${i + 1}`);
       for (const slot of slots) {
+        const patched =
+          slot === null
+            ? (stopgaps.get(machine.id) ?? []).filter(
+                (each) => each.code === item.code || item.parts.some((part) => part.code === each.part),
+              )
+            : [];
         const byHand = recorded.get(`${machine.id}|${item.code}|${slot ?? item.code}`);
         lives.push(
           ...(byHand
             ? byHand.flatMap((each) => recordedLife(machine, slot, each, scale))
-            : livesOfSlot(machine, item.code, slot, changes, scale, findings, history, asOf)),
+            : livesOfSlot(machine, item.code, slot, changes, scale, findings, patched, history, asOf)),
         );
       }
     }
@@ -98,6 +116,7 @@ function livesOfSlot(
   changes: ReadonlyMap<string, Change[]>,
   scale: LifetimeScale,
   findings: ReadonlyMap<string, SlotFinding>,
+  patched: readonly FailedByStopgap[],
   history: LifeHistory,
   asOf: string,
 ): ComponentLife[] {
@@ -126,23 +145,49 @@ function livesOfSlot(
     part: null,
     known: false,
   };
+  /** When the part fitted last was first patched up; it has failed then. */
+  const patchedUp = (until: string): { date: string; hours: number } | null => {
+    const first = patched
+      .map((each) => each.madeOn)
+      .filter((date) => date <= until && (fitted.date === null || date > fitted.date))
+      .sort()[0];
+    const hours = first === undefined ? null : scale.at(first, null);
+    return first === undefined || hours === null ? null : { date: first, hours };
+  };
   for (const change of list) {
+    const patch = patchedUp(change.date);
+    const end = patch ?? change;
     const seen = findings.get(completionKey(machine.id, itemCode, slot, change.date));
-    const isUpgrade = !change.failed && fitted.part !== null && change.part !== null && change.part !== fitted.part;
+    const failed = change.failed || patch !== null;
+    const isUpgrade = !failed && fitted.part !== null && change.part !== null && change.part !== fitted.part;
     lives.push({
       ...base,
       part: fitted.part,
       fittedOn: fitted.date,
       removedOn: change.date,
-      reason: change.failed ? 'failed' : isUpgrade ? 'upgrade' : 'preventive',
-      entryHours: fitted.known ? 0 : Math.min(first.hours, change.hours),
-      ageHours: Math.max(0, change.hours - fitted.hours),
+      reason: failed ? 'failed' : isUpgrade ? 'upgrade' : 'preventive',
+      entryHours: fitted.known ? 0 : Math.min(first.hours, end.hours),
+      ageHours: Math.max(0, end.hours - fitted.hours),
       fittingKnown: fitted.known,
       findings: seen?.findings ?? NOTHING_FOUND,
       rootCause: seen?.rootCause ?? null,
       causeId: history.causes?.get(completionKey(machine.id, itemCode, slot, change.date)) ?? null,
     });
     fitted = { date: change.date, hours: change.hours, part: change.part, known: true };
+  }
+  const patch = patchedUp(asOf);
+  if (patch) {
+    lives.push({
+      ...base,
+      part: fitted.part,
+      fittedOn: fitted.date,
+      removedOn: patch.date,
+      reason: 'failed',
+      entryHours: fitted.known ? 0 : Math.min(first.hours, patch.hours),
+      ageHours: Math.max(0, patch.hours - fitted.hours),
+      fittingKnown: fitted.known,
+    });
+    return lives;
   }
   const retiredOn = history.retired?.get(machine.id) ?? null;
   const last = scale.last!;

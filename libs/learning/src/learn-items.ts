@@ -1,5 +1,11 @@
 import type { Register, ShopServiceItem } from '@deckround/register';
-import { adviseAge, type LifeSample, opportunityThreshold, type ReplacementAdvice } from '@deckround/reliability';
+import {
+  adviseAge,
+  bestAge,
+  type LifeSample,
+  opportunityThreshold,
+  type ReplacementAdvice,
+} from '@deckround/reliability';
 import { type Belief, believe } from './answer-fit.js';
 import type { ComponentLife } from './component-life.js';
 import { isReplacing } from './derive-lives.js';
@@ -21,6 +27,7 @@ export interface LearnedItem {
   readonly scaleHours: number;
   /** While the machine is open anyway, parts older than this are worth replacing; null = leave them. */
   readonly opportunityHours: number | null;
+  readonly bestHours: number | null;
   readonly words: string;
 }
 
@@ -104,6 +111,7 @@ export function learnItems(
         shape,
         scaleHours,
         opportunityHours: opportunityThreshold({ shape, scale: scaleHours }, costs, costs.shared).age,
+        bestHours: bestAge({ shape, scale: scaleHours }, costs).age,
         words: belief.words,
       });
       const proposal = propose(register, belief, item, shopClass.code, own);

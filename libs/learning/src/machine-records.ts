@@ -20,6 +20,7 @@ export interface MachineRecord {
   readonly machineId: string;
   readonly machineClass: string;
   readonly siteId: string;
+  readonly retiredOn: string | null;
   /** Lifetime hours at which watching began, and now. */
   readonly fromHours: number;
   readonly toHours: number;
@@ -46,7 +47,11 @@ const LEAST_REPAIRS = 4;
  * Completions with outcome `failed` are unplanned repairs; each costs what its item costs after a failure. Several on one
  * day at one item (two spindles, one wire) are as many parts but one event.
  */
-export function machineRecords(register: Register, asOf: string): MachineRecord[] {
+export function machineRecords(
+  register: Register,
+  asOf: string,
+  retired: ReadonlyMap<string, string> = new Map(),
+): MachineRecord[] {
   const scales = lifetimeScales(register, asOf);
   const failed = groupBy(
     register.completions.filter((each) => each.outcome === 'failed' && each.doneOn <= asOf),
@@ -73,7 +78,7 @@ export function machineRecords(register: Register, asOf: string): MachineRecord[
       // What was repaired before the machine was watched belongs to nobody's record.
       .filter((each) => each.hours > first.hours)
       .sort((a, b) => a.hours - b.hours);
-    return [record(machine, first.hours, last.hours, repairs)];
+    return [record(machine, first.hours, last.hours, repairs, retired.get(machine.id) ?? null)];
   });
 }
 
@@ -82,6 +87,7 @@ function record(
   fromHours: number,
   toHours: number,
   repairs: MachineRecord['repairs'],
+  retiredOn: string | null,
 ): MachineRecord {
   const repairCents = repairs.reduce((sum, each) => sum + each.cents, 0);
   const watched = toHours - fromHours;
@@ -89,6 +95,7 @@ function record(
     machineId: machine.id,
     machineClass: machine.machineClass,
     siteId: machine.siteId,
+    retiredOn,
     fromHours,
     toHours,
     repairs,
@@ -168,6 +175,7 @@ export function adviseMachine(
   const like = fleet.filter((each) => each.machineClass === machine.machineClass);
   const hours = like.reduce((sum, each) => sum + each.toHours - each.fromHours, 0);
   const cents = like.reduce((sum, each) => sum + each.repairCents, 0);
+  const repairs = like.reduce((sum, each) => sum + each.repairs.length, 0);
   const law = fleetPowerLaw(like);
   return repairOrReplace({
     hours: machine.toHours,
@@ -175,6 +183,7 @@ export function adviseMachine(
     repairs: machine.repairs.length,
     repairCost: machine.repairCents,
     watchedHours: machine.toHours - machine.fromHours,
+    usualRepairCost: repairs > 0 ? cents / repairs : 0,
     wearExponent: Math.min(3, Math.max(1, law?.beta ?? 1)),
     newPrice: terms.newPriceCents,
     resaleNow: terms.resaleNowCents,

@@ -1,6 +1,7 @@
 import type { CatalogueItem } from '@deckround/catalogue';
 import {
   DEFAULT_SHOP,
+  type LearnedHazard,
   machineItemId,
   type Register,
   roadCallItemId,
@@ -15,8 +16,9 @@ import { dateText, wallClockOf } from './local-time.js';
  * The shop's whole state as plain data, in a score of set-based queries. Readings set aside are left out.
  *
  * @param history false = without readings, completions and findings, for what needs the present alone
+ * @param withRetired true = machines out of use too: what was learned on them is not to be forgotten
  */
-export async function loadRegister(tx: Tx, history = true): Promise<Register> {
+export async function loadRegister(tx: Tx, history = true, withRetired = false): Promise<Register> {
   const shopRow = await tx.shop.findFirstOrThrow();
   const shop: ShopSettings = {
     ...DEFAULT_SHOP,
@@ -27,7 +29,11 @@ export async function loadRegister(tx: Tx, history = true): Promise<Register> {
   };
   const [sites, machines] = [
     await tx.site.findMany({ include: { siteAccessWindows: true, siteBlackouts: true }, orderBy: { code: 'asc' } }),
-    await tx.machine.findMany({ where: { retiredOn: null }, include: { class: true }, orderBy: { code: 'asc' } }),
+    await tx.machine.findMany({
+      where: withRetired ? {} : { retiredOn: null },
+      include: { class: true },
+      orderBy: { code: 'asc' },
+    }),
   ];
   const zones = new Map(sites.map((site) => [site.id, site.timeZone]));
   const zoneOf = new Map(machines.map((machine) => [machine.id, zones.get(machine.siteId)!]));
@@ -340,7 +346,6 @@ function toDateRange(row: { fromDate: Date; toDate: Date; reason: string | null 
 }
 
 /** Only what the shop's own lives say, alone or pooled; a stated prior changes nothing. */
-function toHazard(row: { shape: number; scaleHours: number; opportunityHours: number | null; words: string }) {
-  const { shape, scaleHours, opportunityHours, words } = row;
-  return { shape, scaleHours, opportunityHours, words };
+function toHazard({ shape, scaleHours, opportunityHours, bestHours, words }: LearnedHazard): LearnedHazard {
+  return { shape, scaleHours, opportunityHours, bestHours, words };
 }

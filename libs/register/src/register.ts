@@ -165,6 +165,8 @@ export interface LearnedHazard {
   readonly scaleHours: number;
   /** While the machine is open anyway, parts older than this are worth replacing; null = leave them. */
   readonly opportunityHours: number | null;
+  /** Cheapest age of planned replacement; null = waiting for failure is cheapest. */
+  readonly bestHours: number | null;
   /** How it was learned, in words. */
   readonly words: string;
 }

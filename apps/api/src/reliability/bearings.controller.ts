@@ -1,6 +1,8 @@
 import {
   BearingLifeAnswer,
   BearingLifeQuery,
+  InspectionInterval,
+  InspectionQuery,
   pageOf,
   SpeedCheck,
   SpeedCheckCreate,
@@ -13,10 +15,13 @@ import {
   bearingLoads,
   bearingOf,
   beltPull,
+  bestByCost,
   CONTAMINATION,
   checkTipSpeed,
   imbalanceForce,
+  inspectionCostRate,
   sealOf,
+  shareFailing,
   spindleRpm,
   systemLife,
   TIP_SPEED_LIMIT,
@@ -110,6 +115,36 @@ export class BearingsController {
         'Life and load factors: ISO 281 through bearing makers’ pages; the standard’s own text not seen.',
         'Dimensions: ISO 15; ratings: one maker’s 2018 catalogue. Ratings differ by maker: enter yours.',
         'Contamination is a stated range, from memory, not a measurement.',
+      ],
+    };
+  }
+
+  @Get('inspection-interval')
+  @Allow(['manager', 'technician'])
+  @Answers(200, InspectionInterval, 'How often to look for defects that announce a failure')
+  inspection(@Query({ schema: InspectionQuery }) query: z.infer<typeof InspectionQuery>) {
+    const model = { defectRate: query.defectsPerThousandHours / 1000, delayRate: 1 / query.meanDelayHours };
+    const costs = { failure: query.failureCents, found: query.foundCents, inspection: query.inspectionCents };
+    const best = bestByCost(model, costs);
+    const thousand = (rate: number) => Math.round(rate * 100_000) / 100;
+    const without = model.defectRate * costs.failure;
+    const pays = best.interval !== null && best.rate < without;
+    const middle = best.interval ?? query.meanDelayHours;
+    return {
+      bestHours: pays ? best.interval : null,
+      centsPerThousandHours: thousand(pays ? best.rate : without),
+      withoutInspectionCentsPerThousandHours: thousand(without),
+      shareFailing: pays ? shareFailing(model.delayRate, best.interval!) : null,
+      curve: Array.from({ length: 41 }, (_, i) => {
+        const intervalHours = middle * 10 ** ((i - 20) / 20);
+        return { intervalHours, centsPerThousandHours: thousand(inspectionCostRate(model, costs, intervalHours)) };
+      }),
+      sentence: pays
+        ? `Look every ${Math.round(best.interval!)} h: it costs ${Math.round(100 * (1 - best.rate / without))} % less than waiting for failures.`
+        : 'Looking never pays at these costs: failures are cheaper than finding them.',
+      assumptions: [
+        'Defects arise at a steady rate, become failures after an exponential delay, and every look finds what is there.',
+        'Delay-time model after Christer & Waller 1984.',
       ],
     };
   }

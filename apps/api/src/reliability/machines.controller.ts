@@ -37,7 +37,8 @@ export class MachineRecordsController {
     @Query({ schema: MachineRecordQuery }) query: z.infer<typeof MachineRecordQuery>,
   ) {
     const { records } = await this.shopLives.of(actor.shopId);
-    const chosen = inScope(records, query).toSorted(
+    const inUse = records.filter((each) => each.retiredOn === null);
+    const chosen = inScope(inUse, query).toSorted(
       (a, b) => (b.centsPerHour ?? -1) - (a.centsPerHour ?? -1) || (a.machineId < b.machineId ? -1 : 1),
     );
     return listPage(chosen, query, (each) => each.machineId, recordView);
@@ -127,6 +128,7 @@ function recordView(each: Known) {
     machineId: each.machineId,
     machineClass: each.machineClass,
     siteId: each.siteId,
+    retiredOn: each.retiredOn,
     fromHours: each.fromHours,
     toHours: each.toHours,
     repairCount: each.repairs.length,

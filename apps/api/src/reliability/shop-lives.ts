@@ -50,7 +50,7 @@ export class ShopLives {
 
   async #derive(shopId: string, now: Date): Promise<KnownLives> {
     const { register, history } = await this.store.inShop(shopId, async (tx) => ({
-      register: await loadRegister(tx),
+      register: await loadRegister(tx, true, true),
       history: await loadLifeHistory(tx),
     }));
     const asOf = wallClockOf(now, register.shop.timeZone).slice(0, 10);
@@ -66,6 +66,7 @@ async function markOf(tx: Tx): Promise<string> {
       (select concat(count(*), max(recorded_at), count(cause_id)) from completion),
       (select concat(count(*), max(recorded_at)) from finding),
       (select concat(count(*), count(removed_on), count(cause_id)) from component_life),
+      (select concat(count(*), max(recorded_at)) from stopgap),
       (select count(*) from meter_change),
       (select concat(count(*), sum(version)) from machine),
       (select concat(count(*), sum(version)) from service_item),

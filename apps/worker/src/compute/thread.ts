@@ -16,7 +16,7 @@ if (task.kind === 'forecast') {
   const { register, asOf, history } = task;
   send({
     kind: 'lives-done',
-    result: { lives: deriveLives(register, asOf, history), records: machineRecords(register, asOf) },
+    result: { lives: deriveLives(register, asOf, history), records: machineRecords(register, asOf, history.retired) },
   });
 } else if (task.kind === 'learn') {
   const lives = deriveLives(task.register, task.asOf, task.history);

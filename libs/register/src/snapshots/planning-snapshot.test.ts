@@ -220,3 +220,36 @@ describe('planningSnapshot', () => {
     });
   });
 });
+
+describe('parts past their opportunity threshold', () => {
+  const learned = { shape: 2, scaleHours: 900, opportunityHours: 200, bestHours: 400, words: 'From 30 failures.' };
+  const bearings = anItem({ id: 'bearings', code: 'replace-bearings', title: 'Replace bearings', learned });
+  const belt = anItem();
+  const notDue = { itemId: 'M1/replace-bearings', code: 'replace-bearings', p10: '2014-11-01', p50: null, p90: null };
+  const aged = (hours: number) => {
+    const { why } = aForecast();
+    const lastCompletion = { on: '2013-05-01', lifetimeHours: 1000 - hours, code: 'replace-bearings' };
+    return aForecast({ ...notDue, why: { ...why, lifetimeHoursNow: 1000, lastCompletion } });
+  };
+  const classes = [{ ...aRegister().classes[0]!, items: [belt, bearings] }];
+  const itemsWith = (...due: ReturnType<typeof aForecast>[]) => snapshotOf({ classes }, due).items;
+
+  it('may ride along where due work opens the same place, for what doing it now gains and no more', () => {
+    const [, ride] = itemsWith(aForecast(), aged(300));
+    expect(ride).toMatchObject({ id: 'M1/replace-bearings', mustDo: false, timingCostCents: [0, 0, 0, 0, 0, 0, 0] });
+    expect(ride!.because).toBe(
+      'Replace bearings: 300 h old, worth replacing from 200 h on while the place is open anyway.',
+    );
+    // Half way between threshold and best age: half of what its preparation costs in wages.
+    const [, full] = itemsWith(aForecast(), aged(600));
+    expect(ride!.deferralCents).toBeGreaterThan(0);
+    expect(full!.deferralCents).toBe(2 * ride!.deferralCents);
+  });
+
+  it('stay away when too young, when nothing opens the machine, or when nothing was learned', () => {
+    expect(itemsWith(aForecast(), aged(150))).toHaveLength(1);
+    expect(itemsWith(aged(300))).toEqual([]);
+    const plain = [{ ...classes[0]!, items: [belt, { ...bearings, learned: null }] }];
+    expect(snapshotOf({ classes: plain }, [aForecast(), aged(300)]).items).toHaveLength(1);
+  });
+});

@@ -169,30 +169,63 @@ function planningItems(
   const parts = new Map(register.parts.map((part) => [part.id, part]));
   const promised = new Set(register.promises.flatMap((promise) => promise.itemIds));
   const latest = addDays(lastDate, RIDER_DAYS);
+  const isDue = ({ itemId, p10 }: DueForecast) => (p10 !== null && p10 <= latest) || promised.has(itemId);
+  /** Machine and preparation that due work opens. */
+  const opened = new Set(
+    due.flatMap((forecast) => {
+      const each = forecast.kind === 'service' && isDue(forecast) ? known.get(forecast.itemId) : undefined;
+      return each ? each.item.preparations.map((state) => `${each.machine.id} ${state}`) : [];
+    }),
+  );
   return due.flatMap((forecast) => {
     if (forecast.kind === 'stopgap') {
       const stopgap = stopgaps.get(forecast.itemId);
       return stopgap ? [stopgapItem(forecast, stopgap, parts, span, lastDate)] : [];
     }
     const each = known.get(forecast.itemId);
-    const isNear = forecast.p10 !== null && forecast.p10 <= latest;
-    return each && (isNear || isOpportunity(forecast, each) || promised.has(each.id))
-      ? [serviceItem(forecast, each, parts, span)]
+    if (!each) return [];
+    if (isDue(forecast)) return [serviceItem(forecast, each, parts, span, timingOf(forecast, span))];
+    const age = opportunityAge(forecast, each);
+    const isOpenAnyway = each.item.preparations.some((state) => opened.has(`${each.machine.id} ${state}`));
+    return age !== null && isOpenAnyway
+      ? [serviceItem(forecast, each, parts, span, opportunityTiming(forecast, each, register, age, span.days))]
       : [];
   });
 }
 
-/**
- * Whether the part is so old that replacing it pays while its place is open anyway. It is offered as work that may ride
- * along; whether it does is settled by its timing cost against the set-up that it shares.
- */
-function isOpportunity({ why }: DueForecast, { item }: MachineItem): boolean {
+/** Hours of the part in place, if it is so old that replacing it pays while its place is open anyway; else null. */
+function opportunityAge({ why }: DueForecast, { item }: MachineItem): number | null {
   const threshold = item.learned?.opportunityHours ?? null;
-  return (
-    threshold !== null &&
-    why.lastCompletion !== null &&
-    why.lifetimeHoursNow - why.lastCompletion.lifetimeHours >= threshold
-  );
+  if (threshold === null || why.lastCompletion === null) return null;
+  const age = why.lifetimeHoursNow - why.lastCompletion.lifetimeHours;
+  return age >= threshold ? age : null;
+}
+
+/**
+ * Timing of work that is not due but may ride along: leaving it loses what replacing now would gain. That is nothing at
+ * the threshold and the whole preparation, which another visit would cost again, at the best planned age; straight
+ * between, never more. So no trip is made for it, and it is done where it costs only its own minutes.
+ *
+ * @source relative value of an old part (libs/reliability, opportunity.ts): its two ends are exact, the line is own choice
+ */
+function opportunityTiming(forecast: DueForecast, each: MachineItem, register: Register, age: number, days: number) {
+  const { opportunityHours, bestHours } = each.item.learned!;
+  const reach = Math.max(1, (bestHours ?? 2 * age) - opportunityHours!);
+  const share = Math.min(1, (age - opportunityHours!) / reach);
+  const states = classOf(register, each.machine)?.preparations ?? [];
+  const minutes = states
+    .filter((state) => each.item.preparations.includes(state.code))
+    .reduce((sum, state) => sum + state.minutes, 0);
+  const wages = register.technicians.map((technician) => technician.wageCentsPerHour);
+  const wage = wages.length === 0 ? 0 : wages.reduce((sum, each) => sum + each, 0) / wages.length;
+  return {
+    timingCostCents: new Array<number>(days).fill(0),
+    deferralCents: Math.round((share * minutes * wage) / 60),
+    dueP10: forecast.p10,
+    dueP50: forecast.p50,
+    dueP90: forecast.p90,
+    because: `${each.title}: ${Math.round(age)} h old, worth replacing from ${Math.round(opportunityHours!)} h on while the place is open anyway.`,
+  };
 }
 
 function serviceItem(
@@ -200,10 +233,11 @@ function serviceItem(
   each: MachineItem,
   parts: ReadonlyMap<string, Part>,
   span: PlanningSpan,
+  timing: ReturnType<typeof timingOf>,
 ): PlanningItem {
   const overdueAtTheEnd = forecast.probabilityOverdue[span.days - 1] ?? 0;
   return {
-    ...timingOf(forecast, span),
+    ...timing,
     id: each.id,
     machineId: each.machine.id,
     code: each.item.code,

@@ -9,6 +9,8 @@ export interface RepairOrReplaceCase {
   readonly repairs: number;
   readonly repairCost: number;
   readonly watchedHours: number;
+  /** Mean cost of a repair on like machines, for a machine that had none yet. */
+  readonly usualRepairCost: number;
   /** Power-law exponent of the fleet's repairs (1 = no wear-out). */
   readonly wearExponent: number;
   readonly newPrice: number;
@@ -46,7 +48,7 @@ export function repairOrReplace(each: RepairOrReplaceCase): RepairOrReplaceAdvic
   const from = Math.max(0, hours - watchedHours);
   const grown = (low: number, high: number) => high ** b - low ** b;
   const growth = grown(hours, hours + hoursNextYear) / grown(from, Math.max(hours, from + watchedHours));
-  const perRepair = each.repairs === 0 ? 0 : each.repairCost / each.repairs;
+  const perRepair = each.repairs === 0 ? each.usualRepairCost : each.repairCost / each.repairs;
   const cost = (events: number) => events * growth * perRepair;
   const drop = Math.max(0, each.resaleNow - each.resaleInAYear);
   const perHour = (repairs: number) => (repairs + drop) / hoursNextYear;
