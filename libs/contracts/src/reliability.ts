@@ -109,6 +109,7 @@ export const GradeComparison = z
     sentence: z.string(),
     assumptions: z.array(z.string()),
     points: Pair(z.array(SurvivalPoint)),
+    watchedToHours: Pair(HoursNumber).meta({ description: 'Greatest age watched of each; nothing is known beyond it' }),
   })
   .meta({
     id: 'GradeComparison',

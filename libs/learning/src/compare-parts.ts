@@ -8,6 +8,8 @@ export interface PartsAnswer extends GradeComparison {
   /** Survival points of each grade, in the order of `grades`. */
   readonly points: readonly [readonly FitPoint[], readonly FitPoint[]];
   readonly descriptions: readonly [string, string];
+  /** Greatest age to which a part of each grade was watched: nothing is known beyond it. */
+  readonly watchedToHours: readonly [number, number];
 }
 
 /**
@@ -30,6 +32,8 @@ export function compareParts(
       low: step.low,
       high: step.high,
     }));
+  const watchedTo = (grade: string) =>
+    graded.reduce((most, each) => (each.grade === grade ? Math.max(most, each.age) : most), 0);
   const describe = (code: string) => register.parts.find((part) => part.code === code)?.description ?? code;
   return {
     ...comparison,
@@ -39,6 +43,7 @@ export function compareParts(
     ],
     points: [pointsOf(parts[0]), pointsOf(parts[1])],
     descriptions: [describe(parts[0]), describe(parts[1])],
+    watchedToHours: [watchedTo(parts[0]), watchedTo(parts[1])],
   };
 }
 

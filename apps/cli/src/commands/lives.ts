@@ -93,10 +93,11 @@ function chosenParts(
 }
 
 function plotted(fit: FitAnswer, comparison: PartsAnswer | null): PlottedSeries[] {
-  if (!comparison) return [{ name: 'all parts', points: fit.points }];
+  if (!comparison) return [{ name: 'all parts', points: fit.points, watchedToHours: fit.points.at(-1)?.ageHours ?? 0 }];
   return comparison.grades.map((grade, i) => ({
     name: `${grade} (${comparison.descriptions[i]}): ${comparison.failures[i]} failures in ${comparison.lives[i]} lives`,
     points: comparison.points[i]!,
+    watchedToHours: comparison.watchedToHours[i]!,
   }));
 }
 

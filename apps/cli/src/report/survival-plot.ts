@@ -8,6 +8,8 @@ export interface PlottedStep {
 export interface PlottedSeries {
   readonly name: string;
   readonly points: readonly PlottedStep[];
+  /** Nothing is known beyond this age, and nothing is drawn. */
+  readonly watchedToHours: number;
 }
 
 const WIDTH = 64;
@@ -18,8 +20,8 @@ const MARKS = ['#', 'o', '+', 'x'];
 export function survivalText(series: readonly PlottedSeries[]): string {
   const longest = longestAge(series);
   const rows = Array.from({ length: HEIGHT + 1 }, () => new Array<string>(WIDTH + 1).fill(' '));
-  series.forEach(({ points }, index) => {
-    for (let x = 0; x <= WIDTH; x++) {
+  series.forEach(({ points, watchedToHours }, index) => {
+    for (let x = 0; x <= WIDTH && (longest * x) / WIDTH <= watchedToHours; x++) {
       const y = Math.round((1 - survivalAt(points, (longest * x) / WIDTH)) * HEIGHT);
       const row = rows[y]!;
       row[x] = row[x] === ' ' ? MARKS[index]! : '*';
@@ -59,15 +61,15 @@ export function survivalSvg(title: string, series: readonly PlottedSeries[]): st
   };
   const line = (path: readonly (readonly number[])[]) =>
     path.map(([px, py]) => `${px!.toFixed(1)},${py!.toFixed(1)}`).join(' ');
-  const groups = series.map(({ name, points }, i) => {
+  const groups = series.map(({ name, points, watchedToHours }, i) => {
     const band = [
-      ...steps(points, (step) => step.high, longest),
-      ...steps(points, (step) => step.low, longest).toReversed(),
+      ...steps(points, (step) => step.high, watchedToHours),
+      ...steps(points, (step) => step.low, watchedToHours).toReversed(),
     ];
     return [
       `<polygon points="${line(band)}" fill="${colours[i]}" fill-opacity="0.14"/>`,
-      `<polyline points="${line(steps(points, (step) => step.survival, longest))}" fill="none" stroke="${colours[i]}" stroke-width="2"${i % 2 === 1 ? ' stroke-dasharray="7 4"' : ''}/>`,
-      `<text x="${width - 30}" y="${top + 16 + 18 * i}" text-anchor="end" fill="${colours[i]}">${escaped(name)}</text>`,
+      `<polyline points="${line(steps(points, (step) => step.survival, watchedToHours))}" fill="none" stroke="${colours[i]}" stroke-width="2"${i % 2 === 1 ? ' stroke-dasharray="7 4"' : ''}/>`,
+      `<text x="${left + 10}" y="${height - 68 - 18 * (series.length - 1 - i)}" fill="${colours[i]}">${escaped(name)}</text>`,
     ].join('\n');
   });
   const grid = [0, 0.25, 0.5, 0.75, 1].map(
@@ -90,8 +92,11 @@ ${groups.join('\n')}
 `;
 }
 
+/** A round number of hours, a multiple of four steps of 1, 2, 2.5 or 5, that holds all that was watched. */
 function longestAge(series: readonly PlottedSeries[]): number {
-  return Math.max(1, ...series.flatMap(({ points }) => points.map((point) => point.ageHours))) * 1.05;
+  const most = Math.max(4, ...series.map(({ watchedToHours }) => watchedToHours));
+  const unit = 10 ** Math.floor(Math.log10(most / 4));
+  return 4 * unit * [1, 2, 2.5, 5, 10].find((step) => 4 * unit * step >= most)!;
 }
 
 function survivalAt(points: readonly PlottedStep[], hours: number): number {
