@@ -1,4 +1,4 @@
-import type { ComponentLife, MachineRecord } from '@deckround/learning';
+import { type ComponentLife, deriveLives, type MachineRecord, machineRecords } from '@deckround/learning';
 import { type Clock, DomainError } from '@deckround/platform';
 import type { Register, ShopServiceItem } from '@deckround/register';
 import { loadLifeHistory, loadRegister, wallClockOf } from '@deckround/register-store';
@@ -22,8 +22,10 @@ interface Kept {
 }
 
 const KEPT_MS = 10 * 60_000;
+/** A shop with so few readings is derived in 20 ms; starting a thread takes longer. */
+const READINGS_INLINE = 2000;
 
-/** Derives lives in a thread; the answer is kept for ten minutes or until something it rests on changes. */
+/** Derives lives, those of a large shop in a thread; the answer is kept for ten minutes or until something it rests on changes. */
 @Injectable()
 export class ShopLives {
   readonly #kept = new Map<string, Kept>();
@@ -54,7 +56,10 @@ export class ShopLives {
       history: await loadLifeHistory(tx),
     }));
     const asOf = wallClockOf(now, register.shop.timeZone).slice(0, 10);
-    return { asOf, register, ...(await livesInThread(register, asOf, history)) };
+    if (register.readings.length > READINGS_INLINE)
+      return { asOf, register, ...(await livesInThread(register, asOf, history)) };
+    const lives = deriveLives(register, asOf, history);
+    return { asOf, register, lives, records: machineRecords(register, asOf, history.retired) };
   }
 }
 
