@@ -1,6 +1,6 @@
 // `npm test`: finds or starts what the tests need, runs every test, and closes with one line `N passed, N failed`.
 import { spawn, spawnSync } from 'node:child_process';
-import { chmodSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { chmodSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -20,7 +20,7 @@ try {
   step('types of the tests', ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.tests.json']);
   const postgres = await findPostgres();
   const redis = await findRedis();
-  await jest({ ...postgres, ...redis });
+  await jest({ ...postgres, ...redis, ...findBrowser() });
 } catch (error) {
   failed += 1;
   say(error instanceof Error ? error.message : String(error));
@@ -125,6 +125,25 @@ async function untilRedisAnswers(url) {
     redis.disconnect();
   }
   throw new Error(`Redis was started at ${url} but does not answer.`);
+}
+
+/** A Chromium named by CHROMIUM_PATH, a local one, or Debian's package when root; without one the browser tests are left out. */
+function findBrowser() {
+  const places = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
+  const find = () => [process.env.CHROMIUM_PATH, ...places].find((path) => path && existsSync(path));
+  if (!find() && process.getuid?.() === 0 && spawnSync('apt-get', ['--version']).status === 0) {
+    say('Chromium: not found; installing it with apt-get');
+    spawnSync('apt-get', ['update', '-qq']);
+    const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
+    spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], { env });
+  }
+  const path = find();
+  if (path) {
+    say(`Chromium: ${path}`);
+    return { DECKROUND_TEST_BROWSER: path };
+  }
+  say('Chromium: none found, so the browser tests are SKIPPED. Install it, or set CHROMIUM_PATH.');
+  return { DECKROUND_TEST_BROWSER: '' };
 }
 
 function jest(env) {

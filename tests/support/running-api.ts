@@ -5,9 +5,14 @@ import type { TestDatabase } from './database.js';
 import { PASSWORD } from './small-shop.js';
 
 /** The API on a free port over a test database; with `redis` the work waits for workers of their own. */
-export async function runningApi(database: TestDatabase, redis?: { url: string; prefix: string }, clock?: Clock) {
+export async function runningApi(
+  database: TestDatabase,
+  redis?: { url: string; prefix: string },
+  clock?: Clock,
+  port = 0,
+) {
   const config = parseConfig({
-    PORT: '0',
+    PORT: String(port),
     LOG_LEVEL: 'silent',
     JOB_LEASE_SECONDS: '3',
     SWEEP_SECONDS: '1',

@@ -68,6 +68,7 @@ const routes = root.addChildren([
     page('/register/shop', () => import('../manager/register/shop-page.js'), 'ShopPage'),
     page('/register/$kind', () => import('../manager/register/register-page.js'), 'RegisterPage'),
     page('/register/$kind/$id', () => import('../manager/register/record-page.js'), 'RecordPage'),
+    page('/looking-back', () => import('../manager/looking-back/looking-back-page.js'), 'LookingBackPage'),
     page('/day', () => import('../technician/day-page.js'), 'DayPage'),
     page('/grounds', () => import('../supervisor/grounds-page.js'), 'GroundsPage'),
     page('/help', () => import('../help/help-page.js'), 'HelpPage'),

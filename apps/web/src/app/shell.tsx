@@ -23,6 +23,7 @@ const PLACES: Readonly<Record<Role, readonly Place[]>> = {
     { to: '/road-calls', word: 'nav.road-calls' },
     { to: '/due', word: 'nav.due' },
     { to: '/readings', word: 'nav.readings' },
+    { to: '/looking-back', word: 'nav.looking-back' },
     { to: '/register', word: 'nav.register' },
     { to: '/forecasts', word: 'nav.forecasts' },
   ],

@@ -1,9 +1,10 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { api } from '../../data/api.js';
+import { api, Refused } from '../../data/api.js';
 import { serverEvents } from '../../data/server-events.js';
 import { stored } from '../../data/stored.js';
-import type { PlanRun, Week } from '../../data/types.js';
+import type { PlanRun, Shop, Week } from '../../data/types.js';
+import { addDays } from '../../words/local-date.js';
 
 const RECONNECT_MS = 1500;
 
@@ -19,7 +20,7 @@ export interface PlanSearch {
 const isOpen = (run: PlanRun) => run.status === 'asked' || run.status === 'running';
 
 /** A plan run of one week: asked for, watched until it ends, taken up again after a reload. */
-export function usePlanSearch(weekOf: string, onBefore: () => void): PlanSearch {
+export function usePlanSearch(weekOf: string, shop: Shop, onBefore: () => void): PlanSearch {
   const client = useQueryClient();
   const kept = useRef(stored<string>('deckround.plan-run', () => sessionStorage)).current;
   const [run, setRun] = useState<PlanRun | null>(null);
@@ -77,6 +78,7 @@ export function usePlanSearch(weekOf: string, onBefore: () => void): PlanSearch 
     start: async (seconds) => {
       onBefore();
       setCosts([]);
+      await askForecast(weekOf, shop);
       const asked = await api.post<PlanRun>('/v1/plan-runs', { weekOf, seconds });
       setRun(asked);
       kept.write(asked.id);
@@ -86,6 +88,16 @@ export function usePlanSearch(weekOf: string, onBefore: () => void): PlanSearch 
       if (run !== null) setRun(await api.post<PlanRun>(`/v1/plan-runs/${run.id}/cancel`, {}));
     },
   };
+}
+
+/** Due dates and prices of waiting are reckoned anew with every plan; a plan does not fail for want of them. */
+async function askForecast(weekOf: string, { today, forecastAsOf }: Shop): Promise<void> {
+  // A week gone by (an invented shop, whose calendar stands still) is reckoned from before it.
+  const asOf = today <= addDays(weekOf, 6) ? today : (forecastAsOf ?? addDays(weekOf, -1));
+  const costFrom = asOf > weekOf ? asOf : weekOf;
+  await api.post('/v1/forecast-runs', { asOf, costFrom }).catch((error: unknown) => {
+    if (!(error instanceof Refused)) throw error;
+  });
 }
 
 /** Where the visits of a week stood: what a new plan is compared with. */

@@ -24,7 +24,7 @@ export function WeekPage() {
   const navigate = useNavigate();
   const go = (next: WeekSearch) => void navigate({ to: '/week', search: next, replace: true });
   const { t, day } = useWords();
-  const plan = usePlanSearch(weekOf, () => {
+  const plan = usePlanSearch(weekOf, shop, () => {
     if (week.data) weekBefore(weekOf).write(outlineOf(week.data));
   });
   const before = weekBefore(weekOf).read();

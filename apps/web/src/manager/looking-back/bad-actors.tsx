@@ -1,0 +1,60 @@
+import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
+import { machinesQuery, sitesQuery } from '../../data/queries.js';
+import { Scrolling } from '../../design/scrolling.js';
+import { useWords } from '../../words/words.js';
+import { badActorsQuery } from './queries.js';
+
+const SHOWN = 10;
+
+/** Machines whose unplanned repairs cost most an hour, dearest first. */
+export function BadActors() {
+  const { t, number, money, hours } = useWords();
+  const records = useQuery(badActorsQuery).data;
+  const machines = new Map((useQuery(machinesQuery).data ?? []).map((each) => [each.id, each]));
+  const sites = new Map((useQuery(sitesQuery).data ?? []).map((each) => [each.id, each.name]));
+  const rows = records?.filter((record) => record.repairCount > 0).slice(0, SHOWN);
+  if (!rows) return null;
+  return (
+    <section className="tight">
+      <h2>{t('back.bad-actors')}</h2>
+      {rows.length === 0 ? (
+        <p className="pencil">{t('back.no-repairs')}</p>
+      ) : (
+        <Scrolling label={t('back.bad-actors')}>
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">{t('due.machine')}</th>
+                <th scope="col">{t('due.site')}</th>
+                {[t('back.watched'), t('back.repairs'), t('back.repair-cost'), t('back.per-hour')].map((head) => (
+                  <th key={head} scope="col" className="number">
+                    {head}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {rows.map((record) => (
+                <tr key={record.machineId}>
+                  <th scope="row">
+                    <Link to="/machines/$id/forecast" params={{ id: record.machineId }}>
+                      {machines.get(record.machineId)?.code ?? t('unknown')}
+                    </Link>
+                  </th>
+                  <td>{sites.get(record.siteId)}</td>
+                  <td className="number">{hours(record.toHours - record.fromHours)}</td>
+                  <td className="number">{number(record.repairCount)}</td>
+                  <td className="number">{money(record.repairCents)}</td>
+                  <td className="number">
+                    {record.centsPerHour === null ? '–' : money(Math.round(record.centsPerHour))}
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Scrolling>
+      )}
+    </section>
+  );
+}

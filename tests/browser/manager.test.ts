@@ -1,0 +1,135 @@
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import type { Browser } from 'playwright-core';
+import { BROWSER_PATH, DESKTOP, openBrowser, PHONE, signInAt, type Visitor, visitor } from '../support/browser.js';
+import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { runningApi } from '../support/running-api.js';
+import { createSmallShop, PASSWORD, WEEK } from '../support/small-shop.js';
+
+const MANAGER = 'manager@small-shop.example';
+
+(BROWSER_PATH === '' ? describe.skip : describe)('the shop manager', () => {
+  let database: TestDatabase;
+  let api: Awaited<ReturnType<typeof runningApi>>;
+  let browser: Browser;
+  let desk: Visitor;
+
+  beforeAll(async () => {
+    database = await freshDatabase();
+    await createSmallShop(database.store);
+    api = await runningApi(database);
+    browser = await openBrowser();
+    desk = await visitor(browser, api.service.address, DESKTOP);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await api.service.stop();
+    await database.drop();
+  });
+
+  const visits = () => desk.page.locator('button[aria-keyshortcuts="M"]');
+  const plan = async (name: string) => {
+    await desk.page.getByRole('button', { name }).click();
+    await desk.page.getByText('Best so far').waitFor();
+    await desk.page.getByRole('button', { name: 'Stop, keep the best so far' }).click();
+    await desk.page.getByRole('button', { name: 'Plan again' }).waitFor();
+  };
+
+  it('signs in, plans the week, sees why a visit is made, and promises it', async () => {
+    const { page } = desk;
+    await signInAt(page, MANAGER, PASSWORD);
+    await page.goto(`/week?of=${WEEK}`);
+    await page.getByRole('heading', { name: 'This week is not planned yet' }).waitFor();
+    await plan('Plan this week');
+    await page.getByRole('heading', { name: /\d+ visits?, \d+ machines?/ }).waitFor();
+    await visits().first().click();
+    await page.getByText(/Paid for by|Needed for/).waitFor();
+    await page.getByRole('button', { name: /^Promise \d\d:\d\d–\d\d:\d\d$/ }).click();
+    await page.getByText(/^Promised \d\d:\d\d–\d\d:\d\d$/).waitFor();
+    expect(await visits().first().getAttribute('aria-label')).toContain('promised');
+  });
+
+  it('moves a visit with the keys, at a price, and takes it back', async () => {
+    const { page } = desk;
+    const last = visits().last();
+    const before = await last.getAttribute('aria-label');
+    await last.press('m');
+    await page.getByText('It stands here').waitFor();
+    await page.keyboard.press('ArrowDown');
+    await page.getByText(/Costs \$[\d.,]+ more\.|Saves \$[\d.,]+\./).waitFor();
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Undo' }).waitFor({ state: 'detached' });
+    await page.locator(`button[aria-label="${before}"]`).waitFor();
+  });
+
+  it('drags a visit with the price at the pointer; Escape leaves it where it was', async () => {
+    const { page } = desk;
+    const from = (await visits().last().boundingBox())!;
+    await page.mouse.move(from.x + 8, from.y + 8);
+    await page.mouse.down();
+    await page.mouse.move(from.x + 30, from.y + 12, { steps: 3 });
+    await page.getByText('the price shows here').waitFor();
+    const day = (await page.locator('[data-technician]').first().boundingBox())!;
+    await page.mouse.move(day.x + day.width / 2, day.y + day.height / 2, { steps: 4 });
+    await page.getByText(/It stands here|Costs \$|Saves \$|it cannot go here/).waitFor();
+    await page.keyboard.press('Escape');
+    await page.mouse.up();
+    expect(await page.getByText(/It stands here|Costs \$/).count()).toBe(0);
+  });
+
+  it('plans again without breaking the promise, and compares with the plan before', async () => {
+    const { page } = desk;
+    const promised = page.locator('button[aria-label*="promised"]');
+    const before = await promised.first().getAttribute('aria-label');
+    await plan('Plan again');
+    const after = (await promised.first().getAttribute('aria-label'))!;
+    const slotOf = (label: string | null) => /promised ([\d:–]+)/.exec(label ?? '')?.[1];
+    expect(slotOf(after)).toBe(slotOf(before));
+    await page.getByRole('button', { name: 'Compare with the plan before' }).click();
+    await expect(page.locator('[title^="Before: "]').count()).resolves.toBeGreaterThan(0);
+    expect(page.url()).toContain('compare=true');
+  });
+
+  it('loses nothing when the sign-in ends in the middle of a form', async () => {
+    const { page } = desk;
+    await page.goto('/register/customers/new');
+    await page.getByLabel('Code').fill('C77');
+    await page.getByLabel('Name').fill('Sedge Trust');
+    const token = await page.evaluate<string>(`JSON.parse(localStorage.getItem('deckround.session')).token`);
+    await fetch(`${api.service.address}/v1/session`, {
+      method: 'DELETE',
+      headers: { authorization: `Bearer ${token}` },
+    });
+    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('heading', { name: 'Your sign-in has ended' }).waitFor();
+    await page.getByRole('dialog').getByLabel('E-mail address').fill(MANAGER);
+    await page.getByRole('dialog').getByLabel('Password').fill(PASSWORD);
+    await page.getByRole('dialog').getByRole('button', { name: 'Sign in' }).click();
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    await page.reload();
+    expect(await page.getByLabel('Name').inputValue()).toBe('Sedge Trust');
+    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('link', { name: 'C77' }).waitFor();
+    // The refusals were meant to happen; the browser writes them to the console by itself.
+    desk.faults.splice(0, desk.faults.length, ...desk.faults.filter((fault) => !fault.includes('401')));
+  });
+
+  it('is told when the service is away, and goes on by itself once it is back', async () => {
+    const phone = await visitor(browser, api.service.address, PHONE);
+    await signInAt(phone.page, MANAGER, PASSWORD);
+    await phone.page.goto('/register/sites');
+    await phone.page.getByRole('link', { name: 'S1' }).waitFor();
+    const port = Number(new URL(api.service.address).port);
+    await api.service.stop();
+    await phone.page.getByRole('link', { name: 'Parts', exact: true }).click();
+    await phone.page.getByText('The service does not answer.').waitFor();
+    api = await runningApi(database, undefined, undefined, port);
+    await phone.page.getByText('The service does not answer.').waitFor({ state: 'detached' });
+    await phone.page.goto('/register/sites');
+    await phone.page.getByRole('link', { name: 'S1' }).waitFor();
+  });
+
+  it('never saw an error in the console', () => {
+    expect(desk.faults).toEqual([]);
+  });
+});
