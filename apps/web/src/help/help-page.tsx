@@ -8,6 +8,7 @@ const KEYS: readonly (readonly [string, WordKey])[] = [
   ['Esc', 'help.key-escape'],
   ['M', 'help.key-move'],
   ['← → ↑ ↓', 'help.key-arrows'],
+  ['G', 'help.key-group'],
 ];
 
 /** What shapes and words mean, which keys do what, and where the figures come from. */

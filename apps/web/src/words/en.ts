@@ -640,6 +640,8 @@ export const en = {
   'bearing.with-dirt': 'with dirt',
   'bearing.upper': 'upper',
   'bearing.lower': 'lower',
+
+  'help.key-group': 'on Due: groups by site, and back',
 } as const;
 
 export type WordKey = keyof typeof en;

@@ -642,4 +642,6 @@ export const es: Readonly<Record<WordKey, string>> = {
   'bearing.with-dirt': 'con suciedad',
   'bearing.upper': 'superior',
   'bearing.lower': 'inferior',
+
+  'help.key-group': 'en Por hacer: agrupa por lugar, y vuelve',
 };

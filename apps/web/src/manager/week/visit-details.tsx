@@ -1,6 +1,6 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { describeFailure } from '../../app/failed.js';
 import { api } from '../../data/api.js';
 import type { Machine, Site, Visit, VisitItem } from '../../data/types.js';
@@ -23,8 +23,13 @@ export function VisitDetails({ visit, sites, machines, onMove, onClose }: Props)
   const site = sites.find((each) => each.id === visit.siteId);
   const machineOf = new Map(machines.map((machine) => [machine.id, machine]));
   const groups = Map.groupBy(visit.items, (item) => item.machineId);
+  const sheet = useRef<HTMLElement>(null);
+  // On a phone the details stand below the strips: they come into view when a visit is chosen.
+  useEffect(() => {
+    if (visit.id !== '' && matchMedia('(max-width: 900px)').matches) sheet.current?.scrollIntoView({ block: 'start' });
+  }, [visit.id]);
   return (
-    <section className={style.details} aria-labelledby="visit-title">
+    <section ref={sheet} className={style.details} aria-labelledby="visit-title">
       <div className="row" style={{ justifyContent: 'space-between' }}>
         <h2 id="visit-title">{site?.name}</h2>
         <button type="button" className="press-plain" onClick={onClose}>
