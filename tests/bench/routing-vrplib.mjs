@@ -89,7 +89,7 @@ export function readVrplib(text) {
     windowLast: Int32Array.from({ length: clients }, (_, s) => windows[s + 1][1]),
     windowClose: Int32Array.from({ length: clients }, (_, s) => windows[s + 1][1] + service[s + 1]),
     fixedCost: new Int32Array(clients * vehicles),
-    menus: new SingleOptionMenus(service.slice(1), prizes ? prizes.slice(1) : new Array(clients).fill(MUST)),
+    menus: new SingleOptionMenus(service.slice(1), prizes ? prizes.slice(1) : new Array(clients).fill(MUST), MUST),
   };
   return {
     name: head.NAME,

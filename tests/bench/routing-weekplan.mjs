@@ -76,6 +76,7 @@ export function readWeekPlan(text) {
     menus: new SingleOptionMenus(
       visits.map((visit) => visit.service),
       visits.map((visit) => (visit.mustDo ? MUST : visit.deferralCost)),
+      MUST,
     ),
   };
   return {

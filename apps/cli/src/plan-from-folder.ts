@@ -16,13 +16,16 @@ export function snapshotOfFolder(
 /** Searches with progress on a terminal; Ctrl-C keeps the best plan so far. */
 export async function searchPlan(
   snapshot: PlanningSnapshot,
-  options: { seed: number; seconds: number; iterations?: number | undefined },
+  options: { seed: number; seconds: number; iterations?: number | undefined; threads?: number; combine?: boolean },
   onProgress: (progress: PlanProgress) => void = () => {},
 ): Promise<WeekPlan> {
   const budget = options.iterations === undefined ? { seconds: options.seconds } : { iterations: options.iterations };
   const search = planInThread(
     snapshot,
-    { snapshotHash: snapshotHash(snapshot), seed: options.seed, ...budget },
+    {
+      ...{ snapshotHash: snapshotHash(snapshot), seed: options.seed, ...budget },
+      ...{ threads: options.threads ?? 1, combine: options.combine ?? false },
+    },
     onProgress,
   );
   const cancel = () => search.cancel();

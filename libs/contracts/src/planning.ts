@@ -88,6 +88,16 @@ export const PlanRunCreate = z
       .optional()
       .meta({ description: 'Instead of seconds: the same plan again for the same seed' }),
     seed: z.int().min(1).max(2_000_000_000).default(1),
+    threads: z
+      .int()
+      .min(1)
+      .max(2)
+      .optional()
+      .meta({ description: 'Searches side by side; left out = as the service is set, one when iterations are given' }),
+    combine: z
+      .boolean()
+      .optional()
+      .meta({ description: 'Combine routes by set partitioning near the end; left out = from 20 seconds on' }),
   })
   .meta({ id: 'PlanRunCreate' });
 export const PlanRun = z
@@ -99,6 +109,8 @@ export const PlanRun = z
     days: z.int(),
     seed: z.int(),
     seconds: z.int(),
+    threads: z.int(),
+    combine: z.boolean(),
     iterations: z.int().nullable(),
     cancelAsked: z.boolean(),
     attempts: z.int(),

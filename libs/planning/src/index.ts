@@ -24,7 +24,7 @@ export { type ExtraTime, extraTime } from './extra-time.js';
 export { buildInstance, type PlanningInstance } from './instance.js';
 export { type OrderLine, orderList, type PartNeed } from './order-list.js';
 export { type PlanDifference, planDifference, type VisitDifference } from './plan-difference.js';
-export { type PlanProgress, type PlanWeekOptions, planWeek } from './plan-week.js';
+export { type PlanProgress, type PlanWeekOptions, planWeek, searchBeside } from './plan-week.js';
 export { reportRoute } from './report-plan.js';
 export * from './snapshot.js';
 export * from './week-plan.js';

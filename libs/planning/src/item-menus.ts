@@ -133,9 +133,8 @@ export class ItemMenus implements MenuBook {
     return this.classMenu(stop, open, this.classOf[day.technician]!, day.day);
   }
 
-  take(stop: number, open: number, vehicle: number, option: number): number {
+  take(stop: number, open: number, token: number): number {
     if (this.stops[stop]!.kind === 'frozen') return 1;
-    const token = this.token(stop, open, vehicle, option);
     const book = this.books[stop]!;
     const set = book.sets[open]!;
     let next = set.taken.get(token);
@@ -170,12 +169,19 @@ export class ItemMenus implements MenuBook {
     if (this.stops[stop]!.kind === 'frozen') return 0;
     const menu = this.menu(stop, open, vehicle) as ItemMenu;
     if (menu.tokens[option]! >= 0) return menu.tokens[option]!;
-    const book = this.books[stop]!;
     const { technician, day } = this.instance.technicianDays[vehicle]!;
-    const set = book.sets[open]!;
+    const set = this.books[stop]!.sets[open]!;
     const machines = this.machineLists(stop, set, this.classOf[technician]!, day);
     const items = itemsOfOption(machines, this.roomAt(stop), this.mostMachines(stop), option + 1);
-    const words = new Uint32Array(set.words.length);
+    const token = this.tokenOf(stop, items);
+    menu.tokens[option] = token;
+    return token;
+  }
+
+  tokenOf(stop: number, items: readonly number[]): number {
+    if (this.stops[stop]!.kind === 'frozen') return 0;
+    const book = this.books[stop]!;
+    const words = new Uint32Array(book.sets[0]!.words.length);
     for (const item of items) {
       const k = this.positionInStop[item]!;
       words[k >> 5]! |= 1 << (k & 31);
@@ -187,8 +193,23 @@ export class ItemMenus implements MenuBook {
       book.tokens.push({ items, words });
       book.tokenOf.set(key, token);
     }
-    menu.tokens[option] = token;
     return token;
+  }
+
+  /** Items are the units of work, and each frozen visit as a whole. */
+  units(stop: number, token: number): readonly number[] {
+    if (this.stops[stop]!.kind === 'frozen') return [this.instance.items.length + stop];
+    return this.books[stop]!.tokens[token]!.items;
+  }
+
+  isMust(unit: number): boolean {
+    return unit >= this.instance.items.length || this.instance.items[unit]!.mustDo;
+  }
+
+  mustPrice(stop: number, token: number): number {
+    if (this.stops[stop]!.kind === 'frozen') return PINNED_CENTS * UNITS_PER_CENT;
+    const must = this.books[stop]!.tokens[token]!.items.filter((item) => this.instance.items[item]!.mustDo);
+    return must.length * MUST_DO_CENTS * UNITS_PER_CENT;
   }
 
   isPrepared(stop: number, open: number, vehicle: number): boolean {

@@ -1,6 +1,8 @@
 import {
   anyOf,
+  type ChoiceSolver,
   cancelled,
+  type Exchange,
   maxIterations,
   type RoutedVisit,
   type SearchParameters,
@@ -38,6 +40,10 @@ export interface PlanWeekOptions {
    * Seconds: a short trial run measures the speed and fixes the iterations, which the plan then tells.
    */
   stop: { iterations: number; cutAt?: number } | { seconds: number; now: () => number };
+  /** Combines routes met on the way into a better plan near the end. */
+  choice?: ChoiceSolver;
+  /** A second search of the same snapshot, by `searchBeside`, to learn from; told how many iterations it is to take. */
+  beside?: { exchange: Exchange; onPlanned: (iterations: number) => void };
   /** Settings of the search, for experiments; the defaults are measured. */
   parameters?: Partial<SearchParameters>;
   /** Called at improvements. */
@@ -59,11 +65,7 @@ const PLANNING_PARAMETERS: Partial<SearchParameters> = { firstTemperature: 0.3, 
 export function planWeek(snapshot: PlanningSnapshot, options: PlanWeekOptions): WeekPlan {
   const { stop } = options;
   const begin = 'seconds' in stop ? stop.now() : 0;
-  const instance = buildInstance(snapshot);
-  const stops = planStops(instance);
-  const menus = new ItemMenus(instance, stops);
-  const problem = toRoutingProblem(instance, stops, menus);
-  const start = startVisits(instance, stops);
+  const { instance, stops, menus, problem, start } = prepared(snapshot);
   const baselines = baselineDrafts(instance, stops);
   const search = (rule: StopRule, onProgress?: (progress: PlanProgress) => void) =>
     solve(problem, {
@@ -71,6 +73,9 @@ export function planWeek(snapshot: PlanningSnapshot, options: PlanWeekOptions): 
       stop: anyOf(rule, cancelled(options.shouldCancel ?? (() => false))),
       start,
       parameters: { ...PLANNING_PARAMETERS, ...options.parameters },
+      // a trial run is neither combined nor met
+      ...(rule.limit < Infinity && options.choice && { choice: options.choice }),
+      ...(rule.limit < Infinity && options.beside && { exchange: options.beside.exchange }),
       ...(onProgress && {
         onBest: ({ iterations, routes }) =>
           onProgress(progressOf(instance, toDraft(instance, stops, menus, routes()), iterations)),
@@ -78,6 +83,7 @@ export function planWeek(snapshot: PlanningSnapshot, options: PlanWeekOptions): 
     });
 
   const planned = 'iterations' in stop ? stop.iterations : calibrate(stop, begin, search);
+  options.beside?.onPlanned(planned);
   const cutAt = 'iterations' in stop ? (stop.cutAt ?? planned) : planned;
   const result = search(maxIterations(planned, cutAt), options.onProgress);
 
@@ -88,7 +94,40 @@ export function planWeek(snapshot: PlanningSnapshot, options: PlanWeekOptions): 
     seed: options.seed,
     iterations: result.iterations,
     ...(result.iterations < planned && { plannedIterations: planned }),
+    ...(options.beside && { threads: 2 }),
+    ...(options.choice && { combined: true }),
   });
+}
+
+/**
+ * The second of two searches: another seed, shorter strings. It only gives and takes at the meetings; the first one
+ * hands in the plan.
+ */
+export function searchBeside(
+  snapshot: PlanningSnapshot,
+  options: { seed: number; iterations: number; exchange: Exchange; shouldCancel: () => boolean },
+): void {
+  const { problem, start } = prepared(snapshot);
+  solve(problem, {
+    seed: options.seed + 1_000_003,
+    stop: anyOf(maxIterations(options.iterations), cancelled(options.shouldCancel)),
+    start,
+    parameters: { ...PLANNING_PARAMETERS, meanRemoved: 10, longestString: 10 },
+    exchange: options.exchange,
+  });
+}
+
+function prepared(snapshot: PlanningSnapshot) {
+  const instance = buildInstance(snapshot);
+  const stops = planStops(instance);
+  const menus = new ItemMenus(instance, stops);
+  return {
+    instance,
+    stops,
+    menus,
+    problem: toRoutingProblem(instance, stops, menus),
+    start: startVisits(instance, stops),
+  };
 }
 
 /** Frozen visits pinned; then visits that keep a promise; then those of the former plan, where still possible. */

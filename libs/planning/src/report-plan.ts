@@ -15,7 +15,8 @@ import type { DayRoute, PlannedVisit, WeekPlan } from './week-plan.js';
 export function reportPlan(
   instance: PlanningInstance,
   draft: Draft,
-  head: { snapshotHash: string; seed: number; iterations: number; plannedIterations?: number },
+  head: Pick<WeekPlan, 'snapshotHash' | 'seed' | 'iterations'> &
+    Partial<Pick<WeekPlan, 'plannedIterations' | 'threads' | 'combined'>>,
 ): WeekPlan {
   const evaluated = evaluateDraft(instance, draft);
   if (evaluated === null) throw new Error('a route of the draft cannot be driven');

@@ -103,6 +103,9 @@ export const WeekPlan = z.object({
   iterations: z.int(),
   /** Present when the run was cut short (cancelled): the iterations that the search was laid out for. */
   plannedIterations: z.int().optional(),
+  /** Searches that ran side by side, and whether routes were combined by set partitioning; absent = one, and not. */
+  threads: z.int().optional(),
+  combined: z.boolean().optional(),
   cost: CostParts,
   routes: z.array(DayRoute),
   visits: z.array(PlannedVisit),

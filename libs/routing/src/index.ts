@@ -1,8 +1,11 @@
+export type { Exchange, PlanInNumbers } from './exchange.js';
 export { EMPTY_MENU, type Menu, type MenuBook, SingleOptionMenus } from './menu.js';
+export type { ChoiceProblem, ChoiceSolver } from './polish/choice.js';
 export { type RoutingProblem, type Stops, triangleGap, type Vehicles } from './problem.js';
 export { Random } from './random.js';
 export { type RoutingResult, type SolveOptions, type StartVisit, solve } from './search.js';
 export { DEFAULT_PARAMETERS, type SearchParameters } from './search-parameters.js';
+export { leaveMeeting, type SharedMeeting, sharedExchange, sharedMeeting } from './shared-exchange.js';
 export { anyOf } from './stop/any-of.js';
 export { cancelled } from './stop/cancelled.js';
 export { maxIterations } from './stop/max-iterations.js';

@@ -17,12 +17,19 @@ export interface Menu {
  */
 export interface MenuBook {
   menu(stop: number, open: number, vehicle: number): Menu;
-  /** What is open after option `option` of `menu(stop, open, vehicle)` is taken. */
-  take(stop: number, open: number, vehicle: number, option: number): number;
+  /** What is open after a visit with `token` is taken. */
+  take(stop: number, open: number, token: number): number;
   /** What is open after a visit that was taken with `token` is given up. */
   giveBack(stop: number, open: number, token: number): number;
   /** A number by which the book remembers what the option consists of. */
   token(stop: number, open: number, vehicle: number, option: number): number;
+  /** Units of work behind a token, numbered over all stops: no two visits may do the same one. */
+  units(stop: number, token: number): readonly number[];
+  /** The token of a visit that does exactly these units. */
+  tokenOf(stop: number, units: readonly number[]): number;
+  /** Whether a unit must be done, and what the worth of a token counts for that. */
+  isMust(unit: number): boolean;
+  mustPrice(stop: number, token: number): number;
   /** Whether `menu` can answer at once; if not, it is first asked whether `least` minutes fit where they can pay. */
   isPrepared(stop: number, open: number, vehicle: number): boolean;
   /** No option takes fewer minutes than this. */
@@ -46,6 +53,8 @@ export class SingleOptionMenus implements MenuBook {
   constructor(
     minutes: ArrayLike<number>,
     private readonly price: ArrayLike<number>,
+    /** Prices from here on mean that the stop must be served. */
+    private readonly mustFrom = Infinity,
   ) {
     this.menus = Array.from({ length: minutes.length }, (_, s) => ({
       count: 1,
@@ -68,6 +77,22 @@ export class SingleOptionMenus implements MenuBook {
 
   token(): number {
     return 0;
+  }
+
+  units(stop: number): readonly number[] {
+    return [stop];
+  }
+
+  tokenOf(): number {
+    return 0;
+  }
+
+  isMust(unit: number): boolean {
+    return this.price[unit]! >= this.mustFrom;
+  }
+
+  mustPrice(stop: number): number {
+    return this.isMust(stop) ? this.price[stop]! : 0;
   }
 
   isPrepared(): boolean {

@@ -13,6 +13,8 @@ export interface SearchParameters {
   /** First and last temperature as a multiple of the mean travel cost per placed visit. */
   firstTemperature: number;
   lastTemperature: number;
+  /** Routes remembered for combining. */
+  mostPooled: number;
   /** Unserved stops offered per iteration, at most: near the seed, and anywhere. */
   unservedNear: number;
   unservedAnywhere: number;
@@ -33,6 +35,7 @@ export const DEFAULT_PARAMETERS: SearchParameters = {
   blink: 0.03,
   firstTemperature: 1,
   lastTemperature: 0.05,
+  mostPooled: 2500,
   unservedNear: 6,
   unservedAnywhere: 3,
   shorterOption: 0.03,

@@ -1,4 +1,8 @@
+import { type Exchange, fromNumbers, inNumbers } from './exchange.js';
 import { nearestStops } from './neighbours.js';
+import type { ChoiceSolver } from './polish/choice.js';
+import { chooseRoutes } from './polish/choose-routes.js';
+import { RoutePool } from './polish/route-pool.js';
 import type { RoutingProblem } from './problem.js';
 import { triangleGap } from './problem.js';
 import { Random } from './random.js';
@@ -23,6 +27,10 @@ export interface SolveOptions {
   parameters?: Partial<SearchParameters>;
   /** Visits to begin with, in driving order per vehicle; those that do not fit are skipped. */
   start?: readonly StartVisit[];
+  /** Combines routes met on the way into a better plan, now and then; left out = that is not done. */
+  choice?: ChoiceSolver;
+  /** Other searches of the same problem, to learn from. */
+  exchange?: Exchange;
   /** Called at every improvement. */
   onBest?: (best: { iterations: number; cost: number; routes: () => RoutedVisit[][] }) => void;
 }
@@ -40,6 +48,12 @@ export interface RoutingResult {
 }
 
 const CHECK_EVERY = 256;
+/** Share of the run after which routes met so far are combined. */
+const COMBINE_AT = 0.9;
+/** A plan of another search is taken over when it is better by so many mean arc costs; at the end, when better at all. */
+const ADOPT_FROM = 2;
+/** Accepted changes between two notes of the plan's routes. */
+const NOTED_EVERY = 40;
 
 /**
  * Ruin and recreate under simulated annealing: minimise arcs + fixed costs + overtime − worth.
@@ -69,14 +83,45 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
   let bestRoutes = plan.routes();
   let improvements = 0;
   options.onBest?.({ iterations: 0, cost: best, routes: () => bestRoutes });
+  const pool = options.choice ? new RoutePool(plan, parameters.mostPooled) : null;
+  const { exchange } = options;
+  let isCombined = false;
+  let accepted = 0;
+  const keepBest = (at: number) => {
+    best = current;
+    improvements++;
+    bestRoutes = plan.routes();
+    pool?.note();
+    options.onBest?.({ iterations: at, cost: best, routes: () => bestRoutes });
+  };
+
+  const restart = (routes: readonly (readonly RoutedVisit[])[], at: number) => {
+    plan.replaceRoutes(routes);
+    ruin.survey();
+    current = plan.cost;
+    if (current < best) keepBest(at);
+  };
 
   const scale = meanArcCost(plan);
   let temperature = scale * parameters.firstTemperature;
   let iterations = 0;
   for (; ; iterations++) {
-    if (iterations % CHECK_EVERY === 0 || iterations === options.stop.limit) {
+    const isCheck = iterations % CHECK_EVERY === 0 || iterations === options.stop.limit;
+    if (isCheck || (exchange && iterations % exchange.every === 0)) {
       const share = options.stop.share(iterations);
-      if (share >= 1) break;
+      const isLast = share >= 1;
+      if (exchange && (isLast || (iterations > 0 && iterations % exchange.every === 0))) {
+        const theirs = exchange.meet(inNumbers(plan, best, bestRoutes), isLast);
+        if (theirs !== null && best - theirs.cost > (isLast ? 0 : ADOPT_FROM * scale)) {
+          restart(fromNumbers(plan, theirs), iterations);
+        }
+      }
+      if (isLast) break;
+      if (pool !== null && !isCombined && share >= COMBINE_AT) {
+        isCombined = true;
+        plan.replaceRoutes(bestRoutes);
+        restart(chooseRoutes(plan, pool.columns, options.choice!) ?? bestRoutes, iterations);
+      }
       temperature =
         scale *
         parameters.firstTemperature *
@@ -92,12 +137,8 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
       plan.commit();
       ruin.survey();
       current = plan.cost;
-      if (current < best) {
-        best = current;
-        improvements++;
-        bestRoutes = plan.routes();
-        options.onBest?.({ iterations: iterations + 1, cost: best, routes: () => bestRoutes });
-      }
+      if (current < best) keepBest(iterations + 1);
+      else if (pool !== null && ++accepted % NOTED_EVERY === 0) pool.note();
     } else {
       plan.rollback();
     }

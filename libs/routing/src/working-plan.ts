@@ -202,7 +202,7 @@ export class WorkingPlan {
     this.minutesOf[slot] = menu.minutes[option]!;
     this.worthOf[slot] = menu.worth[option]!;
     this.tokenOf[slot] = menus.token(stop, open, v, option);
-    this.open[stop] = menus.take(stop, open, v, option);
+    this.open[stop] = menus.take(stop, open, this.tokenOf[slot]!);
     this.routeOf[slot] = v;
     this.crowdDay[stops.crowd[stop]! * days + vehicles.day[v]!]!++;
     const base = v * this.stride;
@@ -390,17 +390,89 @@ export class WorkingPlan {
 
   /** Routes in driving order, as plain objects. */
   routes(): RoutedVisit[][] {
-    return Array.from(this.length, (n, v) =>
-      Array.from({ length: n }, (_, p) => {
-        const slot = this.slotAt[v * this.stride + p + 1]!;
-        return {
-          stop: this.stopOf[slot]!,
-          minutes: this.minutesOf[slot]!,
-          worth: this.worthOf[slot]!,
-          token: this.tokenOf[slot]!,
-        };
-      }),
-    );
+    return Array.from(this.length, (_, v) => this.route(v));
+  }
+
+  route(v: number): RoutedVisit[] {
+    return Array.from({ length: this.length[v]! }, (_, p) => {
+      const slot = this.slotAt[v * this.stride + p + 1]!;
+      return {
+        stop: this.stopOf[slot]!,
+        minutes: this.minutesOf[slot]!,
+        worth: this.worthOf[slot]!,
+        token: this.tokenOf[slot]!,
+      };
+    });
+  }
+
+  /** Arcs, fixed costs and overtime of one route, less the worth of what is done. */
+  routeCost(v: number): number {
+    const n = this.length[v]!;
+    if (n === 0) return 0;
+    const { vehicles, fixedCost, places } = this.problem;
+    const base = v * this.stride;
+    const arcs = this.costTo[vehicles.costClass[v]!]!;
+    let cost = this.overtime[v]! * vehicles.overtimeCost[v]!;
+    for (let p = base; p <= base + n; p++) cost += arcs[this.placeAt[p]! * places + this.placeAt[p + 1]!]!;
+    for (let p = base + 1; p <= base + n; p++) {
+      const slot = this.slotAt[p]!;
+      cost += fixedCost[this.stopOf[slot]! * vehicles.count + v]! - this.worthOf[slot]!;
+    }
+    return cost;
+  }
+
+  /**
+   * Puts other routes in place of the present ones and accepts them. Visits that stay in their vehicle keep their slot.
+   */
+  replaceRoutes(routes: readonly (readonly RoutedVisit[])[]): void {
+    const { stops, vehicles, days, menus } = this.problem;
+    this.rollback();
+    const wasIn = this.routeOf.slice();
+    for (let v = 0; v < vehicles.count; v++) {
+      if (this.length[v]! === 0) continue;
+      this.touchRoute(v);
+      this.removeRun(v, 1, this.length[v]!);
+      this.refresh(v);
+    }
+    const taken = new Uint8Array(this.slotCount);
+    const slotFor = (stop: number, v: number): number => {
+      let spare = -1;
+      for (let x = this.firstSlot[stop]!; x < this.firstSlot[stop + 1]!; x++) {
+        if (taken[x] === 1) continue;
+        if (wasIn[x] === v) return x;
+        if (spare < 0) spare = x;
+      }
+      return spare;
+    };
+    routes.forEach((visits, v) => {
+      if (visits.length === 0) return;
+      this.touchRoute(v);
+      const base = v * this.stride;
+      const arcs = this.costTo[vehicles.costClass[v]!]!;
+      const P = this.problem.places;
+      visits.forEach(({ stop, minutes, worth, token }, k) => {
+        const slot = slotFor(stop, v);
+        taken[slot] = 1;
+        this.touchStop(stop);
+        this.minutesOf[slot] = minutes;
+        this.worthOf[slot] = worth;
+        this.tokenOf[slot] = token;
+        this.open[stop] = menus.take(stop, this.open[stop]!, token);
+        this.routeOf[slot] = v;
+        this.crowdDay[stops.crowd[stop]! * days + vehicles.day[v]!]!++;
+        this.load[v]! += stops.load[stop]!;
+        this.slotAt[base + k + 1] = slot;
+        this.placeAt[base + k + 1] = stops.place[stop]!;
+        this.cost += this.problem.fixedCost[stop * vehicles.count + v]! - worth;
+      });
+      this.length[v] = visits.length;
+      this.slotAt[base + visits.length + 1] = -1;
+      this.placeAt[base + visits.length + 1] = vehicles.endPlace[v]!;
+      for (let p = base; p <= base + visits.length; p++)
+        this.cost += arcs[this.placeAt[p]! * P + this.placeAt[p + 1]!]!;
+      this.refresh(v);
+    });
+    this.commit();
   }
 }
 

@@ -19,6 +19,8 @@ import { sendProgress } from './progress.js';
 
 type Row = Prisma.PlanRunGetPayload<object>;
 const IdParam = z.uuid();
+/** Combining routes takes some seconds itself: it pays in longer runs. */
+const COMBINE_FROM_SECONDS = 20;
 
 @ApiTags('Plan')
 @ApiBearerAuth()
@@ -65,6 +67,8 @@ export class PlansController {
             seed: body.seed,
             seconds: body.seconds ?? this.config.PLAN_SECONDS,
             iterations: body.iterations ?? null,
+            threads: body.threads ?? (body.iterations === undefined ? this.config.PLAN_THREADS : 1),
+            combine: body.combine ?? (body.seconds ?? 0) >= COMBINE_FROM_SECONDS,
             askedBy: actor.id,
           },
         }),
@@ -171,6 +175,8 @@ function toView(row: Row) {
     days: row.days,
     seed: row.seed,
     seconds: row.seconds,
+    threads: row.threads,
+    combine: row.combine,
     iterations: row.iterations,
     cancelAsked: row.cancelAsked,
     attempts: row.attempts,

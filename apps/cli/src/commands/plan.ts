@@ -14,6 +14,8 @@ interface Options {
   seconds: number;
   iterations?: number;
   seed: number;
+  threads: number;
+  combine: boolean;
   days: number;
   out: string;
   asOf?: string;
@@ -35,6 +37,8 @@ export function addPlan(program: Command): void {
       wholeOption(1000, 1_000_000_000),
     )
     .option('--seed <n>', 'seed of the search', wholeOption(1, 2_000_000_000), 1)
+    .option('--threads <n>', 'searches side by side, 1 or 2', wholeOption(1, 2), 1)
+    .option('--combine', 'combine routes by set partitioning near the end', false)
     .option('--days <n>', 'days planned', wholeOption(1, 28), 7)
     .option('--as-of <date>', 'what is known: readings until then; default the eve of the week', dateOption)
     .option('--time-zone <zone>', 'time zone of sites that name none', 'America/Chicago')

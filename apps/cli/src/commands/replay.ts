@@ -10,6 +10,8 @@ interface Options {
   seconds: number;
   iterations?: number;
   seed: number;
+  threads: number;
+  combine: boolean;
   out: string;
 }
 
@@ -21,6 +23,8 @@ export function addReplay(program: Command): void {
     .option('--seconds <n>', 'how long to search', wholeOption(1, 3600), 10)
     .option('--iterations <n>', 'search exactly so many steps', wholeOption(1000, 1_000_000_000))
     .option('--seed <n>', 'seed of the search', wholeOption(1, 2_000_000_000), 1)
+    .option('--threads <n>', 'searches side by side, 1 or 2', wholeOption(1, 2), 1)
+    .option('--combine', 'combine routes by set partitioning near the end', false)
     .requiredOption('--out <file>', 'the plan, as JSON')
     .action(async (file: string, options: Options) => {
       const snapshot = readDocument(file, PlanningSnapshot, 'a planning snapshot');

@@ -3,6 +3,7 @@ import { Worker } from 'node:worker_threads';
 import type { LifeHistory } from '@deckround/learning';
 import type { PlanningSnapshot, WeekPlan } from '@deckround/planning';
 import type { Register } from '@deckround/register';
+import { leaveMeeting, sharedMeeting } from '@deckround/routing';
 import type { UpkeepSnapshot } from '@deckround/upkeep';
 import type { BacktestOptions, BacktestRow, UsageSnapshot } from '@deckround/usage';
 import type {
@@ -53,10 +54,18 @@ export interface PlanSearch {
 
 export function planInThread(
   snapshot: PlanningSnapshot,
-  options: { snapshotHash: string; seed: number; seconds?: number; iterations?: number },
+  options: {
+    snapshotHash: string;
+    seed: number;
+    seconds?: number;
+    iterations?: number;
+    threads?: number;
+    combine?: boolean;
+  },
   onProgress: (progress: PlanProgress) => void = () => {},
 ): PlanSearch {
   const cancelFlag = new SharedArrayBuffer(4);
+  const beside = options.threads === 2 ? { meeting: sharedMeeting(), planned: new SharedArrayBuffer(16) } : null;
   const task: ComputeTask = {
     kind: 'plan',
     snapshot,
@@ -64,17 +73,30 @@ export function planInThread(
     seed: options.seed,
     seconds: options.seconds ?? null,
     iterations: options.iterations ?? null,
+    combine: options.combine ?? false,
+    beside,
     cancelFlag,
   };
+  const partner = beside && startBeside({ kind: 'search-beside', snapshot, seed: options.seed, beside, cancelFlag });
+  const plan = inThread(task, (message) => {
+    if (message.kind === 'plan-progress') onProgress(message.progress);
+    return message.kind === 'plan-done' ? message.plan : undefined;
+  });
   return {
-    plan: inThread(task, (message) => {
-      if (message.kind === 'plan-progress') onProgress(message.progress);
-      return message.kind === 'plan-done' ? message.plan : undefined;
-    }),
+    plan: plan.finally(() => partner?.terminate()),
     cancel: () => {
       Atomics.store(new Int32Array(cancelFlag), 0, 1);
     },
   };
+}
+
+/** The partner only gives and takes; should it fail, the first search goes on alone. */
+function startBeside(task: Extract<ComputeTask, { kind: 'search-beside' }>): Worker {
+  const thread = new Worker(THREAD, { workerData: task });
+  const leave = () => leaveMeeting(task.beside.meeting, 1);
+  thread.on('error', leave);
+  thread.on('exit', leave);
+  return thread;
 }
 
 function inThread<T>(task: ComputeTask, answerOf: (message: ComputeMessage) => T | undefined): Promise<T> {

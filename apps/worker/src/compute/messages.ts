@@ -1,6 +1,7 @@
 import type { ComponentLife, IntervalProposal, LearnedItem, LifeHistory, MachineRecord } from '@deckround/learning';
 import type { PlanningSnapshot, WeekPlan } from '@deckround/planning';
 import type { Register } from '@deckround/register';
+import type { SharedMeeting } from '@deckround/routing';
 import type { DueForecast, UpkeepSnapshot } from '@deckround/upkeep';
 import type { BacktestOptions, BacktestRow, UsageSnapshot } from '@deckround/usage';
 
@@ -47,15 +48,33 @@ export type ComputeTask =
   | { readonly kind: 'lives'; readonly register: Register; readonly asOf: string; readonly history: LifeHistory }
   | { readonly kind: 'learn'; readonly register: Register; readonly asOf: string; readonly history: LifeHistory }
   | {
+      readonly kind: 'search-beside';
+      readonly snapshot: PlanningSnapshot;
+      readonly seed: number;
+      readonly beside: Beside;
+      readonly cancelFlag: SharedArrayBuffer;
+    }
+  | {
       readonly kind: 'plan';
       readonly snapshot: PlanningSnapshot;
       readonly snapshotHash: string;
       readonly seed: number;
       readonly seconds: number | null;
       readonly iterations: number | null;
+      /** Combine routes by set partitioning near the end. */
+      readonly combine: boolean;
+      /** Where a second search is met; null = one search. */
+      readonly beside: Beside | null;
       /** One Int32 in shared memory; anything but 0 asks the search to stop with its best. */
       readonly cancelFlag: SharedArrayBuffer;
     };
+
+/** What two searching threads share. */
+export interface Beside {
+  readonly meeting: SharedMeeting;
+  /** 16 bytes: iterations that both are to take, as Float64; then an Int32 that is 1 once the first thread knows them. */
+  readonly planned: SharedArrayBuffer;
+}
 
 export type ComputeMessage =
   | { readonly kind: 'forecast-done'; readonly result: ForecastResult }

@@ -1,8 +1,11 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { deriveLives, learnItems, machineRecords } from '@deckround/learning';
-import { planWeek } from '@deckround/planning';
+import { loadChoiceSolver } from '@deckround/partition';
+import { planWeek, searchBeside } from '@deckround/planning';
+import { sharedExchange } from '@deckround/routing';
 import { backtest } from '@deckround/usage';
 import { computeForecast } from './compute-forecast.js';
+import { meetBeside, meetingEvery, plannedIterations } from './meet-beside.js';
 import type { ComputeMessage, ComputeTask } from './messages.js';
 
 const task = workerData as ComputeTask;
@@ -21,6 +24,15 @@ if (task.kind === 'forecast') {
 } else if (task.kind === 'learn') {
   const lives = deriveLives(task.register, task.asOf, task.history);
   send({ kind: 'learn-done', result: learnItems(task.register, lives) });
+} else if (task.kind === 'search-beside') {
+  const iterations = plannedIterations(task.beside);
+  const flag = new Int32Array(task.cancelFlag);
+  searchBeside(task.snapshot, {
+    seed: task.seed,
+    iterations,
+    exchange: sharedExchange(task.beside.meeting, 1, meetingEvery(iterations)),
+    shouldCancel: () => Atomics.load(flag, 0) !== 0,
+  });
 } else {
   const flag = new Int32Array(task.cancelFlag);
   const plan = planWeek(task.snapshot, {
@@ -31,6 +43,8 @@ if (task.kind === 'forecast') {
         ? { iterations: task.iterations }
         : { seconds: task.seconds ?? 10, now: () => performance.now() },
     shouldCancel: () => Atomics.load(flag, 0) !== 0,
+    ...(task.combine && { choice: await loadChoiceSolver() }),
+    ...(task.beside && { beside: meetBeside(task.beside) }),
     onProgress: (progress) =>
       send({
         kind: 'plan-progress',

@@ -31,9 +31,16 @@ export function planProcessor(context: WorkerContext) {
       );
       const budget = row.iterations === null ? { seconds: row.seconds } : { iterations: row.iterations };
       let newest: PlanProgress | null = null;
-      const search = planInThread(snapshot, { snapshotHash: hash, seed: row.seed, ...budget }, (progress) => {
-        newest = progress;
-      });
+      const search = planInThread(
+        snapshot,
+        {
+          ...{ snapshotHash: hash, seed: row.seed, ...budget },
+          ...{ threads: row.threads, combine: row.combine },
+        },
+        (progress) => {
+          newest = progress;
+        },
+      );
       const look = setInterval(() => {
         lookAtRun(context, payload, run, newest)
           .then((goOn) => goOn || search.cancel())

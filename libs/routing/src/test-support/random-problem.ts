@@ -31,6 +31,18 @@ class FixedMenus implements MenuBook {
   token(_stop: number, _open: number, _vehicle: number, option: number): number {
     return option;
   }
+  units(stop: number): readonly number[] {
+    return [stop];
+  }
+  tokenOf(): number {
+    return 0;
+  }
+  isMust(): boolean {
+    return false;
+  }
+  mustPrice(): number {
+    return 0;
+  }
   isPrepared(stop: number): boolean {
     return stop % 2 === 0;
   }

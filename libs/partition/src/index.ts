@@ -1,0 +1,1 @@
+export { loadChoiceSolver } from './choice-solver.js';
