@@ -8,6 +8,7 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 /** Which rooms each room may lean on: always downwards. */
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'libs/contracts': [],
+  'libs/billing': [],
   'libs/usage': [],
   'libs/reliability': [],
   'libs/upkeep': ['usage'],
@@ -38,6 +39,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   ],
   'apps/api': [
     'contracts',
+    'billing',
     'platform',
     'store',
     'jobs',
@@ -72,6 +74,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 /** Rooms that know no framework, no database, no queue, no clock, no files, and what else they may import. */
 const PURE: Readonly<Record<string, readonly string[]>> = {
   'libs/contracts': ['zod'],
+  'libs/billing': ['decimal.js', 'fast-xml-parser'],
   'libs/usage': ['zod'],
   'libs/reliability': [],
   'libs/upkeep': ['zod'],
