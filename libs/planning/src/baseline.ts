@@ -30,6 +30,8 @@ export function baselineDrafts(instance: PlanningInstance, stops: readonly PlanS
 
 class Baseline {
   private routes: DraftVisit[][] = [];
+  /** Visits by site and day. */
+  private visitsOn = new Map<string, number>();
 
   constructor(
     private readonly instance: PlanningInstance,
@@ -39,6 +41,7 @@ class Baseline {
   draft(variant: BaselineVariant): Draft {
     const { instance } = this;
     this.routes = instance.technicianDays.map(() => []);
+    this.visitsOn = new Map();
     const placed = this.placePromises();
     const queues: InstanceItem[][] = instance.dates.map(() => []);
     for (const [day, items] of this.dueDays(variant, placed)) queues[day]!.push(...items);
@@ -181,18 +184,19 @@ class Baseline {
   private siteHasRoom(site: number, v: number, items: readonly number[]): boolean {
     const { technicianDays, snapshot, items: all } = this.instance;
     const row = snapshot.sites[site]!;
-    const today = this.routes.flatMap((route, w) =>
-      technicianDays[w]!.day === technicianDays[v]!.day ? route.filter((visit) => visit.site === site) : [],
-    );
-    if (this.routes[v]!.some((visit) => visit.site === site) || today.length >= visitsPerDay(row)) return false;
+    const today = this.visitsOn.get(`${site}|${technicianDays[v]!.day}`) ?? 0;
+    if (this.routes[v]!.some((visit) => visit.site === site) || today >= visitsPerDay(row)) return false;
     const machines = new Set(items.map((item) => all[item]!.machine)).size;
     return row.downRule === 'one-by-one' || machines <= row.maxMachinesDown;
   }
 
   private insert(visit: DraftVisit, v: number): boolean {
     const route = this.cheapestRoute(visit, v);
-    if (route) this.routes[v] = route;
-    return route !== null;
+    if (route === null) return false;
+    this.routes[v] = route;
+    const key = `${visit.site}|${this.instance.technicianDays[v]!.day}`;
+    this.visitsOn.set(key, (this.visitsOn.get(key) ?? 0) + 1);
+    return true;
   }
 
   /** The route with the visit at its cheapest position; null when it fits nowhere. */

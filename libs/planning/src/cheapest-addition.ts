@@ -36,6 +36,7 @@ export function cheapestAddition(
   const { site } = instance.items[index]!;
   const alone: DraftVisit = { site, items: [index], promise: null };
   let best: Addition | null = null;
+  const visitsOn = visitsPerDayAt(instance, draft, site);
   const offer = (v: number, visits: DraftVisit[], joins: Addition['joins']) => {
     const cents = routeCents(instance, v, visits) - present[v]!;
     if (cents < (best?.cents ?? below)) best = { v, visits, cents, joins };
@@ -46,7 +47,10 @@ export function cheapestAddition(
     if (here >= 0) {
       const joined = withItem(visits[here]!, index);
       if (respectsMachines(instance, joined)) offer(v, visits.with(here, joined), 'visit');
-    } else if (admitsVisit(instance, draft, site, v)) {
+    } else if (
+      (visitsOn.get(instance.technicianDays[v]!.day) ?? 0) < visitsPerDay(instance.snapshot.sites[site]!) &&
+      visits.every((visit) => visit.site !== site)
+    ) {
       if (isPromised(instance, site, v)) return;
       for (let p = 0; p <= visits.length; p++) {
         if (leastCents(instance, v, visits, p, alone) >= (best?.cents ?? below)) continue;
@@ -91,17 +95,17 @@ export function respectsMachines(instance: PlanningInstance, visit: DraftVisit):
   return new Set(visit.items.map((item) => instance.items[item]!.machine)).size <= maxMachinesDown;
 }
 
-function admitsVisit(instance: PlanningInstance, draft: Draft, site: number, v: number): boolean {
-  const { day } = instance.technicianDays[v]!;
-  let today = 0;
-  draft.forEach((visits, w) => {
-    if (instance.technicianDays[w]!.day !== day) return;
+/** Visits that a site has on each day. */
+function visitsPerDayAt(instance: PlanningInstance, draft: Draft, site: number): Map<number, number> {
+  const counts = new Map<number, number>();
+  draft.forEach((visits, v) => {
     for (const visit of visits) {
       if (visit.site !== site) continue;
-      today += w === v ? 1000 : 1;
+      const { day } = instance.technicianDays[v]!;
+      counts.set(day, (counts.get(day) ?? 0) + 1);
     }
   });
-  return today < visitsPerDay(instance.snapshot.sites[site]!);
+  return counts;
 }
 
 /** A technician-day that has been announced to the site is only for the announced visit. */

@@ -12,6 +12,8 @@ export const MUST_DO_CENTS = 10_000_000;
 const PINNED_CENTS = 10_000_000_000;
 /** Menus kept per stop; beyond that all of them are forgotten and made again when asked for. */
 const MENUS_KEPT = 600;
+/** Technician classes times days from which on an instance counts as large. */
+const MANY_CELLS = 60;
 
 interface OpenSet {
   /** One bit per item of the stop. */
@@ -55,6 +57,8 @@ export class ItemMenus implements MenuBook {
   private readonly books: StopBook[];
   private readonly classOf: number[];
   private readonly classes: { technician: number; skills: Set<string>; wage: number }[] = [];
+  /** Menus of every class and day at once would take longer than they save: ceilings stay loose then. */
+  private readonly isLarge: boolean;
   private readonly positionInStop: Int32Array;
   private readonly mostMinutes: number;
   private readonly machineMemo: (Map<number | string, readonly WorkOption[]> | undefined)[] = [];
@@ -75,6 +79,7 @@ export class ItemMenus implements MenuBook {
       }
       return classOf.get(key)!;
     });
+    this.isLarge = this.classes.length * instance.dates.length > MANY_CELLS;
     this.positionInStop = new Int32Array(items.length).fill(-1);
     this.mostMinutes = Math.max(0, ...instance.technicianDays.map((day) => day.latestReturn - day.shiftStart));
     this.bestNet = Float64Array.from(items, (item) => {
@@ -106,7 +111,7 @@ export class ItemMenus implements MenuBook {
       const words = new Uint32Array(Math.max(1, Math.ceil(stop.items.length / 32)));
       for (let k = 0; k < stop.items.length; k++) words[k >> 5]! |= 1 << (k & 31);
       this.setId(s, words);
-      if (stop.kind === 'frozen') return;
+      if (stop.kind === 'frozen' || this.isLarge) return;
       let ceiling = 0;
       for (let c = 0; c < this.classes.length; c++) {
         for (let d = 0; d < instance.dates.length; d++) {
@@ -243,7 +248,7 @@ export class ItemMenus implements MenuBook {
   /** A stop where only scraps are left is not worth offering. Put off until asked: many sets never are. */
   private tighten(stop: number, open: number, set: OpenSet): void {
     set.isTight = true;
-    if (set.ceiling === 0) return;
+    if (set.ceiling === 0 || this.isLarge) return;
     let most = 0;
     for (let v = 0; v < this.instance.technicianDays.length; v++) most = Math.max(most, this.ceilingOn(stop, open, v));
     const bonus = this.stops[stop]!.mostBonus * UNITS_PER_CENT;
@@ -253,8 +258,22 @@ export class ItemMenus implements MenuBook {
   /** All that pays for its own labour and preparation done at every machine. */
   private mostWorth(stop: number, set: OpenSet, cls: number, day: number): number {
     const { setupMinutes } = this.siteOf(stop);
+    if (this.isLarge) return this.mostWorthRoughly(stop, set, cls, day);
     const lists = this.machineLists(stop, set, cls, day);
     return lists.reduce((sum, options) => sum + options.at(-1)!.net, -this.classes[cls]!.wage * setupMinutes);
+  }
+
+  /** The same without preparation: every item that pays for its own minutes. */
+  private mostWorthRoughly(stop: number, set: OpenSet, cls: number, day: number): number {
+    const { wage, skills } = this.classes[cls]!;
+    let worth = -wage * this.siteOf(stop).setupMinutes;
+    this.books[stop]!.items.forEach((index, k) => {
+      if ((set.words[k >> 5]! & (1 << (k & 31))) === 0) return;
+      const item = this.instance.items[index]!;
+      if (item.releaseDay > day || item.latestDay < day || (item.skill !== null && !skills.has(item.skill))) return;
+      worth += Math.max(0, this.gain(index, day) - wage * item.minutes);
+    });
+    return worth;
   }
 
   private siteOf(stop: number) {

@@ -7,6 +7,8 @@ import { SnapshotInconsistent } from './errors.js';
  */
 export class WallClock {
   private readonly origin: number;
+  /** Shifts and access repeat the same clocks: each is looked up once a day and zone. */
+  private readonly known = new Map<string, number>();
 
   constructor(zone: string, firstDate: string) {
     this.origin = instantOf(zone, firstDate, '00:00').toMillis();
@@ -14,7 +16,13 @@ export class WallClock {
 
   /** Elapsed minutes at `date`, `clock` in `zone`; 24:00 = midnight after. */
   minutes(zone: string, date: string, clock: string): number {
-    return Math.round((instantOf(zone, date, clock).toMillis() - this.origin) / 60_000);
+    const key = `${zone}|${date}|${clock}`;
+    let minutes = this.known.get(key);
+    if (minutes === undefined) {
+      minutes = Math.round((instantOf(zone, date, clock).toMillis() - this.origin) / 60_000);
+      this.known.set(key, minutes);
+    }
+    return minutes;
   }
 
   /** RFC 3339 with the zone's offset. */

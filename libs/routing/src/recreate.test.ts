@@ -1,4 +1,5 @@
 import { describe, expect, it } from '@jest/globals';
+import { nearestStops } from './neighbours.js';
 import { triangleGap } from './problem.js';
 import { Random } from './random.js';
 import { GreedyRecreate } from './recreate.js';
@@ -24,7 +25,15 @@ describe('GreedyRecreate', () => {
       const every = Int32Array.from({ length: 18 }, (_, s) => s);
       const attempt = (earlyAbort: boolean, threshold: number) => {
         const plan = new WorkingPlan(problem);
-        const recreate = new GreedyRecreate(plan, new Random(seed), { ...DEFAULT_PARAMETERS, earlyAbort }, dip);
+        const near = nearestStops(problem, 18);
+        const recreate = new GreedyRecreate(
+          plan,
+          new Random(seed),
+          { ...DEFAULT_PARAMETERS, earlyAbort },
+          dip,
+          near,
+          18,
+        );
         return { finished: recreate.apply(every, every.length, threshold, 0), cost: plan.cost };
       };
       const { cost } = attempt(false, Infinity);

@@ -15,6 +15,9 @@ export class GreedyRecreate {
   private readonly rank: Float64Array;
   private readonly kindSeen: Int32Array;
   private round = 0;
+  private readonly asked: Int32Array;
+  private readonly askedAt: Int32Array;
+  private askedCount = 0;
   /** Vehicles that can serve a stop at all. */
   private readonly servers: Int32Array[];
   /** One row per order: smaller goes first. */
@@ -27,11 +30,16 @@ export class GreedyRecreate {
     private readonly random: Random,
     private readonly parameters: SearchParameters,
     private readonly dip: number,
+    /** Nearest stops of each, `reach` a row. */
+    private readonly neighbours: Int32Array,
+    private readonly reach: number,
   ) {
     const { stops, vehicles, windowList } = plan.problem;
     this.cache = new InsertionCache(plan, parameters.insertionCache);
     this.queue = new Int32Array(stops.count + plan.slotCount);
     this.rank = new Float64Array(stops.count);
+    this.asked = new Int32Array(vehicles.count);
+    this.askedAt = new Int32Array(vehicles.count);
     this.kindSeen = new Int32Array(Math.max(0, ...vehicles.kind) + 1);
     this.servers = Array.from({ length: stops.count }, (_, s) =>
       Int32Array.from(
@@ -80,13 +88,14 @@ export class GreedyRecreate {
     const { scan } = cache;
     const { vehicles, menus } = plan.problem;
     const { blink, shorterOption } = this.parameters;
-    const servers = this.servers[stop]!;
     const round = ++this.round;
+    const servers = this.worthAsking(stop, round);
+    const count = servers === this.asked ? this.askedCount : servers.length;
     let best = limit;
     let bestVehicle = -1;
     let bestPosition = 0;
     let bestOption = 0;
-    for (let k = 0; k < servers.length; k++) {
+    for (let k = 0; k < count; k++) {
       const v = servers[k]!;
       if (plan.length[v] === 0) {
         if (this.kindSeen[vehicles.kind[v]!] === round) continue;
@@ -118,6 +127,34 @@ export class GreedyRecreate {
     return true;
   }
 
+  /**
+   * The routes a stop is offered to: all that can serve it while they are few; else those being rebuilt, those that pass
+   * near it, and a handful drawn anew.
+   */
+  private worthAsking(stop: number, round: number): Int32Array {
+    const servers = this.servers[stop]!;
+    const { manyRoutes, nearRoutes, drawnRoutes } = this.parameters;
+    if (servers.length <= manyRoutes) return servers;
+    const { plan, asked, askedAt, random, reach } = this;
+    const { vehicles, windowList } = plan.problem;
+    this.askedCount = 0;
+    const row = stop * vehicles.count;
+    const ask = (v: number) => {
+      if (askedAt[v] === round || windowList[row + v]! < 0) return;
+      askedAt[v] = round;
+      asked[this.askedCount++] = v;
+    };
+    for (let k = 0; k < plan.touchedRouteCount; k++) ask(plan.touchedRoutes[k]!);
+    for (let k = 0; k < reach && this.askedCount < nearRoutes; k++) {
+      const near = this.neighbours[stop * reach + k]!;
+      for (let x = plan.firstSlot[near]!; x < plan.firstSlot[near + 1]!; x++) {
+        if (plan.routeOf[x]! >= 0) ask(plan.routeOf[x]!);
+      }
+    }
+    for (let k = 0; k < drawnRoutes; k++) ask(servers[random.below(servers.length)]!);
+    return asked;
+  }
+
   /** Sorts the queue by a drawn order; ties and the random order by a fresh shuffle. */
   private sort(count: number): void {
     const { random, queue, rank } = this;
@@ -146,6 +183,10 @@ export class GreedyRecreate {
   }
 }
 
+/** From more vehicles than this on, a stop's length is judged by a few: making the menus of all of them takes long. */
+const MENUS_LOOKED_AT = 60;
+const FEW_MENUS = 4;
+
 /** Random 4, most minutes 4, far 2, near 1, narrow windows 2, early 2, late 2, dearest to leave out 3. */
 function recreateOrders(plan: WorkingPlan, servers: Int32Array[]): { key: Float64Array; weight: number }[] {
   const { problem } = plan;
@@ -166,10 +207,13 @@ function recreateOrders(plan: WorkingPlan, servers: Int32Array[]): { key: Float6
     let most = 0;
     let reach = Infinity;
     let latestList = -1;
-    for (const v of servers[s]!) {
+    const step = servers[s]!.length > MENUS_LOOKED_AT ? Math.ceil(servers[s]!.length / FEW_MENUS) : 1;
+    for (const [k, v] of servers[s]!.entries()) {
       const list = windowList[s * vehicles.count + v]!;
-      const menu = menus.menu(s, 0, v);
-      if (menu.count > 0) most = Math.max(most, menu.minutes[menu.count - 1]!);
+      if (k % step === 0) {
+        const menu = menus.menu(s, 0, v);
+        if (menu.count > 0) most = Math.max(most, menu.minutes[menu.count - 1]!);
+      }
       reach = Math.min(reach, problem.minutes[vehicles.startPlace[v]! * places + stops.place[s]!]!);
       if (list === latestList) continue;
       latestList = list;

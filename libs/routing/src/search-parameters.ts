@@ -23,6 +23,10 @@ export interface SearchParameters {
   /** Share of iterations in which a visit may cost something by itself, and how much at most, in mean arc costs. */
   lenientShare: number;
   lenience: number;
+  /** From more routes than this on, a stop is offered to some of them only: so many near it, and so many drawn. */
+  manyRoutes: number;
+  nearRoutes: number;
+  drawnRoutes: number;
   insertionCache: boolean;
   earlyAbort: boolean;
 }
@@ -41,6 +45,9 @@ export const DEFAULT_PARAMETERS: SearchParameters = {
   shorterOption: 0.03,
   lenientShare: 0.08,
   lenience: 4,
+  manyRoutes: 60,
+  nearRoutes: 24,
+  drawnRoutes: 8,
   insertionCache: true,
   earlyAbort: true,
 };

@@ -68,9 +68,10 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
   const plan = new WorkingPlan(problem);
   const pinned = new Uint8Array(plan.slotCount);
   const dip = problem.arcCost.reduce((worst, arcs) => Math.max(worst, triangleGap(arcs, problem.places)), 0);
-  const recreate = new GreedyRecreate(plan, random, parameters, dip);
   const reach = Math.min(problem.stops.count, 400);
-  const ruin = new StringRuin(plan, random, parameters, nearestStops(problem, reach), reach, pinned);
+  const neighbours = nearestStops(problem, reach);
+  const recreate = new GreedyRecreate(plan, random, parameters, dip, neighbours, reach);
+  const ruin = new StringRuin(plan, random, parameters, neighbours, reach, pinned);
 
   for (const visit of options.start ?? []) placeStart(plan, recreate, pinned, visit);
   const everyStop = Int32Array.from({ length: problem.stops.count }, (_, s) => s);
