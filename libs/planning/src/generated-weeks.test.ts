@@ -43,6 +43,16 @@ describe('generated weeks', () => {
     );
   });
 
+  it('are priced to the cent where a later trip costs so many and a half', () => {
+    // found among 2,000 weeks: the order of a sum once decided about half a cent
+    const snapshot = generateSnapshot({
+      ...{ seed: 11_598, sites: 3, machinesPerSite: 3, items: 26, technicians: 3, days: 7 },
+      ...{ promises: true, lunch: true, reachKm: 35, firstDate: '2014-10-31' },
+    });
+    const plan = planWeek(snapshot, { snapshotHash: '', seed: 1598, stop: { iterations: 200 } });
+    expect(checkPlan(snapshot, plan)).toEqual([]);
+  });
+
   it('reach the optimum of tiny weeks on at least 9 of 10 seeds', () => {
     for (let week = 1; week <= 10; week++) {
       const snapshot = generateSnapshot({

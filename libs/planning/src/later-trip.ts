@@ -12,7 +12,8 @@ import type { PlanningSnapshot } from './snapshot.js';
  */
 export function laterTripCents(snapshot: PlanningSnapshot, travel: TravelMatrix): number[] {
   const { sites, technicians } = snapshot;
-  const wage = meanWage(snapshot);
+  const heads = Math.max(1, technicians.length);
+  const wages = technicians.reduce((sum, technician) => sum + technician.wageCentsPerHour, 0);
   return sites.map((site, s) => {
     const others =
       sites.length > 1 ? sites.map((_, t) => t).filter((t) => t !== s) : technicians.map((_, k) => sites.length + k);
@@ -20,11 +21,15 @@ export function laterTripCents(snapshot: PlanningSnapshot, travel: TravelMatrix)
       .map((place) => ({ place, minutes: travel.minutes[place * travel.size + s]! }))
       .sort((a, b) => a.minutes - b.minutes || a.place - b.place)
       .slice(0, 3);
-    const drive = nearest.reduce(
-      (sum, { place, minutes }) => sum + travel.cents[place * travel.size + s]! + (wage * minutes) / 60,
+    // whole numbers throughout: half a cent must not hang on the order of a sum
+    const count = Math.max(1, nearest.length);
+    const part = 60 * heads * count;
+    const drives = nearest.reduce(
+      (sum, { place, minutes }) => sum + 60 * heads * travel.cents[place * travel.size + s]! + wages * minutes,
       0,
     );
-    return Math.round(site.visitFeeCents + (site.setupMinutes * wage) / 60 + drive / Math.max(1, nearest.length));
+    const doubled = 2 * (part * site.visitFeeCents + count * site.setupMinutes * wages + drives) + part;
+    return (doubled - (doubled % (2 * part))) / (2 * part);
   });
 }
 

@@ -78,11 +78,15 @@ export function checkCost(lookup: SnapshotLookup, plan: WeekPlan, report: Report
 function deferralPrice(lookup: SnapshotLookup, item: PlanningItem): number {
   const { snapshot } = lookup;
   const site = lookup.sites.get(lookup.machines.get(item.machineId)!.siteId)!;
-  const wage = averageWage(lookup);
   const drives = lookup.drivesTo(site.id, snapshot.sites.length > 1 ? 'sites' : 'bases').slice(0, 3);
-  let travel = 0;
-  for (const { cents, minutes } of drives) travel += cents + (wage * minutes) / 60;
-  const trip = Math.round(site.visitFeeCents + (site.setupMinutes * wage) / 60 + travel / Math.max(1, drives.length));
+  // fee + set-up × mean wage + mean of (cents + minutes × mean wage) over the drives, over one denominator
+  const people = BigInt(Math.max(1, snapshot.technicians.length));
+  const wages = snapshot.technicians.reduce((sum, { wageCentsPerHour }) => sum + BigInt(wageCentsPerHour), 0n);
+  const count = BigInt(Math.max(1, drives.length));
+  const below = 60n * people * count;
+  let above = below * BigInt(site.visitFeeCents) + count * BigInt(site.setupMinutes) * wages;
+  for (const { cents, minutes } of drives) above += 60n * people * BigInt(cents) + wages * BigInt(minutes);
+  const trip = Number((2n * above + below) / (2n * below));
   const open = snapshot.items.filter((other) => lookup.machines.get(other.machineId)!.siteId === site.id).length;
   return item.deferralCents + Math.round((snapshot.laterTripShare * trip) / Math.max(1, open));
 }
