@@ -119,6 +119,7 @@ export const PlanRun = z
     finishedAt: Instant.nullable(),
     totalCents: Cents.nullable(),
     snapshotHash: z.string().nullable(),
+    warning: z.string().nullable().meta({ description: 'What to know about how the plan was made' }),
     progress: z
       .object({
         iterations: z.int(),

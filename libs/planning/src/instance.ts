@@ -1,8 +1,9 @@
-import { estimateTravel, type TravelMatrix } from '@deckround/routing';
+import type { TravelMatrix } from '@deckround/routing';
 import { SnapshotInconsistent } from './errors.js';
 import { laterTripCents, meanWage } from './later-trip.js';
 import { type PreparationForest, preparationBits, preparationForest } from './preparation.js';
 import type { PlanningBar, PlanningSnapshot } from './snapshot.js';
+import { travelOf } from './travel-of.js';
 import { datesFrom, WallClock } from './wall-clock.js';
 
 /** Minutes are elapsed minutes from the shop's midnight at the first date; every index points into the snapshot. */
@@ -82,7 +83,7 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
   const machineOf = indexById(snapshot.machines, 'machine');
   const technicianOf = indexById(snapshot.technicians, 'technician');
   const itemOf = indexById(snapshot.items, 'item');
-  const travel = estimateTravel([...snapshot.sites, ...snapshot.technicians], snapshot.travel);
+  const travel = travelOf(snapshot);
 
   const technicianDays = snapshot.technicians.flatMap((technician, k) =>
     technician.shifts

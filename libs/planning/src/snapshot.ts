@@ -17,6 +17,15 @@ export const TravelSettings = z.object({
 });
 export type TravelSettings = z.infer<typeof TravelSettings>;
 
+/** Drives as a road network tells them; row = from, column = to; null = no way known, so it is estimated. */
+export const KnownDrives = z.object({
+  /** Ids of sites and technicians (their base). */
+  places: z.array(id),
+  seconds: z.array(z.number().min(0).nullable()),
+  metres: z.array(z.number().min(0).nullable()),
+});
+export type KnownDrives = z.infer<typeof KnownDrives>;
+
 export const PlanningTechnician = z.object({
   id,
   name: z.string(),
@@ -144,6 +153,7 @@ export const PlanningSnapshot = z.object({
   days: z.int().min(1).max(28),
   asOf: localDate,
   travel: TravelSettings,
+  drives: KnownDrives.optional(),
   /** Share of a typical later trip that deferring an item still has to pay for, 0..1 (planner note, end of horizon). */
   laterTripShare: z.number().min(0).max(1),
   /**

@@ -30,6 +30,8 @@ const Settings = z.object({
   SWEEP_SECONDS: z.coerce.number().int().min(1).default(15),
   /** Seconds a week plan is searched when the asker names none. */
   PLAN_SECONDS: z.coerce.number().int().min(1).max(3600).default(10),
+  /** Root address of a road server with an OSRM-compatible `table` service; absent = drives are estimated. */
+  TRAVEL_TABLE_URL: z.url().optional(),
   /** Threads that search a week plan asked for by seconds. */
   PLAN_THREADS: z.coerce.number().int().min(1).max(2).default(2),
 });

@@ -16,6 +16,7 @@ export {
   closeMatrix,
   estimateTravel,
   estimateTrip,
+  type KnownDrives,
   type Position,
   type TravelMatrix,
   type TravelSettings,

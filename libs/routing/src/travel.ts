@@ -24,6 +24,9 @@ export interface Position {
   longitude: number;
 }
 
+/** A drive from one position to another as a road network tells it. */
+export type KnownDrives = (from: number, to: number) => { seconds: number; metres: number } | null;
+
 /**
  * Estimated travel between all pairs of positions.
  * road = geodesic × detour(geodesic); hours = min(road, 10 km)/town + max(0, road − 10 km)/open; minutes rounded up.
@@ -31,10 +34,15 @@ export interface Position {
  * metres and cents of that path, so that leaving out a stop never takes longer.
  *
  * @param positions degrees on WGS 84
+ * @param known drives that somebody knows better, by index; null = to be estimated
  * @source geodesic length: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), as implemented
  *         by geographiclib-geodesic; detour and speed model: common practice, no source
  */
-export function estimateTravel(positions: readonly Position[], settings: TravelSettings): TravelMatrix {
+export function estimateTravel(
+  positions: readonly Position[],
+  settings: TravelSettings,
+  known: KnownDrives = () => null,
+): TravelMatrix {
   const size = positions.length;
   const minutes = new Int32Array(size * size);
   const metres = new Int32Array(size * size);
@@ -42,10 +50,15 @@ export function estimateTravel(positions: readonly Position[], settings: TravelS
   for (let i = 0; i < size; i++) {
     for (let j = i + 1; j < size; j++) {
       const trip = estimateTrip(positions[i]!, positions[j]!, settings);
-      for (const cell of [i * size + j, j * size + i]) {
-        minutes[cell] = trip.minutes;
-        metres[cell] = trip.metres;
-        cents[cell] = trip.cents;
+      for (const [from, to] of [
+        [i, j],
+        [j, i],
+      ] as const) {
+        const cell = from * size + to;
+        const drive = known(from, to);
+        minutes[cell] = drive ? Math.ceil(drive.seconds / 60) : trip.minutes;
+        metres[cell] = drive ? Math.round(drive.metres) : trip.metres;
+        cents[cell] = drive ? Math.round((drive.metres / 1000) * settings.centsPerKm) : trip.cents;
       }
     }
   }

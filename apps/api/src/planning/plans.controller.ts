@@ -185,6 +185,7 @@ function toView(row: Row) {
     finishedAt: instantOrNull(row.finishedAt),
     totalCents: row.totalCents,
     snapshotHash: row.snapshotHash,
+    warning: row.warning,
     progress: row.progress as z.infer<typeof PlanRun>['progress'],
     error: row.error,
   };

@@ -7,6 +7,7 @@ import type { PlanProgress } from '../compute/messages.js';
 import { snapshotHash } from '../compute/snapshot-hash.js';
 import type { WorkerContext } from '../context.js';
 import { type HeldRun, holdRun } from '../runs/hold-run.js';
+import { knownDrives } from '../travel/known-drives.js';
 import { writeWeekPlan } from './write-week-plan.js';
 
 /** How often a cancel wish is looked for and progress is written, milliseconds. */
@@ -21,13 +22,18 @@ export function planProcessor(context: WorkerContext) {
         row: await tx.planRun.findUniqueOrThrow({ where: { id: runId } }),
         register: await loadRegister(tx),
       }));
+      const { drives, warning } =
+        row.snapshot === null ? await knownDrives(context, shopId, register) : { drives: null, warning: row.warning };
       const snapshot =
         row.snapshot === null
-          ? await makeSnapshot(context, register, dateText(row.weekOf), row.days)
+          ? {
+              ...(await makeSnapshot(context, register, dateText(row.weekOf), row.days)),
+              ...(drives && { drives }),
+            }
           : PlanningSnapshot.parse(row.snapshot);
       const hash = snapshotHash(snapshot);
       await context.store.inShop(shopId, (tx) =>
-        tx.planRun.update({ where: { id: runId }, data: { snapshot, snapshotHash: hash } }),
+        tx.planRun.update({ where: { id: runId }, data: { snapshot, snapshotHash: hash, warning } }),
       );
       const budget = row.iterations === null ? { seconds: row.seconds } : { iterations: row.iterations };
       let newest: PlanProgress | null = null;

@@ -1,5 +1,5 @@
-import { estimateTravel } from '@deckround/routing';
 import type { PlanningSnapshot } from '../snapshot.js';
+import { travelOf } from '../travel-of.js';
 import type { WeekPlan } from '../week-plan.js';
 import { checkCost } from './check-cost.js';
 import { checkItems } from './check-items.js';
@@ -21,10 +21,7 @@ import { SnapshotLookup } from './snapshot-lookup.js';
 export function checkPlan(snapshot: PlanningSnapshot, plan: WeekPlan): PlanFault[] {
   const faults: PlanFault[] = [];
   const report = (code: PlanFault['code'], message: string) => faults.push({ code, message });
-  const lookup = new SnapshotLookup(
-    snapshot,
-    estimateTravel([...snapshot.sites, ...snapshot.technicians], snapshot.travel),
-  );
+  const lookup = new SnapshotLookup(snapshot, travelOf(snapshot));
   checkItems(lookup, plan, report);
   if (faults.some((fault) => fault.code === 'structure')) return faults;
   checkVisits(lookup, plan, report);
