@@ -49,6 +49,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'register-store',
     'catalogue',
     'planning',
+    'routing',
     'upkeep',
     'usage',
     'worker',

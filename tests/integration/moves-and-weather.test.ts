@@ -64,6 +64,22 @@ describe('weather', () => {
   });
 });
 
+describe('travel settings', () => {
+  it('are drawn to recorded drives, and taken over when asked', async () => {
+    const drives = Array.from({ length: 60 }, (_, k) => ({
+      ...{ from: { latitude: 41.6, longitude: -93.6 }, to: { latitude: 41.65 + k / 1000, longitude: -93.6 } },
+      minutes: 25 + k / 10,
+    }));
+    const tried = await manager.post('/v1/travel-settings/learn', { drives });
+    expect(tried.body).toMatchObject({ used: 60, applied: false });
+    expect(tried.body.settings.townKmh).toBeLessThan(tried.body.before.townKmh);
+    expect(tried.body.errorAfter).toBeLessThan(tried.body.errorBefore);
+    await manager.post('/v1/travel-settings/learn', { drives, apply: true });
+    const { shop: now } = await database.store.inShop(shop.shopId, (tx) => loadRegister(tx, false));
+    expect(now.travel.townKmh).toBeCloseTo(tried.body.settings.townKmh, 9);
+  });
+});
+
 describe('a register with moves and weather', () => {
   it('is imported once, and the same again changes nothing', async () => {
     const register = {

@@ -28,6 +28,7 @@ import { ServiceItemsController } from './register/service-items.js';
 import { ShopController } from './register/shop.controller.js';
 import { BlackoutsController, SitesController } from './register/sites.js';
 import { AbsencesController, TechniciansController } from './register/technicians.js';
+import { TravelController } from './register/travel.controller.js';
 import { BearingsController } from './reliability/bearings.controller.js';
 import { FailureCausesController } from './reliability/failure-causes.js';
 import { LivesController } from './reliability/lives.controller.js';
@@ -71,6 +72,7 @@ export class AppModule {
         TechniciansController,
         AbsencesController,
         MachineMovesController,
+        TravelController,
         WeatherController,
         PartsController,
         PartOrdersController,

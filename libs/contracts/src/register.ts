@@ -475,3 +475,42 @@ export const WeatherCreate = z
   .meta({ id: 'WeatherCreate' });
 export const WeatherDay = z.object({ id: Id, ...weatherDay, siteId: Id.nullable() }).meta({ id: 'WeatherDay' });
 export const WeatherKept = z.object({ kept: z.int(), replaced: z.int() }).meta({ id: 'WeatherKept' });
+
+const Place = z.strictObject({ latitude: Latitude, longitude: Longitude });
+const TravelFigures = z.object({
+  detourShort: z.number(),
+  detourMedium: z.number(),
+  detourLong: z.number(),
+  townKmh: z.number(),
+  openKmh: z.number(),
+  centsPerKm: z.number(),
+});
+export const TravelLearn = z
+  .strictObject({
+    drives: z
+      .array(
+        z.strictObject({
+          from: Place,
+          to: Place,
+          minutes: z.number().min(0).max(1440),
+          metres: z.number().min(0).max(2_000_000).nullable().default(null),
+        }),
+      )
+      .min(1)
+      .max(5000),
+    apply: z.boolean().default(false).meta({ description: 'Plan with what was learned from now on' }),
+  })
+  .meta({ id: 'TravelLearn' });
+export const TravelLearned = z
+  .object({
+    before: TravelFigures,
+    settings: TravelFigures,
+    used: z.int(),
+    errorBefore: z.number(),
+    errorAfter: z.number(),
+    applied: z.boolean(),
+  })
+  .meta({
+    id: 'TravelLearned',
+    description: 'Travel settings drawn to recorded drives; errors are mean minutes a drive',
+  });

@@ -1,4 +1,5 @@
 export type { Exchange, PlanInNumbers } from './exchange.js';
+export { type LearnedTravel, learnTravel, type RecordedDrive } from './learn-travel.js';
 export { EMPTY_MENU, type Menu, type MenuBook, SingleOptionMenus } from './menu.js';
 export type { ChoiceProblem, ChoiceSolver } from './polish/choice.js';
 export { type RoutingProblem, type Stops, triangleGap, type Vehicles } from './problem.js';
