@@ -129,7 +129,7 @@ export interface SmallShop {
   readonly siteIds: ReadonlyMap<string, string>;
 }
 
-/** Writes the small shop, with a manager, a technician and a supervisor of site S1. */
+/** Writes the small shop, with a manager, a technician who drives T1's days, and a supervisor of site S1. */
 export async function createSmallShop(store: Store, name = 'Small shop'): Promise<SmallShop> {
   const shop = await store.asOwner((tx) => tx.shop.create({ data: { name, timeZone: 'America/Chicago' } }));
   const passwordHash = await hashPassword(PASSWORD);
@@ -141,6 +141,8 @@ export async function createSmallShop(store: Store, name = 'Small shop'): Promis
         data: { shopId: shop.id, name: role, email: `${role}@${slug}.example`, role, passwordHash },
       });
     }
+    const technician = await tx.person.findFirstOrThrow({ where: { role: 'technician' } });
+    await tx.technician.updateMany({ where: { code: 'T1' }, data: { personId: technician.id } });
     const sites = await tx.site.findMany();
     const supervisor = await tx.person.findFirstOrThrow({ where: { role: 'supervisor' } });
     const own = sites.find((site) => site.code === 'S1')!;

@@ -7,6 +7,10 @@ import { AccessController } from './access/access.controller.js';
 import { AccessGuard } from './access/access.guard.js';
 import { AccessService } from './access/access.service.js';
 import { PeopleController } from './access/people.controller.js';
+import { FieldDayController } from './field-day/field-day.controller.js';
+import { FieldRecordsController } from './field-day/field-records.controller.js';
+import { PhotosController } from './field-day/photos.controller.js';
+import { PartUsesController, WorkTimesController } from './field-day/visit-facts.js';
 import { FIELD_WORK_CONTROLLERS } from './field-work/field-work.js';
 import { ReadingsController } from './field-work/readings.controller.js';
 import { Once } from './http/once.js';
@@ -79,6 +83,11 @@ export class AppModule {
         AgreementsController,
         ReadingsController,
         ...FIELD_WORK_CONTROLLERS,
+        FieldDayController,
+        FieldRecordsController,
+        PartUsesController,
+        WorkTimesController,
+        PhotosController,
         DueController,
         ForecastQualityController,
         LivesController,

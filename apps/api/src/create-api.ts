@@ -50,9 +50,12 @@ export async function createApi(context: ApiContext): Promise<NestFastifyApplica
   app.useGlobalInterceptors(new StandardSchemaSerializerInterceptor(app.get(Reflector)));
   app.useGlobalFilters(new ProblemFilter(context.logger));
 
+  const fastify = app.getHttpAdapter().getInstance();
+  fastify.addContentTypeParser(/^image\/(jpeg|png|webp)$/, { parseAs: 'buffer' }, (_request, body, done) =>
+    done(null, body),
+  );
   const document = openApiDocument(app);
   const page = readablePage(document);
-  const fastify = app.getHttpAdapter().getInstance();
   fastify.get('/openapi.json', (_request, reply) => reply.send(document));
   fastify.get('/docs', (_request, reply) => reply.type('text/html; charset=utf-8').send(page));
   await serveWebApp(fastify);

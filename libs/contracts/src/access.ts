@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Id, Instant, text } from './primitives.js';
+import { Id, Instant, text, Version } from './primitives.js';
 
 const Password = z
   .string()
@@ -26,10 +26,31 @@ export const PersonCreate = z
     role: Role,
     password: Password,
     siteIds: z.array(Id).max(1000).default([]),
+    technicianId: Id.nullable().default(null),
   })
-  .meta({ id: 'PersonCreate', description: 'siteIds: the sites a grounds supervisor looks after' });
+  .meta({
+    id: 'PersonCreate',
+    description: 'siteIds: the sites a grounds supervisor looks after; technicianId: whose days the person drives',
+  });
+export const PersonChanges = z
+  .strictObject({
+    name: text(200, 1).optional(),
+    siteIds: z.array(Id).max(1000).optional(),
+    technicianId: Id.nullable().optional(),
+  })
+  .refine((body) => Object.keys(body).length > 0, 'nothing to change')
+  .meta({ id: 'PersonChanges' });
 export const Person = z
-  .object({ id: Id, name: z.string(), email: z.string(), role: Role, active: z.boolean(), siteIds: z.array(Id) })
+  .object({
+    id: Id,
+    version: Version,
+    name: z.string(),
+    email: z.string(),
+    role: Role,
+    active: z.boolean(),
+    siteIds: z.array(Id),
+    technicianId: Id.nullable(),
+  })
   .meta({ id: 'Person' });
 export const Myself = z
   .object({

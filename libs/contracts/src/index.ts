@@ -1,4 +1,5 @@
 export * from './access.js';
+export * from './field-day.js';
 export * from './field-work.js';
 export * from './forecast-quality.js';
 export * from './planning.js';

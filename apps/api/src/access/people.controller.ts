@@ -3,18 +3,20 @@ import {
   IntegrationKeyCreate,
   IntegrationKeyCreated,
   Person,
+  PersonChanges,
   PersonCreate,
   pageOf,
 } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
-import type { Store } from '@deckround/store';
-import { Body, Controller, Delete, Get, HttpCode, Inject, Param, Post, Req, Res } from '@nestjs/common';
+import type { Prisma, Store, Tx } from '@deckround/store';
+import { Body, Controller, Delete, Get, Headers, HttpCode, Inject, Param, Patch, Post, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiNoContentResponse, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { z } from 'zod';
-import { Answers, Creates } from '../http/answer.js';
+import { Answers, Changes, Creates } from '../http/answer.js';
 import { Once } from '../http/once.js';
 import { STORE } from '../http/tokens.js';
+import { etagOf, requireVersion } from '../http/version.js';
 import { type Actor, Allow, Caller } from './actor.js';
 import { hashPassword, KEY_PREFIX, newSecret } from './secrets.js';
 
@@ -32,12 +34,9 @@ export class PeopleController {
   @Answers(200, pageOf(Person, 'Person'), 'Everyone who can sign in')
   async people(@Caller() actor: Actor) {
     const rows = await this.store.inShop(actor.shopId, (tx) =>
-      tx.person.findMany({ include: { personSites: true }, orderBy: { name: 'asc' } }),
+      tx.person.findMany({ include: PERSON_INCLUDE, orderBy: { name: 'asc' } }),
     );
-    return {
-      items: rows.map(({ personSites, ...row }) => ({ ...row, siteIds: personSites.map((each) => each.siteId) })),
-      next: null,
-    };
+    return { items: rows.map(toPersonView), next: null };
   }
 
   @Post('people')
@@ -50,15 +49,39 @@ export class PeopleController {
   ) {
     const passwordHash = await hashPassword(body.password);
     return this.once.create(actor, request, reply, async (tx) => {
-      const { password: _, siteIds, email, ...rest } = body;
+      const { password: _, siteIds, technicianId, email, ...rest } = body;
       const row = await tx.person.create({
         data: { shopId: actor.shopId, email: email.toLowerCase(), passwordHash, ...rest },
       });
-      await tx.personSite.createMany({
-        data: siteIds.map((siteId) => ({ shopId: actor.shopId, personId: row.id, siteId })),
-      });
-      return { id: row.id, name: row.name, email: row.email, role: body.role, active: row.active, siteIds };
+      await giveSites(tx, actor.shopId, row.id, siteIds);
+      if (technicianId !== null) await giveTechnician(tx, row.id, technicianId);
+      return toPersonView(await tx.person.findUniqueOrThrow({ where: { id: row.id }, include: PERSON_INCLUDE }));
     });
+  }
+
+  @Patch('people/:id')
+  @Changes(Person, 'The person as it stands now')
+  async changePerson(
+    @Caller() actor: Actor,
+    @Param('id', { schema: z.uuid() }) id: string,
+    @Body({ schema: PersonChanges }) body: z.infer<typeof PersonChanges>,
+    @Headers('if-match') ifMatch: string | undefined,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ) {
+    const row = await this.store.inShop(actor.shopId, async (tx) => {
+      const before = await tx.person.findUniqueOrThrow({ where: { id } });
+      requireVersion(ifMatch, before.version);
+      const { siteIds, technicianId, name } = body;
+      if (siteIds !== undefined) await giveSites(tx, actor.shopId, id, siteIds);
+      if (technicianId !== undefined) await giveTechnician(tx, id, technicianId);
+      return tx.person.update({
+        where: { id },
+        data: { ...(name === undefined ? {} : { name }), version: { increment: 1 } },
+        include: PERSON_INCLUDE,
+      });
+    });
+    reply.header('etag', etagOf(row.version));
+    return toPersonView(row);
   }
 
   @Delete('people/:id')
@@ -112,6 +135,31 @@ export class PeopleController {
       tx.integrationKey.update({ where: { id }, data: { revokedAt: new Date() } }),
     );
   }
+}
+
+const PERSON_INCLUDE = { personSites: true, technicians: true } as const;
+
+function toPersonView({
+  personSites,
+  technicians,
+  ...row
+}: Prisma.PersonGetPayload<{ include: typeof PERSON_INCLUDE }>) {
+  return { ...row, siteIds: personSites.map((each) => each.siteId), technicianId: technicians[0]?.id ?? null };
+}
+
+async function giveSites(tx: Tx, shopId: string, personId: string, siteIds: readonly string[]): Promise<void> {
+  await tx.personSite.deleteMany({ where: { personId } });
+  await tx.personSite.createMany({ data: [...new Set(siteIds)].map((siteId) => ({ shopId, personId, siteId })) });
+}
+
+async function giveTechnician(tx: Tx, personId: string, technicianId: string | null): Promise<void> {
+  await tx.technician.updateMany({ where: { personId }, data: { personId: null } });
+  if (technicianId === null) return;
+  const taken = await tx.technician.findUnique({ where: { id: technicianId } });
+  if (!taken) throw new DomainError('not-found', 'There is no such technician.');
+  if (taken.personId !== null)
+    throw new DomainError('conflict', 'Somebody else drives the days of this technician: take it from them first.');
+  await tx.technician.update({ where: { id: technicianId }, data: { personId } });
 }
 
 function toKeyView(row: {

@@ -4,7 +4,7 @@ import { dateColumn, revisitReadings, wallClockOf } from '@deckround/register-st
 import type { Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
-import { slotId } from '../field-work/require-machine.js';
+import { closeVisit, completeItem } from './complete-item.js';
 import type { VisitRow } from './visit-view.js';
 
 /** Closes a visit: readings taken, completions of what was done, stopgaps made good. What was skipped stays due. */
@@ -50,45 +50,10 @@ export async function finishVisit(
     })),
   });
   const done = new Set(body.done);
-  for (const item of visit.visitItems.filter((each) => done.has(each.id))) {
-    if (item.stopgapId !== null) {
-      await tx.stopgap.update({ where: { id: item.stopgapId }, data: { closedOn: doneOn, version: { increment: 1 } } });
-      await tx.followUp.updateMany({
-        where: { stopgapId: item.stopgapId },
-        data: { closedOn: doneOn, visitId: visit.id, version: { increment: 1 } },
-      });
-      continue;
-    }
-    if (item.roadCallId !== null) {
-      await tx.roadCall.update({
-        where: { id: item.roadCallId },
-        data: { state: 'closed', closedOn: doneOn, visitId: visit.id, version: { increment: 1 } },
-      });
-      await tx.machine.updateMany({
-        where: { id: item.machineId, condition: 'down' },
-        data: { condition: 'working', version: { increment: 1 } },
-      });
-      continue;
-    }
-    await tx.completion.createMany({
-      skipDuplicates: true,
-      data: [
-        {
-          shopId,
-          machineId: item.machineId,
-          itemCode: item.code,
-          slotId: await slotId(tx, shopId, item.machineId, item.slot),
-          doneOn,
-          meterHours: hours.get(item.machineId) ?? null,
-          visitId: visit.id,
-          recordedBy: actor.kind === 'person' ? actor.id : null,
-          note: body.signedBy === '' ? '' : `signed by ${body.signedBy}`,
-        },
-      ],
-    });
+  const note = body.signedBy === '' ? '' : `signed by ${body.signedBy}`;
+  for (const item of visit.visitItems.filter((each) => done.has(each.id) && each.state === 'planned')) {
+    await completeItem(tx, actor, visit.id, item, { doneOn, meterHours: hours.get(item.machineId) ?? null, note });
   }
-  await tx.visitItem.updateMany({ where: { visitId: visit.id, id: { in: body.done } }, data: { state: 'done' } });
-  await tx.visitItem.updateMany({ where: { visitId: visit.id, id: { notIn: body.done } }, data: { state: 'skipped' } });
-  await tx.visit.update({ where: { id: visit.id }, data: { state: 'done', finishedAt, version: { increment: 1 } } });
+  await closeVisit(tx, visit.id, finishedAt);
   if (body.readings.length > 0) await revisitReadings(tx, [...hours.keys()]);
 }

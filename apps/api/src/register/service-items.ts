@@ -36,15 +36,20 @@ const serviceItems: Resource<Row> = {
       quantity: String(each.quantity),
       perSpindle: each.perSpindle,
     })),
-    torques: (row.torques as unknown as CatalogueTorque[]).map((torque) => ({
-      ...torque,
-      nm: torque.ftLb === null ? null : torque.ftLb.map((value) => Math.round(value * NM_PER_FT_LB * 10) / 10),
-    })),
+    torques: torquesOf(row.torques),
     manualFirst: MANUAL_FIRST,
   }),
   update: async (tx, _actor, row, body: z.infer<typeof ServiceItemChanges>) => {
     await tx.serviceItem.update({ where: { id: row.id }, data: { ...body, version: { increment: 1 } } });
   },
 };
+
+/** Torques in both units. */
+export function torquesOf(stored: Prisma.JsonValue) {
+  return (stored as unknown as CatalogueTorque[]).map((torque) => ({
+    ...torque,
+    nm: torque.ftLb === null ? null : torque.ftLb.map((value) => Math.round(value * NM_PER_FT_LB * 10) / 10),
+  }));
+}
 
 export const ServiceItemsController = resourceController(serviceItems);

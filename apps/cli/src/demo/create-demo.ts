@@ -42,6 +42,7 @@ export async function createDemo(store: Store): Promise<Demo> {
     const result = await importRegister(tx, shop.id, register);
     for (const { password: _, ...person } of secrets) await tx.person.create({ data: { shopId: shop.id, ...person } });
     await giveSites(tx, shop.id);
+    await giveDays(tx);
     await openDesk(tx, shop.id, register.parts);
     return result;
   });
@@ -60,6 +61,13 @@ async function giveSites(tx: Tx, shopId: string): Promise<void> {
   const first = await tx.site.findFirstOrThrow({ orderBy: { code: 'asc' } });
   const sites = await tx.site.findMany({ where: { customerId: first.customerId } });
   await tx.personSite.createMany({ data: sites.map((site) => ({ shopId, personId: supervisor.id, siteId: site.id })) });
+}
+
+/** The technician drives the first technician's days. */
+async function giveDays(tx: Tx): Promise<void> {
+  const person = await tx.person.findFirstOrThrow({ where: { role: 'technician' } });
+  const technician = await tx.technician.findFirstOrThrow({ orderBy: { code: 'asc' } });
+  await tx.technician.update({ where: { id: technician.id }, data: { personId: person.id } });
 }
 
 async function openDesk(

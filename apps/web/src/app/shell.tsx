@@ -5,6 +5,8 @@ import { api } from '../data/api.js';
 import { useAway } from '../data/connection.js';
 import { sessions, useSession } from '../data/session.js';
 import type { Role } from '../data/types.js';
+import { fieldStore } from '../offline/field-store.js';
+import { outbox } from '../offline/outbox.js';
 import type { WordKey } from '../words/en.js';
 import { useWords } from '../words/words.js';
 import { LookMenu } from './look-menu.js';
@@ -95,24 +97,31 @@ export function Shell() {
 function SignOut({ name }: { readonly name: string }) {
   const { t } = useWords();
   const client = useQueryClient();
+  const [unsent, setUnsent] = useState(0);
   async function leave() {
+    const { waiting, refused } = outbox.count();
+    if (unsent === 0 && waiting + refused > 0) return setUnsent(waiting + refused);
+    await fieldStore.forget().catch(() => undefined);
     await api.remove('/v1/session').catch(() => undefined);
     sessions.end();
     client.clear();
   }
   return (
     <button type="button" className="press-plain" onClick={() => void leave()}>
-      {t('nav.sign-out', { name })}
+      {unsent > 0 ? t('unsent.leaving', { n: unsent }) : t('nav.sign-out', { name })}
     </button>
   );
 }
 
 function AwayBanner() {
   const away = useAway();
+  const { session } = useSession();
   const { t } = useWords();
+  // The technician's pages need no service, and their own bar says what is sent.
+  const worksAlone = session?.person.role === 'technician';
   return (
-    <div role="status" className={style.banner} data-away={away}>
-      {away ? <p>{t('away.banner')}</p> : null}
+    <div role="status" className={style.banner} data-away={away && !worksAlone}>
+      {away && !worksAlone ? <p>{t('away.banner')}</p> : null}
     </div>
   );
 }

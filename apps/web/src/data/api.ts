@@ -20,6 +20,8 @@ export class Away extends Error {
 
 interface CallOptions {
   readonly body?: unknown;
+  /** A file instead of a body. */
+  readonly file?: Blob;
   readonly version?: number;
   /** Sent with creating calls: the same key again has no second effect. */
   readonly key?: string;
@@ -34,11 +36,12 @@ export async function call<T>(method: string, path: string, options: CallOptions
 
 /** The same call with the answer as it comes: for streams and files. */
 export async function send(method: string, path: string, options: CallOptions = {}): Promise<Response> {
-  const { body, version, key, signal } = options;
+  const { body, file, version, key, signal } = options;
   const token = sessions.current().session?.token;
   const headers: Record<string, string> = {};
   if (token !== undefined) headers.authorization = `Bearer ${token}`;
   if (body !== undefined) headers['content-type'] = 'application/json';
+  if (file !== undefined) headers['content-type'] = file.type;
   if (version !== undefined) headers['if-match'] = `"${version}"`;
   if (method === 'POST') headers['idempotency-key'] = key ?? crypto.randomUUID();
   let response: Response;
@@ -48,6 +51,7 @@ export async function send(method: string, path: string, options: CallOptions = 
       headers,
       cache: 'no-store',
       ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+      ...(file === undefined ? {} : { body: file }),
       ...(signal === undefined ? {} : { signal }),
     });
   } catch (error) {

@@ -42,3 +42,10 @@ export interface Page<T> {
   readonly items: readonly T[];
   readonly next: string | null;
 }
+
+export type FieldDay = z.infer<typeof wire.FieldDay>;
+export type FieldVisit = FieldDay['visits'][number];
+export type FieldMachine = FieldVisit['machines'][number];
+export type FieldItem = FieldMachine['items'][number];
+export type FieldFact = z.infer<typeof wire.FieldFact>;
+export type FieldRecord = z.infer<typeof wire.FieldRecord>;

@@ -13,6 +13,9 @@ registerRoute(
   }),
 );
 
+// The very first visit reads everything ahead, so that the network may go right after it.
+self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()));
+
 // A new version takes over at the next start, never under a form that is being filled in.
 self.addEventListener('message', (event) => {
   if (event.data === 'take-over') void self.skipWaiting();

@@ -1,0 +1,203 @@
+import type { FieldFact } from '@deckround/contracts';
+import { dateColumn, revisitReadings, wallClockOf } from '@deckround/register-store';
+import type { Tx } from '@deckround/store';
+import type { z } from 'zod';
+import type { Actor } from '../access/actor.js';
+import { requireItemCode, slotId } from '../field-work/require-machine.js';
+import { closeVisit, completeItem } from '../planning/complete-item.js';
+import type { VisitRow } from '../planning/visit-view.js';
+import { columnOrNull } from '../register/values.js';
+
+export type Fact = z.infer<typeof FieldFact>;
+
+/** A fact and where it belongs. Everything about a machine names it; the contract sees to that. */
+export interface Place {
+  readonly id: string;
+  readonly happenedAt: Date;
+  readonly timeZone: string;
+  readonly visit: VisitRow | null;
+  readonly machineId: string | null;
+}
+
+/** Writes down what follows from a fact. */
+export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact): Promise<void> {
+  const { shopId } = actor;
+  const { visit, happenedAt } = place;
+  const machineId = place.machineId!;
+  const visitId = visit?.id ?? null;
+  const on = dateColumn(wallClockOf(happenedAt, place.timeZone).slice(0, 10));
+  const by = { shopId, recordedBy: actor.id };
+  switch (fact.kind) {
+    case 'cautions-seen':
+      return; // the record itself is what is wanted
+    case 'reading':
+      await tx.reading.createMany({
+        skipDuplicates: true,
+        data: [{ shopId, machineId, readAt: happenedAt, hours: fact.hours, source: actor.role! }],
+      });
+      await revisitReadings(tx, [machineId]);
+      return;
+    case 'item-done':
+      return finishItem(tx, actor, place, fact, on);
+    case 'finding': {
+      await requireItemCode(tx, machineId, fact.itemCode);
+      const { kind: _, followUp, ...found } = fact;
+      const row = await tx.finding.create({ data: { ...by, ...found, machineId, visitId, foundOn: on } });
+      if (followUp !== null)
+        await tx.followUp.create({ data: { shopId, machineId, findingId: row.id, owed: followUp } });
+      return;
+    }
+    case 'part-used':
+      await tx.partUse.create({
+        data: {
+          id: place.id,
+          shopId,
+          visitId,
+          machineId,
+          partId: fact.partId,
+          name: fact.name,
+          quantity: fact.quantity,
+          usedAt: happenedAt,
+        },
+      });
+      if (fact.partId !== null)
+        await takeFromStock(tx, fact.partId, Number(fact.quantity), visit?.technicianId ?? null);
+      return;
+    case 'work-time': {
+      const technician = await tx.technician.findFirst({ where: { personId: actor.id } });
+      await tx.workTime.create({
+        data: {
+          id: place.id,
+          shopId,
+          visitId,
+          technicianId: technician?.id ?? visit?.technicianId ?? null,
+          startedAt: new Date(fact.startedAt),
+          endedAt: new Date(fact.endedAt),
+        },
+      });
+      return;
+    }
+    case 'found-work':
+      return foundWork(tx, actor, place, fact, on);
+    case 'stopgap': {
+      const { kind: _, limitOn, partExpectedOn, ...made } = fact;
+      const row = await tx.stopgap.create({
+        data: {
+          ...by,
+          ...made,
+          machineId,
+          visitId,
+          code: 'make-good',
+          madeOn: on,
+          limitOn: columnOrNull(limitOn),
+          partExpectedOn: columnOrNull(partExpectedOn),
+          failureCents: FAILURE_CENTS,
+        },
+      });
+      await tx.followUp.create({
+        data: { shopId, machineId, stopgapId: row.id, owed: fact.description, dueOn: columnOrNull(limitOn) },
+      });
+      return;
+    }
+    case 'visit-finish':
+      if (visit !== null && visit.state !== 'done') await closeVisit(tx, visit.id, happenedAt);
+      return;
+  }
+}
+
+/** What a stopgap that fails costs, until the shop says otherwise: as in StopgapCreate. */
+const FAILURE_CENTS = 50_000;
+
+async function finishItem(
+  tx: Tx,
+  actor: Actor,
+  { visit, machineId }: Place,
+  fact: Extract<Fact, { kind: 'item-done' }>,
+  doneOn: Date,
+): Promise<void> {
+  const { meterHours, note } = fact;
+  // Planning again gives the items of a visit new ids: the work is the same.
+  const item =
+    visit?.visitItems.find((each) => each.id === fact.itemId && each.machineId === machineId) ??
+    visit?.visitItems.find(
+      (each) => each.machineId === machineId && each.code === fact.code && each.slot === fact.slot,
+    );
+  if (visit && item) {
+    if (item.state !== 'done') await completeItem(tx, actor, visit.id, item, { doneOn, meterHours, note });
+    return;
+  }
+  await requireItemCode(tx, machineId!, fact.code);
+  await tx.completion.create({
+    data: {
+      shopId: actor.shopId,
+      machineId: machineId!,
+      itemCode: fact.code,
+      slotId: await slotId(tx, actor.shopId, machineId!, fact.slot),
+      doneOn,
+      meterHours,
+      visitId: visit?.id ?? null,
+      recordedBy: actor.id,
+      note,
+    },
+  });
+}
+
+/** Code of work that is none of the shop's service items. */
+const FOUND = 'found';
+
+async function foundWork(
+  tx: Tx,
+  actor: Actor,
+  { visit, machineId: machine }: Place,
+  fact: Extract<Fact, { kind: 'found-work' }>,
+  on: Date,
+): Promise<void> {
+  const { shopId } = actor;
+  const machineId = machine!;
+  if (fact.itemCode !== null) await requireItemCode(tx, machineId, fact.itemCode);
+  if (!fact.done) {
+    const found = { itemCode: fact.itemCode ?? FOUND, foundOn: on, observation: fact.title, recordedBy: actor.id };
+    const { id } = await tx.finding.create({ data: { shopId, machineId, visitId: visit?.id ?? null, ...found } });
+    await tx.followUp.create({ data: { shopId, machineId, findingId: id, owed: fact.title } });
+    return;
+  }
+  if (visit !== null)
+    await tx.visitItem.create({
+      data: {
+        shopId,
+        visitId: visit.id,
+        machineId,
+        code: fact.itemCode ?? FOUND,
+        title: fact.title,
+        role: 'found',
+        minutes: fact.minutes,
+        reason: 'Found at the machine and done there.',
+        state: 'done',
+      },
+    });
+  if (fact.itemCode !== null)
+    await tx.completion.create({
+      data: {
+        shopId,
+        machineId,
+        itemCode: fact.itemCode,
+        doneOn: on,
+        visitId: visit?.id ?? null,
+        recordedBy: actor.id,
+        note: fact.title,
+      },
+    });
+}
+
+/** From the van where it has some, else from the shelf; what the lists did not know of is not taken below nothing. */
+async function takeFromStock(tx: Tx, partId: string, quantity: number, technicianId: string | null): Promise<void> {
+  const rows = await tx.stock.findMany({ where: { partId, technicianId: technicianId ?? null } });
+  const shelf = technicianId === null ? [] : await tx.stock.findMany({ where: { partId, technicianId: null } });
+  let wanted = quantity;
+  for (const row of [...rows, ...shelf]) {
+    const taken = Math.min(wanted, Number(row.onHand));
+    if (taken <= 0) continue;
+    await tx.stock.update({ where: { id: row.id }, data: { onHand: { decrement: taken } } });
+    wanted -= taken;
+  }
+}

@@ -1,0 +1,110 @@
+import { createHash } from 'node:crypto';
+import type { FieldRecordCreate } from '@deckround/contracts';
+import { DomainError } from '@deckround/platform';
+import type { Prisma, Tx } from '@deckround/store';
+import type { z } from 'zod';
+import type { Actor } from '../access/actor.js';
+import { requireMachines } from '../field-work/require-machine.js';
+import { VISIT_INCLUDE, type VisitRow } from '../planning/visit-view.js';
+import { applyFact, type Fact } from './apply-fact.js';
+
+type Body = z.infer<typeof FieldRecordCreate>;
+/** A clock that is off by more is not believed. */
+const SKEW_SECONDS = 300;
+/** What a closed visit does not keep from counting at once: meters run on, and who saw a caution saw it. */
+const NEVER_LATE: ReadonlySet<Fact['kind']> = new Set(['reading', 'cautions-seen']);
+
+export const RECORD_INCLUDE = { recordedByPerson: true } as const;
+export type RecordRow = Prisma.FieldRecordGetPayload<{ include: typeof RECORD_INCLUDE }>;
+
+/**
+ * Takes a record of the field exactly once, by the id that the device made. What was seen and done is added and never
+ * conflicts; what arrives for a visit that is closed by then waits for the shop to look at it.
+ */
+export async function takeRecord(tx: Tx, actor: Actor, body: Body, now: Date): Promise<RecordRow> {
+  const { id, visitId, machineId, fact } = body;
+  if (machineId !== null) await requireMachines(tx, actor, [machineId]);
+  const requestHash = hashOf({ deviceAt: body.deviceAt, visitId, machineId, fact });
+  const skewSeconds = Math.round((now.getTime() - Date.parse(body.sentAt)) / 1000);
+  const visit = visitId === null ? null : await tx.visit.findUnique({ where: { id: visitId }, include: VISIT_INCLUDE });
+  const reviewReason = lateReason(visitId, visit, fact);
+  const { count } = await tx.fieldRecord.createMany({
+    skipDuplicates: true,
+    data: [
+      {
+        id,
+        shopId: actor.shopId,
+        kind: fact.kind,
+        visitId,
+        machineId,
+        recordedBy: actor.id,
+        deviceAt: new Date(body.deviceAt),
+        receivedAt: now,
+        skewSeconds,
+        requestHash,
+        fact,
+        state: reviewReason === null ? 'applied' : 'review',
+        reviewReason,
+      },
+    ],
+  });
+  if (count === 0) return sameAsBefore(tx, id, requestHash);
+  const row = await tx.fieldRecord.findUniqueOrThrow({ where: { id }, include: RECORD_INCLUDE });
+  if (reviewReason === null) await applyRecord(tx, actor, row, visit, now);
+  return row;
+}
+
+/** Why a record has to wait for a decision; null = it does not. */
+function lateReason(visitId: string | null, visit: VisitRow | null, fact: Fact): string | null {
+  if (visitId === null || NEVER_LATE.has(fact.kind)) return null;
+  if (visit === null)
+    return fact.kind === 'visit-finish' ? 'The visit is no longer planned: planning again has replaced it.' : null;
+  if (visit.state === 'done') return 'The visit was finished before this arrived.';
+  return visit.state === 'cancelled' ? 'The visit was taken out of the plan before this arrived.' : null;
+}
+
+export async function applyRecord(
+  tx: Tx,
+  actor: Actor,
+  row: RecordRow,
+  visit: VisitRow | null,
+  now: Date,
+): Promise<void> {
+  await applyFact(
+    tx,
+    actor,
+    {
+      id: row.id,
+      happenedAt: believedTime(row, now),
+      timeZone: await timeZoneOf(tx, row.machineId, visit),
+      visit,
+      machineId: row.machineId,
+    },
+    row.fact as Fact,
+  );
+}
+
+/** The device's time, put right by what its clock was off when it sent; never in the future. */
+function believedTime({ deviceAt, skewSeconds }: RecordRow, now: Date): Date {
+  const shift = Math.abs(skewSeconds) > SKEW_SECONDS ? skewSeconds * 1000 : 0;
+  return new Date(Math.min(deviceAt.getTime() + shift, now.getTime()));
+}
+
+async function timeZoneOf(tx: Tx, machineId: string | null, visit: VisitRow | null): Promise<string> {
+  const where = machineId !== null ? { machines: { some: { id: machineId } } } : visit && { id: visit.siteId };
+  const site = where && (await tx.site.findFirst({ where }));
+  return site?.timeZone ?? (await tx.shop.findFirstOrThrow()).timeZone;
+}
+
+async function sameAsBefore(tx: Tx, id: string, requestHash: string): Promise<RecordRow> {
+  const first = await tx.fieldRecord.findUnique({ where: { id }, include: RECORD_INCLUDE });
+  if (first?.requestHash === requestHash) return first;
+  throw new DomainError(
+    'idempotency-key-reused',
+    'A record with this id, but other content, is there already. Give a new record an id of its own.',
+  );
+}
+
+function hashOf(value: object): string {
+  return createHash('sha256').update(JSON.stringify(value)).digest('hex');
+}

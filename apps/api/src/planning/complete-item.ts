@@ -1,0 +1,62 @@
+import type { Prisma, Tx } from '@deckround/store';
+import type { Actor } from '../access/actor.js';
+import { slotId } from '../field-work/require-machine.js';
+
+interface Done {
+  readonly doneOn: Date;
+  readonly meterHours: string | null;
+  readonly note: string;
+}
+
+/** One item of a visit is done: a stopgap made good, a road call closed, or a completion that starts the next interval. */
+export async function completeItem(
+  tx: Tx,
+  actor: Actor,
+  visitId: string,
+  item: Prisma.VisitItemGetPayload<object>,
+  { doneOn, meterHours, note }: Done,
+): Promise<void> {
+  const { shopId } = actor;
+  await tx.visitItem.update({ where: { id: item.id }, data: { state: 'done' } });
+  if (item.stopgapId !== null) {
+    await tx.stopgap.update({ where: { id: item.stopgapId }, data: { closedOn: doneOn, version: { increment: 1 } } });
+    await tx.followUp.updateMany({
+      where: { stopgapId: item.stopgapId },
+      data: { closedOn: doneOn, visitId, version: { increment: 1 } },
+    });
+    return;
+  }
+  if (item.roadCallId !== null) {
+    await tx.roadCall.update({
+      where: { id: item.roadCallId },
+      data: { state: 'closed', closedOn: doneOn, visitId, version: { increment: 1 } },
+    });
+    await tx.machine.updateMany({
+      where: { id: item.machineId, condition: 'down' },
+      data: { condition: 'working', version: { increment: 1 } },
+    });
+    return;
+  }
+  await tx.completion.createMany({
+    skipDuplicates: true,
+    data: [
+      {
+        shopId,
+        machineId: item.machineId,
+        itemCode: item.code,
+        slotId: await slotId(tx, shopId, item.machineId, item.slot),
+        doneOn,
+        meterHours,
+        visitId,
+        recordedBy: actor.kind === 'person' ? actor.id : null,
+        note,
+      },
+    ],
+  });
+}
+
+/** What was not done by now is skipped and stays due. */
+export async function closeVisit(tx: Tx, visitId: string, finishedAt: Date): Promise<void> {
+  await tx.visitItem.updateMany({ where: { visitId, state: 'planned' }, data: { state: 'skipped' } });
+  await tx.visit.update({ where: { id: visitId }, data: { state: 'done', finishedAt, version: { increment: 1 } } });
+}

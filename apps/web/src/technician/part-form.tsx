@@ -1,0 +1,51 @@
+import { useState } from 'react';
+import type { FieldDay } from '../data/types.js';
+import { useWords } from '../words/words.js';
+import type { Recorder } from './machine-page.js';
+
+interface Props {
+  readonly parts: FieldDay['parts'];
+  readonly record: Recorder;
+}
+
+/** A part that no item of the visit foresaw. */
+export function PartForm({ parts, record }: Props) {
+  const { t, number } = useWords();
+  const [partId, setPartId] = useState('');
+  const [quantity, setQuantity] = useState('1');
+  const part = parts.find((each) => each.id === partId);
+  const isQuantity = /^\d{1,9}(\.\d{1,3})?$/.test(quantity) && Number(quantity) > 0;
+  const save = async () => {
+    await record(
+      { kind: 'part-used', partId: part!.id, name: part!.description, quantity },
+      t('kept.part-used', { n: number(Number(quantity), 2), part: part!.description }),
+    );
+    setPartId('');
+    setQuantity('1');
+  };
+  return (
+    <details>
+      <summary>{t('parts.title')}</summary>
+      <div className="stack">
+        <label className="field">
+          <span className="label">{t('parts.which')}</span>
+          <select value={partId} onChange={(event) => setPartId(event.target.value)}>
+            <option value="">{t('parts.choose')}</option>
+            {parts.map((each) => (
+              <option key={each.id} value={each.id}>
+                {each.code} {each.description}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label className="field">
+          <span className="label">{t('parts.quantity')}</span>
+          <input inputMode="decimal" value={quantity} onChange={(event) => setQuantity(event.target.value)} />
+        </label>
+        <button type="button" className="press-quiet" disabled={!part || !isQuantity} onClick={() => void save()}>
+          {t('parts.save')}
+        </button>
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,156 @@
+import { Link, useParams } from '@tanstack/react-router';
+import { useState } from 'react';
+import { stored } from '../data/stored.js';
+import type { FieldDay, FieldVisit } from '../data/types.js';
+import { outbox, useKeptOf } from '../offline/outbox.js';
+import { useWords } from '../words/words.js';
+import { useFieldDay, visitOf } from './field-day.js';
+import { geoAddress } from './geo-address.js';
+import { SentBar } from './sent-bar.js';
+import style from './technician.module.css';
+
+/** At a site: the gate, the machines, the time, and the finish. */
+export function VisitPage() {
+  const { date, visitId } = useParams({ from: '/inside/day/$date/$visitId' });
+  const { day, error } = useFieldDay(date);
+  const { t, range } = useWords();
+  const kept = useKeptOf(visitId);
+  if (error) throw error;
+  if (!day) return <h1>{t('wait')}</h1>;
+  const visit = visitOf(day, visitId);
+  if (!visit) return <GoneVisit date={date} />;
+  const isFinished = visit.state === 'done' || kept.some((record) => record.fact.kind === 'visit-finish');
+  return (
+    <div className={style.page}>
+      <title>{t('at.page', { site: visit.site.name })}</title>
+      <Link to="/day/$date" params={{ date }} className="press-plain">
+        {t('at.back-day')}
+      </Link>
+      <div className="tight">
+        <h1 className={style.answer}>{visit.site.name}</h1>
+        <p className="figure">{range(visit.startAt, visit.endAt)}</p>
+      </div>
+      {visit.site.gateNotes ? <p className="note">{t('at.gate', { notes: visit.site.gateNotes })}</p> : null}
+      {visit.site.cautions ? <p className="note clay">{visit.site.cautions}</p> : null}
+      <a className="press-quiet" href={geoAddress(visit.site)}>
+        {t('day.navigate')}
+      </a>
+      <WorkClock visit={visit} />
+      <MachineList day={day} visit={visit} kept={kept} />
+      {isFinished ? (
+        <p className="note" role="status">
+          {t('at.finished')}
+        </p>
+      ) : (
+        <Finish visit={visit} />
+      )}
+      <SentBar />
+    </div>
+  );
+}
+
+export function GoneVisit({ date }: { readonly date: string }) {
+  const { t } = useWords();
+  return (
+    <div className={style.page}>
+      <h1 className={style.answer}>{t('at.gone')}</h1>
+      <p>{t('at.gone-what')}</p>
+      <Link to="/day/$date" params={{ date }} className="press-quiet">
+        {t('at.back-day')}
+      </Link>
+      <SentBar />
+    </div>
+  );
+}
+
+function MachineList({
+  day,
+  visit,
+  kept,
+}: {
+  readonly day: FieldDay;
+  readonly visit: FieldVisit;
+  readonly kept: ReturnType<typeof useKeptOf>;
+}) {
+  const { t } = useWords();
+  const doneHere = new Set(kept.flatMap(({ fact }) => (fact.kind === 'item-done' ? [fact.itemId] : [])));
+  return (
+    <section className="tight">
+      <h2>{t('at.machines')}</h2>
+      <ul className={style.stops}>
+        {visit.machines.map((machine) => {
+          const done = machine.items.filter((item) => item.state === 'done' || doneHere.has(item.id)).length;
+          return (
+            <li key={machine.id} data-done={done === machine.items.length}>
+              <Link
+                to="/day/$date/$visitId/$machineId"
+                params={{ date: day.date, visitId: visit.id, machineId: machine.id }}
+                className={style.open}
+              >
+                <strong>{machine.code}</strong>
+                <span className="pencil">{t('at.done-of', { done, all: machine.items.length })}</span>
+              </Link>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+/** Start and stop; the span is recorded when it is stopped. The start survives a reload. */
+function WorkClock({ visit }: { readonly visit: FieldVisit }) {
+  const { t, time } = useWords();
+  const kept = stored<string>(`deckround.work.${visit.id}`);
+  const [startedAt, setStartedAt] = useState(kept.read());
+  const start = () => {
+    const now = new Date().toISOString();
+    kept.write(now);
+    setStartedAt(now);
+  };
+  const stop = async () => {
+    const about = t('kept.work-time', { site: visit.site.name });
+    const span = { startedAt: startedAt!, endedAt: new Date().toISOString() };
+    await outbox.record({ visitId: visit.id, machineId: null, about }, { kind: 'work-time', ...span });
+    kept.clear();
+    setStartedAt(null);
+  };
+  return startedAt === null ? (
+    <button type="button" className="press" onClick={start}>
+      {t('at.start')}
+    </button>
+  ) : (
+    <button type="button" className="press" onClick={() => void stop()}>
+      {t('at.stop', { time: time(startedAt) })}
+    </button>
+  );
+}
+
+function Finish({ visit }: { readonly visit: FieldVisit }) {
+  const { t } = useWords();
+  const [name, setName] = useState('');
+  const finish = () =>
+    outbox.record(
+      { visitId: visit.id, machineId: null, about: t('kept.visit-finish', { site: visit.site.name }) },
+      { kind: 'visit-finish', signedBy: name.trim() },
+    );
+  return (
+    <form
+      className="stack"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void finish();
+      }}
+    >
+      <h2>{t('at.finish')}</h2>
+      <p className="pencil">{t('at.finish-what')}</p>
+      <label className="field">
+        <span className="label">{t('at.signed-by')}</span>
+        <input value={name} maxLength={200} autoComplete="off" onChange={(event) => setName(event.target.value)} />
+      </label>
+      <button type="submit" className="press" disabled={name.trim() === ''}>
+        {t('at.finish-go')}
+      </button>
+    </form>
+  );
+}

@@ -1,0 +1,200 @@
+import { z } from 'zod';
+import { DayRoute, Visit, VisitItem } from './planning.js';
+import { Code, Hours, Id, Instant, InstantIn, LocalDate, PageQuery, Quantity, text, Version } from './primitives.js';
+import { Torque } from './register.js';
+
+const FieldItem = VisitItem.omit({ waitingCents: true, reason: true }).extend({
+  steps: z.array(z.string()),
+  torques: z.array(Torque),
+  cautions: z.array(z.string()),
+  parts: z.array(z.object({ partId: Id.nullable(), name: z.string(), quantity: z.number(), unit: z.string() })),
+});
+const FieldMachine = z.object({
+  id: Id,
+  code: Code,
+  machineClass: Code,
+  maker: z.string().nullable(),
+  model: z.string().nullable(),
+  serial: z.string().nullable(),
+  spindles: z.int(),
+  condition: z.enum(['working', 'down', 'at-shop']),
+  notes: z.string(),
+  lastReading: z.object({ readAt: Instant, hours: Hours }).nullable(),
+  hoursPerWeek: z.number().nullable(),
+  cautions: z.array(z.string()).meta({ description: 'To be seen before the first step, each once' }),
+  stopgaps: z.array(z.object({ description: z.string(), limitHours: Hours.nullable(), limitOn: LocalDate.nullable() })),
+  itemCodes: z.array(z.object({ code: Code, title: z.string() })),
+  items: z.array(FieldItem),
+});
+export const FieldDayQuery = z.object({
+  date: LocalDate.optional().meta({ description: 'Left out = today, or the planned day that is nearest' }),
+  technicianId: Id.optional().meta({ description: 'Left out = the technician that the caller is' }),
+});
+export const FieldDay = z
+  .object({
+    date: LocalDate,
+    dates: z.array(LocalDate).meta({ description: 'Every planned day of this technician from a week ago on' }),
+    technician: z.object({ id: Id, name: z.string() }),
+    shop: z.object({ name: z.string(), timeZone: z.string(), currency: z.string(), units: z.enum(['us', 'metric']) }),
+    route: DayRoute.omit({ visits: true }).nullable(),
+    manualFirst: z.string(),
+    parts: z.array(z.object({ id: Id, code: Code, description: z.string(), unit: z.string() })),
+    visits: z.array(
+      Visit.omit({ items: true, moveCents: true, marginalCents: true, reason: true }).extend({
+        site: z.object({
+          name: z.string(),
+          latitude: z.number(),
+          longitude: z.number(),
+          timeZone: z.string(),
+          gateNotes: z.string(),
+          cautions: z.string(),
+        }),
+        machines: z.array(FieldMachine),
+      }),
+    ),
+  })
+  .meta({ id: 'FieldDay', description: 'A technician’s day whole, to be read ahead and used without a network' });
+
+const kind = <K extends string>(name: K) => z.literal(name);
+/** What can be recorded in the field; each is a fact of its own and never changed. */
+export const FieldFact = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: kind('cautions-seen'), cautions: z.array(text(1000, 1)).max(60) }),
+  z.strictObject({ kind: kind('reading'), hours: Hours }),
+  z.strictObject({
+    kind: kind('item-done'),
+    itemId: Id.meta({ description: 'Of the visit as it was read; found again by code and slot when it was replaced' }),
+    code: Code,
+    slot: text(64).nullable().default(null),
+    meterHours: Hours.nullable().default(null),
+    note: text(2000).default(''),
+  }),
+  z.strictObject({
+    kind: kind('finding'),
+    itemCode: Code,
+    slot: text(64).nullable().default(null),
+    observation: text(2000, 1),
+    measures: z.record(text(60, 1), z.union([z.number(), text(200)])).default({}),
+    followUp: text(500, 1).nullable().default(null),
+  }),
+  z.strictObject({
+    kind: kind('part-used'),
+    partId: Id.nullable().default(null),
+    name: text(500, 1),
+    quantity: Quantity.refine((value) => Number(value) > 0, 'more than none'),
+  }),
+  z
+    .strictObject({ kind: kind('work-time'), startedAt: InstantIn, endedAt: InstantIn })
+    .refine((fact) => Date.parse(fact.startedAt) <= Date.parse(fact.endedAt), {
+      path: ['endedAt'],
+      message: 'it ends before it begins',
+    }),
+  z.strictObject({
+    kind: kind('found-work'),
+    title: text(200, 1),
+    itemCode: Code.nullable().default(null),
+    minutes: z.int().min(1).max(960),
+    done: z.boolean().meta({ description: 'false = owed: comes back as a follow-up' }),
+  }),
+  z
+    .strictObject({
+      kind: kind('stopgap'),
+      description: text(500, 1),
+      limitHours: Hours.nullable().default(null),
+      limitOn: LocalDate.nullable().default(null),
+      partId: Id.nullable().default(null),
+      partExpectedOn: LocalDate.nullable().default(null),
+      minutes: z.int().min(1).max(960),
+    })
+    .refine((fact) => fact.limitHours !== null || fact.limitOn !== null, {
+      path: ['limitHours'],
+      message: 'a temporary repair needs a limit: hours, a date, or both',
+    }),
+  z.strictObject({ kind: kind('visit-finish'), signedBy: text(200, 1) }),
+]);
+export const FieldRecordCreate = z
+  .strictObject({
+    id: Id.meta({ description: 'Made by the device: sent again, it is recorded once' }),
+    deviceAt: InstantIn.meta({ description: 'When it happened, by the device’s clock' }),
+    sentAt: InstantIn.meta({ description: 'The device’s clock when it was sent: shows how far that clock is off' }),
+    visitId: Id.nullable().default(null),
+    machineId: Id.nullable().default(null),
+    fact: FieldFact,
+  })
+  .refine((body) => body.machineId !== null || ['work-time', 'visit-finish'].includes(body.fact.kind), {
+    path: ['machineId'],
+    message: 'say which machine it is about',
+  })
+  .refine((body) => body.visitId !== null || body.fact.kind !== 'visit-finish', {
+    path: ['visitId'],
+    message: 'say which visit is finished',
+  })
+  .meta({ id: 'FieldRecordCreate' });
+export const FieldRecord = z
+  .object({
+    id: Id,
+    version: Version,
+    kind: z.string(),
+    visitId: Id.nullable(),
+    machineId: Id.nullable(),
+    recordedBy: Id,
+    recordedByName: z.string(),
+    deviceAt: Instant,
+    receivedAt: Instant,
+    skewSeconds: z
+      .int()
+      .meta({ description: 'More than 300 either way: the device’s clock was wrong and is corrected' }),
+    fact: z.record(z.string(), z.unknown()),
+    state: z.enum(['applied', 'review', 'accepted', 'dismissed']),
+    reviewReason: z.string().nullable().meta({ description: 'Why it waits for somebody to look at it' }),
+    decidedAt: Instant.nullable(),
+  })
+  .meta({ id: 'FieldRecord', description: 'A fact recorded in the field; a late one waits for the shop’s decision' });
+export const FieldRecordQuery = PageQuery.extend({
+  visitId: Id.optional(),
+  machineId: Id.optional(),
+  state: z.enum(['applied', 'review', 'accepted', 'dismissed']).optional(),
+});
+export const FieldRecordDecision = z
+  .strictObject({ decision: z.enum(['accept', 'dismiss']) })
+  .meta({ id: 'FieldRecordDecision' });
+
+export const PartUse = z
+  .object({
+    id: Id,
+    visitId: Id.nullable(),
+    machineId: Id,
+    partId: Id.nullable(),
+    name: z.string(),
+    quantity: Quantity,
+    usedAt: Instant,
+  })
+  .meta({ id: 'PartUse', description: 'A part that went into a machine' });
+export const WorkTime = z
+  .object({ id: Id, visitId: Id.nullable(), technicianId: Id.nullable(), startedAt: Instant, endedAt: Instant })
+  .meta({ id: 'WorkTime', description: 'Time at work, from start to stop' });
+export const VisitFactsQuery = PageQuery.extend({ visitId: Id.optional() });
+
+export const PhotoQuery = PageQuery.extend({
+  machineId: Id.optional(),
+  visitId: Id.optional(),
+  roadCallId: Id.optional(),
+});
+export const PhotoUpload = z.object({
+  machineId: Id,
+  takenAt: InstantIn,
+  visitId: Id.optional(),
+  roadCallId: Id.optional(),
+});
+export const Photo = z
+  .object({
+    id: Id,
+    visitId: Id.nullable(),
+    machineId: Id,
+    roadCallId: Id.nullable(),
+    takenAt: Instant,
+    receivedAt: Instant,
+    contentType: z.string(),
+    sizeBytes: z.int(),
+    sha256: z.string(),
+  })
+  .meta({ id: 'Photo', description: 'A photo of a machine; its bytes are at /v1/photos/{id}/image' });
