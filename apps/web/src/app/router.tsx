@@ -75,6 +75,7 @@ const routes = root.addChildren([
     page('/day/$date/$visitId/$machineId', () => import('../technician/machine-page.js'), 'MachinePage'),
     page('/unsent', () => import('../technician/unsent-page.js'), 'UnsentPage'),
     page('/grounds', () => import('../supervisor/grounds-page.js'), 'GroundsPage'),
+    page('/grounds/$machineId', () => import('../supervisor/machine-page.js'), 'GroundsMachinePage'),
     page('/help', () => import('../help/help-page.js'), 'HelpPage'),
   ]),
 ]);

@@ -18,6 +18,7 @@ import type {
   ServiceItem,
   Shop,
   Site,
+  Symptom,
   Technician,
   UsageForecast,
   Visit,
@@ -101,3 +102,8 @@ export const meterChangesQuery = (machineId: string) =>
     queryKey: ['meter-changes', machineId],
     queryFn: ({ signal }) => everyPage<MeterChange>(`/v1/meter-changes${queryOf({ machineId })}`, signal),
   });
+export const symptomsQuery = queryOptions({
+  queryKey: ['symptoms'],
+  queryFn: ({ signal }) => api.get<{ items: Symptom[] }>('/v1/symptoms', signal),
+  staleTime: Infinity,
+});

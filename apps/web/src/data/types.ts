@@ -36,6 +36,11 @@ export type PartOrder = z.infer<typeof wire.PartOrder>;
 export type Agreement = z.infer<typeof wire.Agreement>;
 export type ComponentSlot = z.infer<typeof wire.ComponentSlot>;
 export type ComponentLife = z.infer<typeof wire.ComponentLife>;
+export type Blackout = z.infer<typeof wire.Blackout>;
+export type Completion = z.infer<typeof wire.Completion>;
+export type Finding = z.infer<typeof wire.Finding>;
+export type FollowUp = z.infer<typeof wire.FollowUp>;
+export type Stopgap = z.infer<typeof wire.Stopgap>;
 export type WeeklyWindow = z.infer<typeof wire.WeeklyWindow>;
 
 export interface Page<T> {

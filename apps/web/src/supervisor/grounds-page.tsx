@@ -1,64 +1,54 @@
-import { useQuery } from '@tanstack/react-query';
-import { useShop } from '../app/shop-words.js';
-import { dueQuery, machinesQuery, sitesQuery, visitsQuery } from '../data/queries.js';
-import type { DueItem, Machine } from '../data/types.js';
-import { type MachineState, StateOfMachine } from '../design/state-shape.js';
-import { addDays } from '../words/local-date.js';
+import { Link } from '@tanstack/react-router';
+import { StateOfMachine } from '../design/state-shape.js';
 import { useWords } from '../words/words.js';
+import { BlockDays } from './block-days.js';
+import style from './grounds.module.css';
+import { canMow } from './machine-states.js';
+import { useGrounds } from './use-grounds.js';
 
-const WINDOW_DAYS = 7;
-
-/** Each machine of the own sites, its state in shape and word, and the next visit. */
+/** How many can mow on Saturday, then those that cannot, then all by site. */
 export function GroundsPage() {
   const { t, day, range } = useWords();
-  const shop = useShop();
-  const from = shop?.forecastAsOf ?? shop?.today ?? '2000-01-01';
-  const machines = useQuery(machinesQuery).data;
-  const sites = useQuery(sitesQuery).data;
-  const due = useQuery({ ...dueQuery({ until: addDays(from, WINDOW_DAYS) }), enabled: shop !== undefined }).data;
-  const visits = useQuery({ ...visitsQuery(from), enabled: shop !== undefined }).data;
-  if (!machines || !sites || !due || !visits) return <h1>{t('wait')}</h1>;
-  const dueOf = Map.groupBy(due, (item) => item.machineId);
-  const states = new Map(machines.map((machine) => [machine.id, stateOf(machine, dueOf.get(machine.id) ?? [])]));
-  const usable = machines.filter((machine) => !['down', 'in-our-hands'].includes(states.get(machine.id)!)).length;
+  const grounds = useGrounds();
+  if (!grounds) return <h1>{t('wait')}</h1>;
+  const { machines, sites, saturday } = grounds;
+  const idle = machines.filter(({ state }) => !canMow(state));
+  const line = ({ machine, state, due }: (typeof machines)[number]) => (
+    <li key={machine.id}>
+      <Link to="/grounds/$machineId" params={{ machineId: machine.id }} className={style.line}>
+        <strong>{machine.code}</strong>
+        <StateOfMachine state={state} {...(due[0]?.p50 ? { detail: day(due[0].p50) } : {})} />
+      </Link>
+    </li>
+  );
   return (
-    <div className="stack" style={{ maxWidth: '44rem' }}>
+    <div className={style.page}>
       <title>{t('grounds.page')}</title>
-      <h1>{t('grounds.title', { usable, all: machines.length })}</h1>
+      <h1>{t('grounds.title', { usable: machines.length - idle.length, all: machines.length, day: day(saturday) })}</h1>
+      {idle.length > 0 ? (
+        <section className="tight">
+          <h2>{t('grounds.idle')}</h2>
+          <ul className={style.list}>{idle.map(line)}</ul>
+        </section>
+      ) : null}
       {sites.map((site) => {
-        const next = visits.find((visit) => visit.siteId === site.id && visit.state !== 'cancelled');
+        const next = grounds.nextVisitOf(site.id);
         return (
           <section key={site.id} className="tight">
             <h2>{site.name}</h2>
-            {next ? (
-              <p>
-                {t('grounds.next', {
-                  day: day(next.date),
-                  slot: range(next.promisedFrom ?? next.startAt, next.promisedTo ?? next.endAt),
-                })}
-              </p>
-            ) : null}
-            <ul style={{ listStyle: 'none', padding: 0 }}>
-              {machines
-                .filter((machine) => machine.siteId === site.id)
-                .map((machine) => (
-                  <li key={machine.id} className="row">
-                    <strong>{machine.code}</strong> <StateOfMachine state={states.get(machine.id)!} />
-                  </li>
-                ))}
-            </ul>
+            <p>
+              {next
+                ? t('grounds.next', {
+                    day: day(next.date),
+                    slot: range(next.promisedFrom ?? next.startAt, next.promisedTo ?? next.endAt),
+                  })
+                : t('grounds.no-visit')}
+            </p>
+            <ul className={style.list}>{machines.filter(({ machine }) => machine.siteId === site.id).map(line)}</ul>
           </section>
         );
       })}
+      <BlockDays sites={sites} />
     </div>
   );
-}
-
-/** The worst that is known of a machine. */
-function stateOf(machine: Machine, due: readonly DueItem[]): MachineState {
-  if (machine.condition === 'down') return 'down';
-  if (machine.condition === 'at-shop') return 'in-our-hands';
-  if (due.some((item) => item.kind === 'stopgap')) return 'stopgap';
-  if (due.some((item) => (item.probabilityOverdue[0] ?? 0) >= 0.5)) return 'overdue';
-  return due.length > 0 ? 'service-soon' : 'ready';
 }

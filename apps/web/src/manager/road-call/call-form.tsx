@@ -1,16 +1,11 @@
-import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useRef } from 'react';
 import { describeFailure } from '../../app/failed.js';
 import { api, Refused } from '../../data/api.js';
 import { useDraft } from '../../data/draft.js';
-import type { Machine, RoadCall, Site, Symptom } from '../../data/types.js';
+import { symptomsQuery } from '../../data/queries.js';
+import type { Machine, RoadCall, Site } from '../../data/types.js';
 import { useWords } from '../../words/words.js';
-
-const symptomsQuery = queryOptions({
-  queryKey: ['symptoms'],
-  queryFn: ({ signal }) => api.get<{ items: Symptom[] }>('/v1/symptoms', signal),
-  staleTime: Infinity,
-});
 
 interface Draft {
   readonly machine: string;

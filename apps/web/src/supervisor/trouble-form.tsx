@@ -1,0 +1,135 @@
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useRef, useState } from 'react';
+import { describeFailure } from '../app/failed.js';
+import { api, queryOf, send } from '../data/api.js';
+import { useDraft } from '../data/draft.js';
+import { symptomsQuery } from '../data/queries.js';
+import type { Machine, RoadCall } from '../data/types.js';
+import { shrinkPhoto } from '../offline/shrink-photo.js';
+import { useWords } from '../words/words.js';
+
+interface Draft {
+  readonly code: string;
+  readonly words: string;
+  readonly answers: Readonly<Record<string, string>>;
+  readonly usable: boolean;
+}
+const EMPTY: Draft = { code: '', words: '', answers: {}, usable: false };
+
+/** What the machine does, the questions that belong to it, a photo, and whether it can still be used. */
+export function TroubleForm({ machine }: { readonly machine: Machine }) {
+  const words = useWords();
+  const { t } = words;
+  const client = useQueryClient();
+  const symptoms = useQuery(symptomsQuery).data?.items ?? [];
+  const draft = useDraft<Draft>(`trouble.${machine.id}`, EMPTY);
+  const [photo, setPhoto] = useState<Blob | null>(null);
+  const ids = useRef({ call: crypto.randomUUID(), photo: crypto.randomUUID() });
+  const { code, answers, usable } = draft.value;
+  const picked = symptoms.find((each) => each.code === code);
+  const told = draft.value.words.trim();
+  const report = useMutation({
+    mutationFn: async () => {
+      const now = new Date().toISOString();
+      const call = await api.post<RoadCall>(
+        '/v1/road-calls',
+        {
+          machineId: machine.id,
+          calledAt: now,
+          symptom: told || picked?.title,
+          usable,
+          ...(picked ? { symptomCode: picked.code } : {}),
+          answers: Object.fromEntries(Object.entries(answers).filter(([, answer]) => answer.trim() !== '')),
+        },
+        ids.current.call,
+      );
+      if (photo) {
+        const place = queryOf({ machineId: machine.id, roadCallId: call.id, takenAt: now });
+        await send('PUT', `/v1/photos/${ids.current.photo}${place}`, { file: photo });
+      }
+    },
+    onSuccess: async () => {
+      ids.current = { call: crypto.randomUUID(), photo: crypto.randomUUID() };
+      draft.drop(EMPTY);
+      setPhoto(null);
+      await client.invalidateQueries();
+    },
+  });
+  return (
+    <details>
+      <summary>{t('trouble.title')}</summary>
+      <div className="stack">
+        <label className="field">
+          <span className="label">{t('call.symptom')}</span>
+          <select value={code} onChange={(event) => draft.change({ code: event.target.value, answers: {} })}>
+            <option value="">{t('call.other')}</option>
+            {symptoms.map((each) => (
+              <option key={each.code} value={each.code}>
+                {words.named(`symptom.${each.code}`, each.title)}
+              </option>
+            ))}
+          </select>
+        </label>
+        {picked ? (
+          <ul className="note clay" lang="en">
+            {picked.cautions.map((caution) => (
+              <li key={caution}>{caution}</li>
+            ))}
+          </ul>
+        ) : null}
+        {picked?.questions.map(({ code: name, question }) => (
+          <label key={name} className="field">
+            <span className="label">{words.named(`question.${name}`, question)}</span>
+            <input
+              value={answers[name] ?? ''}
+              maxLength={500}
+              onChange={(event) => draft.change({ answers: { ...answers, [name]: event.target.value } })}
+            />
+          </label>
+        ))}
+        <label className="field">
+          <span className="label">{t('call.words')}</span>
+          <textarea
+            value={draft.value.words}
+            maxLength={1000}
+            onChange={(event) => draft.change({ words: event.target.value })}
+          />
+        </label>
+        <label className="field">
+          <span className="label">{t('trouble.photo')}</span>
+          <input
+            type="file"
+            accept="image/*"
+            capture="environment"
+            onChange={(event) => {
+              const file = event.target.files?.[0];
+              if (file) void shrinkPhoto(file).then(setPhoto);
+            }}
+          />
+        </label>
+        <label className="check">
+          <input
+            type="checkbox"
+            checked={usable}
+            onChange={(event) => draft.change({ usable: event.target.checked })}
+          />
+          {t('call.still-usable')}
+        </label>
+        {report.error ? (
+          <p className="note clay" role="alert">
+            {describeFailure(report.error, t)}
+          </p>
+        ) : null}
+        {report.isSuccess ? <p role="status">{t('trouble.told')}</p> : null}
+        <button
+          type="button"
+          className="press"
+          disabled={(!picked && told === '') || report.isPending}
+          onClick={() => report.mutate()}
+        >
+          {t('trouble.go')}
+        </button>
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,95 @@
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import type { Browser } from 'playwright-core';
+import { until } from '../support/api-client.js';
+import { accessibilityFaults, BROWSER_PATH, openBrowser, PHONE, signInAt, visitor } from '../support/browser.js';
+import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { plannedShop } from '../support/planned-shop.js';
+import { runningApi } from '../support/running-api.js';
+import { PASSWORD } from '../support/small-shop.js';
+
+const SLOW_MS = 120_000;
+const PICTURE = Buffer.from(
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mP8z8BQDwAEhQGAhKmMIQAAAABJRU5ErkJggg==',
+  'base64',
+);
+
+(BROWSER_PATH === '' ? describe.skip : describe)('the grounds supervisor', () => {
+  let database: TestDatabase;
+  let api: Awaited<ReturnType<typeof runningApi>>;
+  let browser: Browser;
+
+  beforeAll(async () => {
+    database = await freshDatabase();
+    api = await runningApi(database);
+    await plannedShop(database, api);
+    browser = await openBrowser();
+  }, SLOW_MS);
+  afterAll(async () => {
+    await browser.close();
+    await api.service.stop();
+    await database.drop();
+  });
+
+  it(
+    'sees what can mow, enters hours, reports trouble with a photo, blocks days',
+    async () => {
+      const { page, faults } = await visitor(browser, api.service.address, PHONE);
+      const found: string[] = [];
+      const look = async () => {
+        for (const light of ['light', 'dark'] as const) found.push(...(await accessibilityFaults(page, light)));
+      };
+      await signInAt(page, 'supervisor@small-shop.example', PASSWORD);
+      // S1 has two of the six machines; nothing of the others shows.
+      await page.getByRole('heading', { name: /^2 of 2 ready for Sat, Jun 13$/ }).waitFor();
+      expect(await page.locator('a[href^="/grounds/"]').count()).toBe(2);
+      await look();
+
+      await page.getByRole('link', { name: /^M1 / }).click();
+      await page.getByRole('heading', { name: /^M1 can mow until/ }).waitFor();
+      await page.getByText(/^last 506\.0 h/).waitFor();
+      for (const key of '41') await page.getByRole('button', { name: key, exact: true }).click();
+      await page.getByText(/h less than last time/).waitFor();
+      await page.getByRole('button', { name: 'Delete the last figure' }).click();
+      await page.getByRole('button', { name: 'Delete the last figure' }).click();
+      for (const key of '700.5') await page.getByRole('button', { name: key, exact: true }).click();
+      await page.getByRole('button', { name: 'Save the hours' }).click();
+      await page.getByText('The hours are saved.').waitFor();
+      await page.getByText(/^last 700.5 h/).waitFor();
+
+      await page.getByText('Report trouble').click();
+      await page.getByLabel('What does it do?').selectOption('bearing-noise');
+      await page.getByText(/never work under a deck held only by a jack/).waitFor();
+      await page.getByLabel(/Left, middle or right/).fill('left');
+      await page.setInputFiles('input[type="file"]', { name: 'a.png', mimeType: 'image/png', buffer: PICTURE });
+      await look();
+      await page.getByRole('button', { name: 'Report it to the shop' }).click();
+      await page.getByText('The shop has it.').waitFor();
+      await page.getByRole('heading', { name: 'M1 must not be used now' }).waitFor();
+      await page.getByRole('link', { name: 'Back to the machines' }).click();
+      await page.getByRole('heading', { name: /^1 of 2 ready/ }).waitFor();
+
+      await page.getByText('Block days', { exact: true }).click();
+      await page.getByLabel('First day on which nobody may take machines').fill('2026-06-12');
+      await page.getByLabel('Why').fill('tournament');
+      await page.getByRole('button', { name: 'Block these days' }).click();
+      await page.getByText(/tournament/).waitFor();
+      await look();
+
+      const manager = await api.signIn('manager');
+      const [call] = (await manager.get('/v1/road-calls')).body.items;
+      expect(call).toMatchObject({ symptomCode: 'bearing-noise', usable: false, answers: { 'which-spindle': 'left' } });
+      const photos = await until(
+        () => manager.get(`/v1/photos?roadCallId=${call.id}`),
+        ({ body }) => body.items.length > 0,
+        5,
+      );
+      expect(photos.body.items).toHaveLength(1);
+      expect((await manager.get('/v1/blackouts')).body.items).toMatchObject([{ from: '2026-06-12', to: '2026-06-12' }]);
+      const readings = await database.store.asOwner((tx) => tx.reading.findMany({ where: { source: 'supervisor' } }));
+      expect(readings.map((reading) => String(reading.hours))).toEqual(['700.5']);
+      expect(found).toEqual([]);
+      expect(faults).toEqual([]);
+    },
+    SLOW_MS,
+  );
+});
