@@ -52,6 +52,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'routing',
     'upkeep',
     'usage',
+    'routing',
     'worker',
   ],
   'apps/web': ['contracts'],

@@ -47,7 +47,7 @@ export class ApiClient {
       ...(body === undefined ? {} : { body: typeof body === 'string' ? body : JSON.stringify(body) }),
     });
     const text = await response.text();
-    const isJson = /json/.test(response.headers.get('content-type') ?? '');
+    const isJson = /json(;|$)/.test(response.headers.get('content-type') ?? '');
     return {
       status: response.status,
       headers: response.headers,

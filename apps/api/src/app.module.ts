@@ -7,6 +7,10 @@ import { AccessController } from './access/access.controller.js';
 import { AccessGuard } from './access/access.guard.js';
 import { AccessService } from './access/access.service.js';
 import { PeopleController } from './access/people.controller.js';
+import { AccountingController } from './accounting/accounting.controller.js';
+import { AuditController } from './audit/audit.controller.js';
+import { ChargeDocumentsController } from './charges/documents.controller.js';
+import { ChargeSettingsController } from './charges/settings.controller.js';
 import { FieldDayController } from './field-day/field-day.controller.js';
 import { FieldRecordsController } from './field-day/field-records.controller.js';
 import { PhotosController } from './field-day/photos.controller.js';
@@ -40,6 +44,7 @@ import { MachineRecordsController } from './reliability/machines.controller.js';
 import { ProposalsController } from './reliability/proposals.controller.js';
 import { ShopLives } from './reliability/shop-lives.js';
 import { HealthController } from './system/health.controller.js';
+import { WebhooksController } from './webhooks/webhooks.controller.js';
 import { SiteEventsController, VisitBarsController } from './week-changes/bars-and-events.js';
 import { MovesController } from './week-changes/moves.controller.js';
 import { RoadCallAnswersController } from './week-changes/road-calls.controller.js';
@@ -103,6 +108,11 @@ export class AppModule {
         VisitBarsController,
         SiteEventsController,
         SuppliesController,
+        ChargeSettingsController,
+        ChargeDocumentsController,
+        AccountingController,
+        AuditController,
+        WebhooksController,
       ],
       providers: [
         { provide: STORE, useValue: context.store },

@@ -3,7 +3,7 @@ import { hostname } from 'node:os';
 import { BullQueue, InProcessJobs, type JobQueue } from '@deckround/jobs';
 import { type Clock, type Config, createLogger, type Logger, systemClock } from '@deckround/platform';
 import { type Database, openDatabase, Store } from '@deckround/store';
-import { createProcessors, startSweep } from '@deckround/worker';
+import { createProcessors, startDeliveries, startSweep } from '@deckround/worker';
 import { createApi } from './create-api.js';
 
 export interface Service {
@@ -38,11 +38,13 @@ export async function startService(
         )
       : new BullQueue({ redisUrl: config.REDIS_URL, prefix: config.QUEUE_PREFIX });
   const stopSweep = inProcess ? startSweep({ ...context, queue }) : async () => {};
+  const stopDeliveries = inProcess ? startDeliveries({ ...context, queue }) : async () => {};
   const app = await createApi({ config, store, queue, clock, logger });
   try {
     await app.listen(config.PORT, config.HOST);
   } catch (error) {
     await stopSweep();
+    await stopDeliveries();
     await Promise.allSettled([app.close(), queue.close(), store.close()]);
     if (!options.database) await database.stop();
     if ((error as NodeJS.ErrnoException).code === 'EADDRINUSE') {
@@ -62,6 +64,7 @@ export async function startService(
     jobs: inProcess ? 'in this process' : 'in workers',
     stop: async () => {
       await stopSweep();
+      await stopDeliveries();
       await app.close();
       await queue.close();
       await store.close();

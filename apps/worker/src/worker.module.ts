@@ -1,11 +1,13 @@
 import { BullQueue, BullRunner, type JobRunner } from '@deckround/jobs';
 import { type DynamicModule, Inject, Module, type OnApplicationShutdown } from '@nestjs/common';
 import type { SweepContext } from './context.js';
+import { startDeliveries } from './deliver/ask-deliveries.js';
 import { createProcessors } from './processors.js';
 import { startSweep } from './runs/sweep.js';
 
 const RUNNER = Symbol('job runner');
 const STOP_SWEEP = Symbol('stop sweep');
+const STOP_DELIVERIES = Symbol('stop deliveries');
 
 /** The worker process of server mode: BullMQ processors, and the sweep of lost work. */
 @Module({})
@@ -13,6 +15,7 @@ export class WorkerModule implements OnApplicationShutdown {
   constructor(
     @Inject(RUNNER) private readonly runner: JobRunner,
     @Inject(STOP_SWEEP) private readonly stopSweep: () => Promise<void>,
+    @Inject(STOP_DELIVERIES) private readonly stopDeliveries: () => Promise<void>,
   ) {}
 
   static for(context: SweepContext & { queue: BullQueue }): DynamicModule {
@@ -29,12 +32,14 @@ export class WorkerModule implements OnApplicationShutdown {
       providers: [
         { provide: RUNNER, useFactory: createRunner },
         { provide: STOP_SWEEP, useFactory: () => startSweep(context) },
+        { provide: STOP_DELIVERIES, useFactory: () => startDeliveries(context) },
       ],
     };
   }
 
   async onApplicationShutdown(): Promise<void> {
     await this.stopSweep();
+    await this.stopDeliveries();
     await this.runner.close();
   }
 }

@@ -62,11 +62,11 @@ export const Myself = z
   })
   .meta({ id: 'Myself' });
 
-export const KeyScope = z.enum(['read', 'readings', 'register']);
+export const KeyScope = z.enum(['read', 'readings', 'register', 'accounting']);
 export const IntegrationKeyCreate = z
   .strictObject({
     name: text(100, 1),
-    scopes: z.array(KeyScope).min(1).max(3),
+    scopes: z.array(KeyScope).min(1).max(4),
     expiresAt: z.iso.datetime({ offset: true }).nullable().default(null),
   })
   .meta({ id: 'IntegrationKeyCreate' });

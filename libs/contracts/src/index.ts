@@ -1,4 +1,5 @@
 export * from './access.js';
+export * from './charges.js';
 export * from './field-day.js';
 export * from './field-work.js';
 export * from './forecast-quality.js';
@@ -8,4 +9,5 @@ export * from './register.js';
 export * from './register-import.js';
 export * from './reliability.js';
 export * from './shop.js';
+export * from './webhooks.js';
 export * from './week-changes.js';

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ChargeFacts } from './charges.js';
 import { Cents, Code, Id, Instant, InstantIn, LocalDate, PageQuery, text, Version } from './primitives.js';
 
 /** What the shop reckons with is not the customer's to see. */
@@ -207,6 +208,7 @@ export const VisitFinish = z
       .array(z.strictObject({ machineId: Id, hours: z.string().regex(/^\d{1,6}(\.\d{1,2})?$/) }))
       .max(200)
       .default([]),
+    charges: ChargeFacts.default({}),
   })
   .meta({ id: 'VisitFinish' });
 

@@ -7,6 +7,8 @@ export const JOBS = {
   forecast: RunIds,
   plan: RunIds,
   lives: RunIds,
+  /** runId names the endpoint whose events are due. */
+  deliver: RunIds,
 } as const;
 
 export type JobName = keyof typeof JOBS;

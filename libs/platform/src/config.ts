@@ -28,6 +28,13 @@ const Settings = z.object({
   JOB_LEASE_SECONDS: z.coerce.number().int().min(2).default(30),
   /** Seconds between two looks for lost jobs. */
   SWEEP_SECONDS: z.coerce.number().int().min(1).default(15),
+  /** Seconds between two looks for events to deliver, and until a receiver has to answer. */
+  DELIVER_SECONDS: z.coerce.number().min(0.05).max(60).default(2),
+  WEBHOOK_TIMEOUT_SECONDS: z.coerce.number().min(0.1).max(60).default(20),
+  /** Seconds of the first pause after a failed delivery; the later ones grow in the same proportion. */
+  WEBHOOK_PAUSE_SECONDS: z.coerce.number().min(0.01).max(3600).default(5),
+  /** yes = webhooks may go to http addresses and private networks; for trials on one machine only. */
+  WEBHOOK_PRIVATE: z.enum(['yes', 'no']).default('no'),
   /** Seconds a week plan is searched when the asker names none. */
   PLAN_SECONDS: z.coerce.number().int().min(1).max(3600).default(10),
   /** Root address of a road server with an OSRM-compatible `table` service; absent = drives are estimated. */

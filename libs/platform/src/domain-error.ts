@@ -33,4 +33,6 @@ export type DomainErrorCode =
   | 'idempotency-key-reused'
   | 'plan-not-ready'
   | 'visit-closed'
+  | 'document-issued'
+  | 'document-incomplete'
   | 'too-many-sign-ins';

@@ -1,4 +1,4 @@
-import { readReadings, type Tx, writeVerdicts } from '@deckround/store';
+import { emitEvent, readReadings, type Tx, writeVerdicts } from '@deckround/store';
 import { cleanReadings, type MeterChange } from '@deckround/usage';
 import { dateColumn, dateText } from './local-time.js';
 
@@ -13,9 +13,13 @@ export interface SetAsideResult {
 /**
  * Looks at all readings of the machines again and sets aside those that cannot be true, with reason and suggestion;
  * earlier decisions are revisited, except those a person made. Nothing is ever dropped. Meter changes that nobody told
- * of are kept as proposals.
+ * of are kept as proposals. With `now` other systems are told of what was set aside; an import tells nobody.
  */
-export async function revisitReadings(tx: Tx, machineIds: readonly string[] | 'all'): Promise<SetAsideResult> {
+export async function revisitReadings(
+  tx: Tx,
+  machineIds: readonly string[] | 'all',
+  now: Date | null = null,
+): Promise<SetAsideResult> {
   const rows = await readReadings(tx, machineIds);
   const known = await tx.meterChange.findMany({
     where: machineIds === 'all' ? { machine: { retiredOn: null } } : { machineId: { in: [...machineIds] } },
@@ -47,6 +51,7 @@ export async function revisitReadings(tx: Tx, machineIds: readonly string[] | 'a
       }),
     );
   }
+  if (now) await tellSetAside(tx, differing, verdicts, now);
   await proposeMeterChanges(
     tx,
     known.filter((change) => change.origin === 'found'),
@@ -59,6 +64,20 @@ export async function revisitReadings(tx: Tx, machineIds: readonly string[] | 'a
     changed: differing.length,
     foundMeterChanges: cleaned.proposedMeterChanges.length,
   };
+}
+
+async function tellSetAside(
+  tx: Tx,
+  differing: readonly { readonly id: string; readonly machineId: string }[],
+  verdicts: ReadonlyMap<string, { readonly code: string }>,
+  now: Date,
+): Promise<void> {
+  for (const { id, machineId } of differing) {
+    const verdict = verdicts.get(id);
+    if (!verdict) continue;
+    const { shopId } = await tx.machine.findUniqueOrThrow({ where: { id: machineId }, select: { shopId: true } });
+    await emitEvent(tx, shopId, 'reading.set-aside', { readingId: id, machineId, reason: verdict.code }, now);
+  }
 }
 
 interface FoundChange {

@@ -7,15 +7,16 @@ import {
   PersonCreate,
   pageOf,
 } from '@deckround/contracts';
-import { DomainError } from '@deckround/platform';
+import { type Clock, DomainError } from '@deckround/platform';
 import type { Prisma, Store, Tx } from '@deckround/store';
 import { Body, Controller, Delete, Get, Headers, HttpCode, Inject, Param, Patch, Post, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiNoContentResponse, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { z } from 'zod';
+import { audit } from '../audit/audit.js';
 import { Answers, Changes, Creates } from '../http/answer.js';
 import { Once } from '../http/once.js';
-import { STORE } from '../http/tokens.js';
+import { CLOCK, STORE } from '../http/tokens.js';
 import { etagOf, requireVersion } from '../http/version.js';
 import { type Actor, Allow, Caller } from './actor.js';
 import { hashPassword, KEY_PREFIX, newSecret } from './secrets.js';
@@ -27,6 +28,7 @@ import { hashPassword, KEY_PREFIX, newSecret } from './secrets.js';
 export class PeopleController {
   constructor(
     @Inject(STORE) private readonly store: Store,
+    @Inject(CLOCK) private readonly clock: Clock,
     @Inject(Once) private readonly once: Once,
   ) {}
 
@@ -111,8 +113,8 @@ export class PeopleController {
     @Body({ schema: IntegrationKeyCreate }) body: z.infer<typeof IntegrationKeyCreate>,
   ) {
     const { secret, hash } = newSecret(KEY_PREFIX);
-    const row = await this.store.inShop(actor.shopId, (tx) =>
-      tx.integrationKey.create({
+    const row = await this.store.inShop(actor.shopId, async (tx) => {
+      const created = await tx.integrationKey.create({
         data: {
           shopId: actor.shopId,
           name: body.name,
@@ -122,8 +124,11 @@ export class PeopleController {
           keyHash: hash,
           createdBy: actor.id,
         },
-      }),
-    );
+      });
+      const act = { action: 'key.created', subjectKind: 'integration-key', subjectId: created.id };
+      await audit(tx, actor, { ...act, detail: { scopes: body.scopes } }, this.clock.now());
+      return created;
+    });
     return { ...toKeyView(row), key: secret };
   }
 
@@ -131,9 +136,12 @@ export class PeopleController {
   @HttpCode(204)
   @ApiNoContentResponse({ description: 'The key is of no more use' })
   async revoke(@Caller() actor: Actor, @Param('id', { schema: z.uuid() }) id: string): Promise<void> {
-    await this.store.inShop(actor.shopId, (tx) =>
-      tx.integrationKey.update({ where: { id }, data: { revokedAt: new Date() } }),
-    );
+    const revokedAt = this.clock.now();
+    await this.store.inShop(actor.shopId, async (tx) => {
+      await tx.integrationKey.update({ where: { id }, data: { revokedAt } });
+      const act = { action: 'key.revoked', subjectKind: 'integration-key', subjectId: id };
+      await audit(tx, actor, act, revokedAt);
+    });
   }
 }
 

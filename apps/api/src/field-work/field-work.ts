@@ -16,7 +16,7 @@ import {
 import { DomainError } from '@deckround/platform';
 import { WAITING_CENTS_PER_DAY } from '@deckround/register';
 import { dateColumn, dateText } from '@deckround/register-store';
-import type { Prisma } from '@deckround/store';
+import { emitEvent, type Prisma } from '@deckround/store';
 import type { z } from 'zod';
 import { machineScope } from '../access/actor.js';
 import { type Resource, resourceController } from '../register/resource.js';
@@ -143,6 +143,8 @@ const stopgaps: Resource<Prisma.StopgapGetPayload<object>> = {
         dueOn: columnOrNull(limitOn),
       },
     });
+    const told = { stopgapId: row.id, machineId: body.machineId, limitHours: body.limitHours, limitOn };
+    await emitEvent(tx, actor.shopId, 'stopgap.recorded', told, row.recordedAt);
     return row.id;
   },
   update: async (tx, _actor, row, body: z.infer<typeof StopgapChanges>) => {

@@ -82,7 +82,7 @@ export class ReadingsController {
         source: sourceOf(actor, each.source),
       }));
       const { count } = await tx.reading.createMany({ data: rows, skipDuplicates: true });
-      await revisitReadings(tx, machineIds);
+      await revisitReadings(tx, machineIds, this.clock.now());
       const found = await tx.reading.findMany({
         where: { OR: rows.map(({ machineId, readAt, source, hours }) => ({ machineId, readAt, source, hours })) },
         orderBy: [{ readAt: 'asc' }, { id: 'asc' }],

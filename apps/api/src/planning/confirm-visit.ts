@@ -1,6 +1,6 @@
 import type { VisitChanges } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
-import type { Tx } from '@deckround/store';
+import { emitEvent, type Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { VisitRow } from './visit-view.js';
 
@@ -11,6 +11,7 @@ export async function confirmVisit(
   tx: Tx,
   visit: VisitRow,
   changes: z.infer<typeof VisitChanges>,
+  now: Date,
   slotMinutes = DEFAULT_SLOT_MINUTES,
 ): Promise<void> {
   const around = (minutes: number) => new Date(visit.startAt.getTime() + minutes * 60_000);
@@ -33,4 +34,14 @@ export async function confirmVisit(
       version: { increment: 1 },
     },
   });
+  const isSame =
+    visit.promisedFrom?.getTime() === promisedFrom.getTime() && visit.promisedTo?.getTime() === promisedTo.getTime();
+  if (isSame) return;
+  await emitEvent(
+    tx,
+    visit.shopId,
+    visit.promisedFrom === null ? 'visit.promised' : 'visit.moved',
+    { visitId: visit.id, siteId: visit.siteId, promisedFrom, promisedTo },
+    now,
+  );
 }

@@ -1,18 +1,23 @@
 import type { VisitFinish } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
 import { dateColumn, revisitReadings, wallClockOf } from '@deckround/register-store';
-import type { Tx } from '@deckround/store';
+import { emitEvent, type Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
+import { draftCharges } from '../charges/draft-charges.js';
 import { closeVisit, completeItem } from './complete-item.js';
 import type { VisitRow } from './visit-view.js';
 
-/** Closes a visit: readings taken, completions of what was done, stopgaps made good. What was skipped stays due. */
+/**
+ * Closes a visit: readings taken, completions of what was done, stopgaps made good, what it costs drafted. What was
+ * skipped stays due.
+ */
 export async function finishVisit(
   tx: Tx,
   actor: Actor,
   visit: VisitRow,
   body: z.infer<typeof VisitFinish>,
+  now: Date,
 ): Promise<void> {
   if (visit.state === 'done' || visit.state === 'cancelled') {
     throw new DomainError(
@@ -55,5 +60,13 @@ export async function finishVisit(
     await completeItem(tx, actor, visit.id, item, { doneOn, meterHours: hours.get(item.machineId) ?? null, note });
   }
   await closeVisit(tx, visit.id, finishedAt);
-  if (body.readings.length > 0) await revisitReadings(tx, [...hours.keys()]);
+  if (body.readings.length > 0) await revisitReadings(tx, [...hours.keys()], now);
+  await draftCharges(tx, visit.id, body.charges);
+  await emitEvent(
+    tx,
+    shopId,
+    'visit.done',
+    { visitId: visit.id, siteId: visit.siteId, finishedAt: body.finishedAt },
+    now,
+  );
 }

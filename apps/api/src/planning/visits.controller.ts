@@ -1,5 +1,5 @@
 import { pageOf, Visit, VisitChanges, VisitFinish, VisitQuery } from '@deckround/contracts';
-import { DomainError } from '@deckround/platform';
+import { type Clock, DomainError } from '@deckround/platform';
 import { dateColumn } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Headers, Inject, Param, Patch, Post, Query, Req, Res } from '@nestjs/common';
@@ -10,7 +10,7 @@ import { type Actor, Allow, Caller, siteScope } from '../access/actor.js';
 import { Answers, Changes, Creates } from '../http/answer.js';
 import { Once } from '../http/once.js';
 import { afterCursor, readCursor, toPage } from '../http/paging.js';
-import { STORE } from '../http/tokens.js';
+import { CLOCK, STORE } from '../http/tokens.js';
 import { etagOf, requireVersion } from '../http/version.js';
 import { confirmVisit } from './confirm-visit.js';
 import { finishVisit } from './finish-visit.js';
@@ -25,6 +25,7 @@ export class VisitsController {
   constructor(
     @Inject(STORE) private readonly store: Store,
     @Inject(Once) private readonly once: Once,
+    @Inject(CLOCK) private readonly clock: Clock,
   ) {}
 
   @Get()
@@ -92,7 +93,7 @@ export class VisitsController {
         if (pinned !== undefined) {
           await tx.visit.update({ where: { id }, data: { pinned, version: { increment: 1 } } });
         }
-        if (Object.keys(promise).length > 0) await confirmVisit(tx, before, promise);
+        if (Object.keys(promise).length > 0) await confirmVisit(tx, before, promise, this.clock.now());
       }
       return findVisit(tx, actor, id);
     });
@@ -110,7 +111,7 @@ export class VisitsController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
     return this.once.create(actor, request, reply, async (tx) => {
-      await finishVisit(tx, actor, await findVisit(tx, actor, id), body);
+      await finishVisit(tx, actor, await findVisit(tx, actor, id), body, this.clock.now());
       return visitViewFor(actor, await findVisit(tx, actor, id));
     });
   }

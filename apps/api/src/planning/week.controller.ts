@@ -65,7 +65,8 @@ export class WeekController {
         where: { state: 'proposed', visitDate: span(body) },
         include: VISIT_INCLUDE,
       });
-      for (const visit of visits) await confirmVisit(tx, visit, { moveCents: body.moveCents }, body.slotMinutes);
+      for (const visit of visits)
+        await confirmVisit(tx, visit, { moveCents: body.moveCents }, this.clock.now(), body.slotMinutes);
       return { confirmed: visits.length };
     });
   }

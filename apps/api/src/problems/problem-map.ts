@@ -14,6 +14,8 @@ export const PROBLEMS: Readonly<Record<DomainErrorCode, { status: number; title:
   'idempotency-key-reused': { status: 422, title: 'Idempotency-Key was used for another request' },
   'plan-not-ready': { status: 409, title: 'The plan is not ready' },
   'visit-closed': { status: 409, title: 'The visit is closed' },
+  'document-issued': { status: 409, title: 'The document is issued' },
+  'document-incomplete': { status: 409, title: 'The document cannot be issued yet' },
   'too-many-sign-ins': { status: 429, title: 'Too many sign-ins' },
 };
 

@@ -1,7 +1,7 @@
 import { type NamedDraft, type PlanChange, type PlannedVisit, reportRoute } from '@deckround/planning';
 import { DomainError } from '@deckround/platform';
 import { dateColumn, visitItemKey } from '@deckround/register-store';
-import type { Tx } from '@deckround/store';
+import { emitEvent, type Tx } from '@deckround/store';
 import type { Actor } from '../access/actor.js';
 import type { VisitRow } from '../planning/visit-view.js';
 import type { LoadedWeek } from './load-standing-week.js';
@@ -45,6 +45,10 @@ export async function writeWeekChange(
         pinned,
         isBroken: visitId !== null && broken.has(visitId),
       });
+      if (before !== null && isMoved(before, planned)) {
+        const told = { visitId: id, siteId: planned.siteId, startAt: planned.startAt, breaksPromise: broken.has(id) };
+        await emitEvent(tx, shopId, 'visit.moved', told, now);
+      }
       if (before === null) made.push(id);
       await writeItems(tx, shopId, id, planned, items, instance.snapshot.items);
     }
@@ -73,6 +77,14 @@ export async function writeWeekChange(
     },
   });
   return made;
+}
+
+/** Another time or technician for a visit that the customer was promised. */
+function isMoved(before: VisitRow, planned: PlannedVisit): boolean {
+  return (
+    before.state === 'confirmed' &&
+    (before.technicianId !== planned.technicianId || before.startAt.getTime() !== new Date(planned.startAt).getTime())
+  );
 }
 
 async function writeVisit(

@@ -1,0 +1,264 @@
+import {
+  type AgreedWork,
+  type ChargeSettings,
+  type Coverage,
+  dayDriveCost,
+  fromMinor,
+  overtimeMinutes,
+  type PartUsed,
+  shareOfDrive,
+  toMinor,
+  type VisitRecord,
+} from '@deckround/billing';
+import type { ChargeFacts } from '@deckround/contracts';
+import { DomainError } from '@deckround/platform';
+import { DEFAULT_SHOP } from '@deckround/register';
+import { dateColumn, dateText, wallClockOf } from '@deckround/register-store';
+import { estimateTrip } from '@deckround/routing';
+import type { Prisma, Tx } from '@deckround/store';
+import type { z } from 'zod';
+
+export type Facts = z.infer<typeof ChargeFacts>;
+
+const INCLUDE = {
+  shop: true,
+  technician: true,
+  site: { include: { customer: true } },
+  visitItems: {
+    include: {
+      machine: true,
+      serviceItem: { include: { serviceItemParts: { include: { part: true } } } },
+      stopgap: { include: { part: true } },
+      roadCall: true,
+    },
+  },
+} as const;
+export type ChargedVisit = Prisma.VisitGetPayload<{ include: typeof INCLUDE }>;
+type Item = ChargedVisit['visitItems'][number];
+
+export function findChargedVisit(tx: Tx, id: string): Promise<ChargedVisit> {
+  return tx.visit.findUniqueOrThrow({ where: { id }, include: INCLUDE });
+}
+
+/** What was done on a finished visit, as far as it is charged: the program's own records and what the facts add. */
+export async function buildRecord(
+  tx: Tx,
+  visit: ChargedVisit,
+  settings: ChargeSettings,
+  facts: Facts,
+  exemption: string | null,
+): Promise<VisitRecord> {
+  const { site, shop } = visit;
+  const done = visit.visitItems
+    .filter((item) => item.state === 'done')
+    .toSorted((one, other) => order(one).localeCompare(order(other)));
+  const finishedAt = visit.finishedAt ?? visit.endAt;
+  const clock = (instant: Date) => wallClockOf(instant, site.timeZone);
+  const servicedOn = clock(finishedAt).slice(0, 10);
+  const hours = await meterHours(tx, done, finishedAt);
+  const machineOf = (item: Pick<Item, 'machine'>) => ({
+    code: item.machine.code,
+    serial: item.machine.serial ?? '',
+    hours: hours.get(item.machine.id) ?? '',
+  });
+  const stated = new Map((facts.work ?? []).map((work) => [work.itemId, work]));
+  requireItems([...stated.keys()], done, '/work');
+  return {
+    currency: shop.currency,
+    servicedOn,
+    siteCode: site.code,
+    siteName: site.name,
+    work: done.map((item) => ({
+      id: item.id,
+      code: item.code,
+      title: item.slot === null ? item.title : `${item.title}, ${item.slot}`,
+      skill: item.serviceItem?.skill ?? item.stopgap?.skill ?? item.roadCall?.skill ?? null,
+      machine: machineOf(item),
+      flatMinutes: item.minutes,
+      actualMinutes: stated.get(item.id)?.minutes ?? null,
+      coverage: stated.get(item.id)?.coverage ?? null,
+    })),
+    parts:
+      facts.parts === undefined
+        ? done.flatMap((item) => standardParts(item, machineOf(item), shop.currency))
+        : await statedParts(tx, facts.parts, done, machineOf, shop.currency),
+    consumables: done.flatMap((item) =>
+      ((item.serviceItem?.consumables ?? []) as unknown as StandardConsumable[]).map((each) => ({
+        workId: item.id,
+        name: each.name,
+        quantity: String(each.quantity * (each.perSpindle ? item.machine.spindles : 1)),
+        unit: each.unit,
+        machine: machineOf(item),
+      })),
+    ),
+    overtimeMinutes: overtimeMinutes(clock(visit.startAt), clock(finishedAt), settings.labour),
+    travel: {
+      kilometres: kilometres(visit),
+      siteFee: fromMinor(site.visitFeeCents, shop.currency),
+      driveShare: await driveShare(tx, visit, settings),
+    },
+    agreed: await agreedWork(tx, visit, done, servicedOn),
+    exemption,
+  };
+}
+
+interface StandardConsumable {
+  name: string;
+  quantity: number;
+  unit: string;
+  perSpindle?: boolean;
+}
+
+function order(item: Item): string {
+  return `${item.machine.code}\u0000${item.code}\u0000${item.slot ?? ''}\u0000${item.id}`;
+}
+
+function requireItems(ids: readonly string[], done: readonly Item[], pointer: string): void {
+  const known = new Set(done.map((item) => item.id));
+  const wrong = ids.findIndex((id) => !known.has(id));
+  if (wrong >= 0) {
+    throw new DomainError('invalid-input', 'It names work that was not done on this visit.', [
+      { pointer: `${pointer}/${wrong}/itemId`, detail: 'not an item that was done' },
+    ]);
+  }
+}
+
+/** The last reading of each machine by then. */
+async function meterHours(tx: Tx, done: readonly Item[], until: Date): Promise<ReadonlyMap<string, string>> {
+  const rows = await tx.reading.findMany({
+    where: { machineId: { in: done.map((item) => item.machineId) }, readAt: { lte: until }, status: 'accepted' },
+    orderBy: [{ readAt: 'desc' }, { id: 'asc' }],
+    distinct: ['machineId'],
+  });
+  return new Map(rows.map((row) => [row.machineId, String(row.hours)]));
+}
+
+function standardParts(item: Item, machine: PartUsed['machine'], currency: string): PartUsed[] {
+  const rows = (item.serviceItem?.serviceItemParts ?? []).map(({ part, quantity, perSpindle }) => ({
+    part,
+    // Work on one spindle takes the parts of one.
+    quantity: quantity.times(perSpindle && item.slot === null ? item.machine.spindles : 1),
+  }));
+  if (item.stopgap?.part) rows.push({ part: item.stopgap.part, quantity: item.stopgap.partQuantity });
+  return rows.map(({ part, quantity }) => ({
+    workId: item.id,
+    ...priced(part, currency),
+    quantity: quantity.toString(),
+    machine,
+    coverage: null,
+  }));
+}
+
+async function statedParts(
+  tx: Tx,
+  stated: NonNullable<Facts['parts']>,
+  done: readonly Item[],
+  machineOf: (item: Item) => PartUsed['machine'],
+  currency: string,
+): Promise<PartUsed[]> {
+  const parts = new Map(
+    (await tx.part.findMany({ where: { id: { in: stated.map((each) => each.partId) } } })).map((part) => [
+      part.id,
+      part,
+    ]),
+  );
+  return stated.map(({ partId, itemId, machineId, quantity, coverage }, index) => {
+    const part = parts.get(partId);
+    const item = done.find((each) => (itemId === null ? each.machineId === machineId : each.id === itemId));
+    const fault = (field: string, detail: string) =>
+      new DomainError('invalid-input', 'It names a part or a place that is not of this visit.', [
+        { pointer: `/parts/${index}/${field}`, detail },
+      ]);
+    if (!part) throw fault('partId', 'no such part');
+    if (!item && itemId !== null) throw fault('itemId', 'not an item that was done');
+    if (!item && machineId !== null) throw fault('machineId', 'nothing was done on this machine');
+    return {
+      workId: itemId,
+      ...priced(part, currency),
+      quantity,
+      machine: item ? machineOf(item) : null,
+      coverage: (coverage as Coverage | undefined) ?? null,
+    };
+  });
+}
+
+function priced(part: Prisma.PartGetPayload<object>, currency: string) {
+  return {
+    code: part.code,
+    name: [part.description, part.designation].filter(Boolean).join(' '),
+    unit: part.unit,
+    unitPrice: fromMinor(part.unitPriceCents, currency),
+    unitCost: fromMinor(part.unitCostCents, currency),
+  };
+}
+
+function kilometres({ technician, site }: ChargedVisit): number {
+  const base = { latitude: technician.baseLatitude, longitude: technician.baseLongitude };
+  const { kind: _, ...travel } = DEFAULT_SHOP.travel as Extract<typeof DEFAULT_SHOP.travel, { kind: 'geodesic' }>;
+  return estimateTrip(base, site, travel).metres / 1000;
+}
+
+/** The visit's share of its technician's drive of that day; the route's row is held so that two visits cannot share alike. */
+async function driveShare(tx: Tx, visit: ChargedVisit, settings: ChargeSettings): Promise<string> {
+  const currency = visit.shop.currency;
+  if (settings.travel.rule !== 'shared-drive') return fromMinor(0, currency);
+  const day = { technicianId: visit.technicianId, visitDate: visit.visitDate };
+  const [route] = await tx.$queryRaw<{ drive_minutes: number }[]>`
+    select drive_minutes from day_route where technician_id = ${visit.technicianId}::uuid and route_date = ${visit.visitDate}::date
+    for update`;
+  const rows = await tx.visit.findMany({
+    where: { ...day, state: { not: 'cancelled' } },
+    include: { chargeDocuments: { where: { kind: 'invoice' }, orderBy: { createdAt: 'asc' }, take: 1 } },
+    orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
+  });
+  const visits = rows.map((row) => ({
+    visitId: row.id,
+    driveMinutes: row.driveMinutes,
+    given: row.id === visit.id ? null : (row.chargeDocuments[0]?.travelMinor ?? null),
+  }));
+  const driven = route?.drive_minutes ?? visits.reduce((total, each) => total + each.driveMinutes, 0);
+  const cost = toMinor(dayDriveCost(driven, settings.travel), currency);
+  return fromMinor(shareOfDrive(cost, visits, visit.id), currency);
+}
+
+/** What agreements of the customer include on that day, and how often it was done in the agreement's year so far. */
+async function agreedWork(
+  tx: Tx,
+  visit: ChargedVisit,
+  done: readonly Item[],
+  servicedOn: string,
+): Promise<AgreedWork[]> {
+  const day = dateColumn(servicedOn);
+  const { customerId } = visit.site;
+  const agreements = await tx.serviceAgreement.findMany({
+    where: { customerId, startsOn: { lte: day }, OR: [{ endsOn: null }, { endsOn: { gte: day } }] },
+    include: { serviceAgreementItems: { where: { included: true, itemCode: { in: done.map((item) => item.code) } } } },
+    orderBy: [{ startsOn: 'asc' }, { id: 'asc' }],
+  });
+  const agreed: AgreedWork[] = [];
+  for (const { name, startsOn, serviceAgreementItems } of agreements) {
+    for (const { itemCode, yearlyAllowance } of serviceAgreementItems.toSorted((a, b) =>
+      a.itemCode < b.itemCode ? -1 : 1,
+    )) {
+      const usedThisYear =
+        yearlyAllowance === null
+          ? 0
+          : await tx.completion.count({
+              where: {
+                itemCode,
+                machine: { site: { customerId } },
+                doneOn: { gte: yearStart(dateText(startsOn), servicedOn), lte: day },
+                OR: [{ visitId: null }, { visitId: { not: visit.id } }],
+              },
+            });
+      agreed.push({ agreement: name, itemCode, yearlyAllowance, usedThisYear });
+    }
+  }
+  return agreed;
+}
+
+/** The last anniversary of an agreement. */
+function yearStart(startsOn: string, on: string): Date {
+  const year = Number(on.slice(0, 4)) - (on.slice(5) < startsOn.slice(5) ? 1 : 0);
+  return dateColumn(`${year}-${startsOn.slice(5) === '02-29' ? '03-01' : startsOn.slice(5)}`);
+}

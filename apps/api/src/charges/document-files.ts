@@ -1,0 +1,20 @@
+import { type ChargeDocument, writeUbl } from '@deckround/billing';
+import { StreamableFile } from '@nestjs/common';
+import type { DocumentRow } from './document-view.js';
+import { writePdf } from './pdf/write-pdf.js';
+
+export function ublFile(row: DocumentRow): StreamableFile {
+  const document = row.document as unknown as ChargeDocument;
+  return new StreamableFile(Buffer.from(writeUbl(document)), {
+    type: 'application/xml; charset=utf-8',
+    disposition: `attachment; filename="${document.kind}-${document.number ?? 'draft'}.xml"`,
+  });
+}
+
+export async function pdfFile(row: DocumentRow): Promise<StreamableFile> {
+  const document = row.document as unknown as ChargeDocument;
+  return new StreamableFile(await writePdf(document), {
+    type: 'application/pdf',
+    disposition: `inline; filename="${document.kind}-${document.number ?? 'draft'}.pdf"`,
+  });
+}

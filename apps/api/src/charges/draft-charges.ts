@@ -1,0 +1,67 @@
+import { type ChargeDocument, checkDocument, draftDocument, priceVisit, toMinor } from '@deckround/billing';
+import { dateColumn } from '@deckround/register-store';
+import type { Tx } from '@deckround/store';
+import { buildRecord, type ChargedVisit, type Facts, findChargedVisit } from './build-record.js';
+import { buyerOf, exemptionOf, termsOf } from './settings.js';
+
+/** What a visit costs by the settings of today. */
+async function priceOf(tx: Tx, visit: ChargedVisit, facts: Facts, replaces: ChargeDocument['refersTo']) {
+  const { customer } = visit.site;
+  const { settings, buyer } = await termsOf(tx, customer.id);
+  const record = await buildRecord(tx, visit, settings, facts, exemptionOf(customer, buyer));
+  const document = draftDocument(priceVisit(record, settings), record, settings, {
+    seller: { code: visit.shop.name, ...settings.seller },
+    buyer: buyerOf(customer, buyer),
+    purchaseOrder: facts.purchaseOrder ?? buyer.purchaseOrder ?? '',
+    note: facts.note ?? '',
+    replaces,
+  });
+  const faults = checkDocument(document);
+  if (faults.length > 0) throw new Error(`The document does not add up: ${JSON.stringify(faults)}`);
+  const travel = document.charges.find((charge) => charge.kind === 'travel')?.amount ?? '0';
+  return {
+    currency: document.currency,
+    totalMinor: toMinor(document.totals.payable, document.currency),
+    travelMinor: toMinor(travel, document.currency),
+    servicedOn: dateColumn(document.servicedOn),
+    record: { facts, record } as object,
+    document: document as object,
+  };
+}
+
+/** Drafts the document of a visit that was just finished; a visit on which nothing was done has none. */
+export async function draftCharges(
+  tx: Tx,
+  visitId: string,
+  facts: Facts,
+  replaces: { id: string; refersTo: ChargeDocument['refersTo'] } | null = null,
+): Promise<string | null> {
+  const visit = await findChargedVisit(tx, visitId);
+  if (!visit.visitItems.some((item) => item.state === 'done')) return null;
+  const row = await tx.chargeDocument.create({
+    data: {
+      shopId: visit.shopId,
+      visitId,
+      siteId: visit.siteId,
+      customerId: visit.site.customerId,
+      kind: 'invoice',
+      replacesId: replaces?.id ?? null,
+      ...(await priceOf(tx, visit, facts, replaces?.refersTo ?? null)),
+    },
+  });
+  return row.id;
+}
+
+/** Computes a draft anew, with other facts or by other settings. */
+export async function redraftCharges(
+  tx: Tx,
+  draft: { id: string; visitId: string; document: unknown },
+  facts: Facts,
+): Promise<void> {
+  const visit = await findChargedVisit(tx, draft.visitId);
+  const { refersTo } = draft.document as ChargeDocument;
+  await tx.chargeDocument.update({
+    where: { id: draft.id },
+    data: { ...(await priceOf(tx, visit, facts, refersTo)), version: { increment: 1 } },
+  });
+}

@@ -1,0 +1,22 @@
+import { findDueEndpoints } from '@deckround/store';
+import type { SweepContext } from '../context.js';
+
+/** Asks every DELIVER_SECONDS for what is due. @returns how to stop; it waits for a look under way */
+export function startDeliveries({ store, queue, config, logger }: SweepContext): () => Promise<void> {
+  let underWay: Promise<void> | null = null;
+  const look = async () => {
+    for (const { id, shopId } of await store.asOwner(findDueEndpoints))
+      await queue.enqueue('deliver', { shopId, runId: id });
+  };
+  const timer = setInterval(() => {
+    underWay ??= look()
+      .catch((error: unknown) => logger.warn('deliveries.not-asked', { reason: String(error) }))
+      .finally(() => {
+        underWay = null;
+      });
+  }, config.DELIVER_SECONDS * 1000);
+  return async () => {
+    clearInterval(timer);
+    await underWay;
+  };
+}
