@@ -21,6 +21,7 @@ beforeAll(async () => {
   manager = await api.signIn('manager');
   technician = await api.signIn('technician');
   day = (await technician.get('/v1/field-day')).body;
+  await manager.post('/v1/webhook-endpoints', { url: 'https://receiver.example/', types: ['visit.done'] });
 }, 60_000);
 afterAll(async () => {
   await api.service.stop();
@@ -113,7 +114,19 @@ describe('a record of the field', () => {
       recordOf({ kind: 'item-done', itemId: item.id, code: item.code, slot: item.slot }, place);
     expect((await send(done(first))).body.state).toBe('applied');
     const early = (await manager.get(`/v1/completions?machineId=${machine.id}`)).body.items.length;
+    const parts = (await manager.get('/v1/parts')).body.items;
+    const used = { kind: 'part-used', partId: parts[0].id, name: parts[0].description, quantity: '3' };
+    expect((await send(recordOf(used, place))).body.state).toBe('applied');
     await send(recordOf({ kind: 'visit-finish', signedBy: 'Sorrel' }, place));
+    await send(recordOf({ kind: 'visit-finish', signedBy: 'Sorrel' }, place));
+    // Finished like any other visit: charged once, by what was recorded, and told to who listens.
+    const drafts = async () => (await manager.get(`/v1/charge-documents?visitId=${visit.id}`)).body.items;
+    const [draft] = await drafts();
+    expect(draft.state).toBe('draft');
+    const partLines = draft.document.lines.filter((line: { kind: string }) => line.kind === 'part');
+    expect(partLines.map((line: { quantity: string }) => Number(line.quantity))).toEqual([3]);
+    const told = await database.store.asOwner((tx) => tx.outboxEvent.findMany({ where: { type: 'visit.done' } }));
+    expect(told.map((event) => JSON.parse(event.body).data.visitId)).toEqual([visit.id]);
     const late = await send(
       second ? done(second) : recordOf({ kind: 'part-used', name: 'grease', quantity: '1' }, place),
     );
@@ -128,6 +141,9 @@ describe('a record of the field', () => {
     expect((await decide()).body.state).toBe('accepted');
     expect((await decide()).status).toBe(412);
     expect(await count()).toBe(1);
+    const after = await drafts();
+    expect(after).toHaveLength(1);
+    expect(after[0].version).toBe(draft.version + 1);
     // A meter runs on, whatever became of the visit.
     expect((await send(recordOf({ kind: 'reading', hours: '950' }, place))).body.state).toBe('applied');
   });

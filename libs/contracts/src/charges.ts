@@ -158,7 +158,10 @@ export const ChargeFacts = z
       )
       .max(500)
       .optional()
-      .meta({ description: 'All parts used; absent = the standard parts of the work done' }),
+      .meta({
+        description:
+          'All parts used; absent = those recorded at the machines, and the standard parts of the work on the others',
+      }),
   })
   .meta({ id: 'ChargeFacts', description: 'What was done, as far as it is charged' });
 

@@ -14,7 +14,7 @@ import type { ChargeFacts } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
 import { DEFAULT_SHOP } from '@deckround/register';
 import { dateColumn, dateText, wallClockOf } from '@deckround/register-store';
-import { estimateTrip } from '@deckround/routing';
+import { estimateTrip, type TravelSettings } from '@deckround/routing';
 import type { Prisma, Tx } from '@deckround/store';
 import type { z } from 'zod';
 
@@ -80,7 +80,7 @@ export async function buildRecord(
     })),
     parts:
       facts.parts === undefined
-        ? done.flatMap((item) => standardParts(item, machineOf(item), shop.currency))
+        ? await recordedParts(tx, visit, done, machineOf)
         : await statedParts(tx, facts.parts, done, machineOf, shop.currency),
     consumables: done.flatMap((item) =>
       ((item.serviceItem?.consumables ?? []) as unknown as StandardConsumable[]).map((each) => ({
@@ -149,6 +149,35 @@ function standardParts(item: Item, machine: PartUsed['machine'], currency: strin
   }));
 }
 
+/** Parts recorded at a machine; on machines without any record, the standard parts of the work done. */
+async function recordedParts(
+  tx: Tx,
+  { id, shop }: ChargedVisit,
+  done: readonly Item[],
+  machineOf: (item: Item) => PartUsed['machine'],
+): Promise<PartUsed[]> {
+  const uses = await tx.partUse.findMany({
+    where: { visitId: id, partId: { not: null } },
+    include: { part: true },
+    orderBy: [{ usedAt: 'asc' }, { id: 'asc' }],
+  });
+  const told = new Set(uses.map((use) => use.machineId));
+  const standard = done.filter((item) => !told.has(item.machineId));
+  return [
+    ...standard.flatMap((item) => standardParts(item, machineOf(item), shop.currency)),
+    ...uses.map(({ part, quantity, machineId }): PartUsed => {
+      const item = done.find((each) => each.machineId === machineId);
+      return {
+        workId: null,
+        ...priced(part!, shop.currency),
+        quantity: quantity.toString(),
+        machine: item ? machineOf(item) : null,
+        coverage: null,
+      };
+    }),
+  ];
+}
+
 async function statedParts(
   tx: Tx,
   stated: NonNullable<Facts['parts']>,
@@ -192,10 +221,10 @@ function priced(part: Prisma.PartGetPayload<object>, currency: string) {
   };
 }
 
-function kilometres({ technician, site }: ChargedVisit): number {
+function kilometres({ technician, site, shop }: ChargedVisit): number {
   const base = { latitude: technician.baseLatitude, longitude: technician.baseLongitude };
-  const { kind: _, ...travel } = DEFAULT_SHOP.travel as Extract<typeof DEFAULT_SHOP.travel, { kind: 'geodesic' }>;
-  return estimateTrip(base, site, travel).metres / 1000;
+  const { travel } = shop.settings as { travel?: TravelSettings };
+  return estimateTrip(base, site, travel ?? DEFAULT_SHOP.travel).metres / 1000;
 }
 
 /** The visit's share of its technician's drive of that day; the route's row is held so that two visits cannot share alike. */

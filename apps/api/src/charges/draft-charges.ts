@@ -52,6 +52,17 @@ export async function draftCharges(
   return row.id;
 }
 
+/** What came to light of a closed visit goes into its draft; an issued document stays, and is amended by a person. */
+export async function followLateFacts(tx: Tx, visitId: string): Promise<void> {
+  const latest = await tx.chargeDocument.findFirst({
+    where: { visitId, kind: 'invoice' },
+    orderBy: [{ createdAt: 'desc' }, { id: 'desc' }],
+  });
+  if (latest === null) await draftCharges(tx, visitId, {});
+  else if (latest.state === 'draft')
+    await redraftCharges(tx, latest, (latest.record as { facts?: Facts } | null)?.facts ?? {});
+}
+
 /** Computes a draft anew, with other facts or by other settings. */
 export async function redraftCharges(
   tx: Tx,

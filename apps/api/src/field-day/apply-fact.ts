@@ -1,10 +1,11 @@
 import type { FieldFact } from '@deckround/contracts';
 import { dateColumn, revisitReadings, wallClockOf } from '@deckround/register-store';
-import type { Tx } from '@deckround/store';
+import { emitEvent, type Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
 import { requireItemCode, slotId } from '../field-work/require-machine.js';
-import { closeVisit, completeItem } from '../planning/complete-item.js';
+import { closeVisit } from '../planning/close-visit.js';
+import { completeItem } from '../planning/complete-item.js';
 import type { VisitRow } from '../planning/visit-view.js';
 import { columnOrNull } from '../register/values.js';
 
@@ -20,7 +21,7 @@ export interface Place {
 }
 
 /** Writes down what follows from a fact. */
-export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact): Promise<void> {
+export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact, now: Date): Promise<void> {
   const { shopId } = actor;
   const { visit, happenedAt } = place;
   const machineId = place.machineId!;
@@ -35,7 +36,7 @@ export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact):
         skipDuplicates: true,
         data: [{ shopId, machineId, readAt: happenedAt, hours: fact.hours, source: actor.role! }],
       });
-      await revisitReadings(tx, [machineId]);
+      await revisitReadings(tx, [machineId], now);
       return;
     case 'item-done':
       return finishItem(tx, actor, place, fact, on);
@@ -97,10 +98,12 @@ export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact):
       await tx.followUp.create({
         data: { shopId, machineId, stopgapId: row.id, owed: fact.description, dueOn: columnOrNull(limitOn) },
       });
+      const told = { stopgapId: row.id, machineId, limitHours: fact.limitHours, limitOn };
+      await emitEvent(tx, shopId, 'stopgap.recorded', told, now);
       return;
     }
     case 'visit-finish':
-      if (visit !== null && visit.state !== 'done') await closeVisit(tx, visit.id, happenedAt);
+      if (visit !== null && visit.state !== 'done') await closeVisit(tx, visit, happenedAt, {}, now);
       return;
   }
 }

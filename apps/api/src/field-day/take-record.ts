@@ -4,6 +4,7 @@ import { DomainError } from '@deckround/platform';
 import type { Prisma, Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
+import { followLateFacts } from '../charges/draft-charges.js';
 import { requireMachines } from '../field-work/require-machine.js';
 import { VISIT_INCLUDE, type VisitRow } from '../planning/visit-view.js';
 import { applyFact, type Fact } from './apply-fact.js';
@@ -81,7 +82,9 @@ export async function applyRecord(
       machineId: row.machineId,
     },
     row.fact as Fact,
+    now,
   );
+  if (visit?.state === 'done') await followLateFacts(tx, visit.id);
 }
 
 /** The device's time, put right by what its clock was off when it sent; never in the future. */

@@ -54,9 +54,3 @@ export async function completeItem(
     ],
   });
 }
-
-/** What was not done by now is skipped and stays due. */
-export async function closeVisit(tx: Tx, visitId: string, finishedAt: Date): Promise<void> {
-  await tx.visitItem.updateMany({ where: { visitId, state: 'planned' }, data: { state: 'skipped' } });
-  await tx.visit.update({ where: { id: visitId }, data: { state: 'done', finishedAt, version: { increment: 1 } } });
-}

@@ -1,11 +1,11 @@
 import type { VisitFinish } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
 import { dateColumn, revisitReadings, wallClockOf } from '@deckround/register-store';
-import { emitEvent, type Tx } from '@deckround/store';
+import type { Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
-import { draftCharges } from '../charges/draft-charges.js';
-import { closeVisit, completeItem } from './complete-item.js';
+import { closeVisit } from './close-visit.js';
+import { completeItem } from './complete-item.js';
 import type { VisitRow } from './visit-view.js';
 
 /**
@@ -59,14 +59,6 @@ export async function finishVisit(
   for (const item of visit.visitItems.filter((each) => done.has(each.id) && each.state === 'planned')) {
     await completeItem(tx, actor, visit.id, item, { doneOn, meterHours: hours.get(item.machineId) ?? null, note });
   }
-  await closeVisit(tx, visit.id, finishedAt);
   if (body.readings.length > 0) await revisitReadings(tx, [...hours.keys()], now);
-  await draftCharges(tx, visit.id, body.charges);
-  await emitEvent(
-    tx,
-    shopId,
-    'visit.done',
-    { visitId: visit.id, siteId: visit.siteId, finishedAt: body.finishedAt },
-    now,
-  );
+  await closeVisit(tx, visit, finishedAt, body.charges, now);
 }
