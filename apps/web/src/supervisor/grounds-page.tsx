@@ -3,7 +3,6 @@ import { StateOfMachine } from '../design/state-shape.js';
 import { useWords } from '../words/words.js';
 import { BlockDays } from './block-days.js';
 import style from './grounds.module.css';
-import { canMow } from './machine-states.js';
 import { useGrounds } from './use-grounds.js';
 
 /** How many can mow on Saturday, then those that cannot, then all by site. */
@@ -12,7 +11,7 @@ export function GroundsPage() {
   const grounds = useGrounds();
   if (!grounds) return <h1>{t('wait')}</h1>;
   const { machines, sites, saturday } = grounds;
-  const idle = machines.filter(({ state }) => !canMow(state));
+  const idle = machines.filter(({ isReady }) => !isReady);
   const line = ({ machine, state, due }: (typeof machines)[number]) => (
     <li key={machine.id}>
       <Link to="/grounds/$machineId" params={{ machineId: machine.id }} className={style.line}>
@@ -27,7 +26,7 @@ export function GroundsPage() {
       <h1>{t('grounds.title', { usable: machines.length - idle.length, all: machines.length, day: day(saturday) })}</h1>
       {idle.length > 0 ? (
         <section className="tight">
-          <h2>{t('grounds.idle')}</h2>
+          <h2>{t('grounds.idle', { day: day(saturday) })}</h2>
           <ul className={style.list}>{idle.map(line)}</ul>
         </section>
       ) : null}

@@ -12,7 +12,7 @@ import { StateOfMachine } from '../design/state-shape.js';
 import { useWords } from '../words/words.js';
 import style from './grounds.module.css';
 import { History } from './history.js';
-import { canMow } from './machine-states.js';
+import { stopgapEnd } from './machine-states.js';
 import { TroubleForm } from './trouble-form.js';
 import { useGrounds } from './use-grounds.js';
 
@@ -25,7 +25,10 @@ export function GroundsMachinePage() {
   if (!grounds) return <h1>{t('wait')}</h1>;
   const found = grounds.machines.find(({ machine }) => machine.id === machineId);
   if (!found) return <h1>{t('not-found.title')}</h1>;
-  const { machine, state, due } = found;
+  const { machine, state, due, isReady } = found;
+  const end = stopgapEnd(due);
+  const isAway = state === 'down' || state === 'in-our-hands';
+  const verdict = isAway ? 'grounds.cannot' : isReady ? 'grounds.can' : 'grounds.runs-out';
   const next = grounds.nextVisitOf(machine.siteId);
   return (
     <div className={style.page} key={machineId}>
@@ -34,7 +37,11 @@ export function GroundsMachinePage() {
         {t('grounds.back')}
       </Link>
       <h1>
-        {t(canMow(state) ? 'grounds.can' : 'grounds.cannot', { machine: machine.code, day: day(grounds.saturday) })}
+        {t(verdict, {
+          machine: machine.code,
+          day: day(grounds.saturday),
+          end: end === null ? '' : day(end),
+        })}
       </h1>
       <StateOfMachine state={state} />
       {due.length > 0 ? (

@@ -15,8 +15,19 @@ export function stateOf(machine: Machine, due: readonly DueItem[]): MachineState
   return due.length > 0 ? 'service-soon' : 'ready';
 }
 
-/** It can mow: overdue service and stopgaps slow nobody down, a fault and the shop's hands do. */
-export const canMow = (state: MachineState): boolean => state !== 'down' && state !== 'in-our-hands';
+/** The day on which the first of its stopgaps is as likely as not at its limit; null = none, or nobody can tell. */
+export function stopgapEnd(due: readonly DueItem[]): string | null {
+  const ends = due.flatMap((item) => (item.kind === 'stopgap' && item.p50 !== null ? [item.p50] : []));
+  return ends.sort()[0] ?? null;
+}
+
+/**
+ * It can mow until a day: overdue service slows nobody down; a fault, the shop's hands and a stopgap that ends by then do.
+ */
+export function canMowUntil(day: string, state: MachineState, due: readonly DueItem[]): boolean {
+  const end = stopgapEnd(due);
+  return state !== 'down' && state !== 'in-our-hands' && (end === null || end > day);
+}
 
 /** The Saturday of this week; on a Sunday, that of the next. */
 export function saturdayFrom(date: string): string {

@@ -16,6 +16,22 @@ interface Draft {
 }
 const EMPTY: Draft = { code: '', words: '', answers: {}, usable: false };
 
+interface SentReport {
+  calledAt: string | null;
+  readonly callKey: string;
+  readonly photoId: string;
+  call: RoadCall | null;
+}
+
+function newReport(): SentReport {
+  return {
+    calledAt: null,
+    callKey: crypto.randomUUID(),
+    photoId: crypto.randomUUID(),
+    call: null,
+  };
+}
+
 /** What the machine does, the questions that belong to it, a photo, and whether it can still be used. */
 export function TroubleForm({ machine }: { readonly machine: Machine }) {
   const words = useWords();
@@ -24,32 +40,34 @@ export function TroubleForm({ machine }: { readonly machine: Machine }) {
   const symptoms = useQuery(symptomsQuery).data?.items ?? [];
   const draft = useDraft<Draft>(`trouble.${machine.id}`, EMPTY);
   const [photo, setPhoto] = useState<Blob | null>(null);
-  const ids = useRef({ call: crypto.randomUUID(), photo: crypto.randomUUID() });
+  // Pressed again after half of it went through, only the other half is sent.
+  const sent = useRef(newReport());
   const { code, answers, usable } = draft.value;
   const picked = symptoms.find((each) => each.code === code);
   const told = draft.value.words.trim();
   const report = useMutation({
     mutationFn: async () => {
-      const now = new Date().toISOString();
-      const call = await api.post<RoadCall>(
+      sent.current.calledAt ??= new Date().toISOString();
+      const { calledAt } = sent.current;
+      sent.current.call ??= await api.post<RoadCall>(
         '/v1/road-calls',
         {
           machineId: machine.id,
-          calledAt: now,
+          calledAt,
           symptom: told || picked?.title,
           usable,
           ...(picked ? { symptomCode: picked.code } : {}),
           answers: Object.fromEntries(Object.entries(answers).filter(([, answer]) => answer.trim() !== '')),
         },
-        ids.current.call,
+        sent.current.callKey,
       );
       if (photo) {
-        const place = queryOf({ machineId: machine.id, roadCallId: call.id, takenAt: now });
-        await send('PUT', `/v1/photos/${ids.current.photo}${place}`, { file: photo });
+        const place = queryOf({ machineId: machine.id, roadCallId: sent.current.call.id, takenAt: calledAt });
+        await send('PUT', `/v1/photos/${sent.current.photoId}${place}`, { file: photo });
       }
     },
     onSuccess: async () => {
-      ids.current = { call: crypto.randomUUID(), photo: crypto.randomUUID() };
+      sent.current = newReport();
       draft.drop(EMPTY);
       setPhoto(null);
       await client.invalidateQueries();

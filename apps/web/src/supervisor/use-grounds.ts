@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { useShop } from '../app/shop-words.js';
 import { dueQuery, machinesQuery, sitesQuery, visitsQuery } from '../data/queries.js';
-import { saturdayFrom, stateOf } from './machine-states.js';
+import { canMowUntil, saturdayFrom, stateOf } from './machine-states.js';
 
 /** The own machines as they stand, for the Saturday to come; undefined until all of it is read. */
 export function useGrounds() {
@@ -10,18 +10,19 @@ export function useGrounds() {
   const saturday = saturdayFrom(today);
   const machines = useQuery(machinesQuery).data;
   const sites = useQuery(sitesQuery).data;
-  const due = useQuery({ ...dueQuery({ until: saturday }), enabled: shop !== undefined }).data;
+  const service = useQuery({ ...dueQuery({ until: saturday, kind: 'service' }), enabled: shop !== undefined }).data;
+  // A stopgap is worth knowing of whenever it ends.
+  const stopgaps = useQuery({ ...dueQuery({ kind: 'stopgap' }), enabled: shop !== undefined }).data;
   const visits = useQuery({ ...visitsQuery(today), enabled: shop !== undefined }).data;
-  if (!machines || !sites || !due || !visits) return undefined;
-  const dueOf = (machineId: string) => due.filter((item) => item.machineId === machineId);
+  if (!machines || !sites || !service || !stopgaps || !visits) return undefined;
   return {
     saturday,
     sites,
-    machines: machines.map((machine) => ({
-      machine,
-      due: dueOf(machine.id),
-      state: stateOf(machine, dueOf(machine.id)),
-    })),
+    machines: machines.map((machine) => {
+      const due = [...stopgaps, ...service].filter((item) => item.machineId === machine.id);
+      const state = stateOf(machine, due);
+      return { machine, due, state, isReady: canMowUntil(saturday, state, due) };
+    }),
     nextVisitOf: (siteId: string) =>
       visits.find((visit) => visit.siteId === siteId && (visit.state === 'proposed' || visit.state === 'confirmed')),
   };

@@ -297,11 +297,12 @@ export const en = {
 
   'grounds.page': 'Machines – Deckround',
   'grounds.title': '{usable} of {all} ready for {day}',
-  'grounds.idle': 'Not to be used now',
+  'grounds.idle': 'Not ready for {day}',
   'grounds.no-visit': 'No visit is planned yet.',
   'grounds.back': 'Back to the machines',
   'grounds.can': '{machine} can mow until {day}',
   'grounds.cannot': '{machine} must not be used now',
+  'grounds.runs-out': '{machine} is good until about {end}: its stopgap ends before {day} is over',
   'grounds.due': 'falls due about {day}',
   'grounds.owed': 'Still owed',
   'grounds.done': 'Done and found',

@@ -301,11 +301,13 @@ export const es: Readonly<Record<WordKey, string>> = {
 
   'grounds.page': 'Máquinas – Deckround',
   'grounds.title': '{usable} de {all} listas para el {day}',
-  'grounds.idle': 'No se deben usar ahora',
+  'grounds.idle': 'No estarán listas para el {day}',
   'grounds.no-visit': 'Aún no hay visita planificada.',
   'grounds.back': 'Volver a las máquinas',
   'grounds.can': '{machine} puede segar hasta el {day}',
   'grounds.cannot': '{machine} no se debe usar ahora',
+  'grounds.runs-out':
+    '{machine} aguanta hasta el {end} más o menos: su arreglo provisional acaba antes de que termine el {day}',
   'grounds.due': 'vence hacia el {day}',
   'grounds.owed': 'Queda pendiente',
   'grounds.done': 'Hecho y encontrado',
