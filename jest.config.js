@@ -8,7 +8,7 @@ export default {
   moduleNameMapper: {
     '^@deckround/(contracts|billing|usage|upkeep|reliability|learning|routing|partition|planning|register|register-store|catalogue|store|jobs|platform)$':
       '<rootDir>/libs/$1/src/index.ts',
-    '^@deckround/(api|worker|cli)$': '<rootDir>/apps/$1/src/index.ts',
+    '^@deckround/(api|worker)$': '<rootDir>/apps/$1/src/index.ts',
     '^(\\.{1,2}/.*)\\.js$': '$1',
   },
   transform: {

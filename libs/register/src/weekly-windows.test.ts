@@ -1,7 +1,8 @@
 import { describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
 import type { WeeklyWindow } from './register.js';
-import { formatWeeklyWindows, InvalidWindows, parseWeeklyWindows } from './weekly-windows.js';
+import { formatWeeklyWindows } from './test-support/format-weekly-windows.js';
+import { InvalidWindows, parseWeeklyWindows } from './weekly-windows.js';
 
 const on = (weekday: number, startMinute: number, endMinute: number): WeeklyWindow => ({
   weekday,

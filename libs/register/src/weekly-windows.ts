@@ -1,4 +1,3 @@
-import { clockOf } from './local-date.js';
 import type { WeeklyWindow } from './register.js';
 
 const DAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
@@ -36,16 +35,6 @@ export function parseWeeklyWindows(text: string): WeeklyWindow[] {
   return windows;
 }
 
-/** The same text back, shortest form; days with equal hours are gathered. */
-export function formatWeeklyWindows(windows: readonly WeeklyWindow[]): string {
-  const byHours = new Map<string, number[]>();
-  for (const { weekday, startMinute, endMinute } of windows) {
-    const hours = `${clockOf(startMinute)}-${clockOf(endMinute)}`;
-    byHours.set(hours, [...(byHours.get(hours) ?? []), weekday].sort());
-  }
-  return [...byHours].map(([hours, days]) => `${daysText(days)} ${hours}`).join('; ');
-}
-
 function minuteOf(hour: string, minute: string, part: string): number {
   const total = Number(hour) * 60 + Number(minute);
   if (Number(minute) > 59 || total > 1440) throw new InvalidWindows(`"${part}" holds a time that does not exist`);
@@ -72,18 +61,4 @@ function dayIndex(name: string, part: string): number {
   if (index < 0)
     throw new InvalidWindows(`"${part}" names a day that cannot be read: use Mon, Tue, Wed, Thu, Fri, Sat, Sun`);
   return index + 1;
-}
-
-function daysText(days: readonly number[]): string {
-  const runs: [number, number][] = [];
-  for (const day of days) {
-    const last = runs.at(-1);
-    if (last && last[1] === day - 1) last[1] = day;
-    else runs.push([day, day]);
-  }
-  return runs
-    .map(([from, to]) =>
-      from === to ? DAYS[from - 1] : `${DAYS[from - 1]}${to === from + 1 ? ',' : '-'}${DAYS[to - 1]}`,
-    )
-    .join(',');
 }

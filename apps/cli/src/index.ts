@@ -1,1 +1,0 @@
-export { readFolder } from './read-folder.js';
