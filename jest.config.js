@@ -25,5 +25,5 @@ export default {
       },
     ],
   },
-  testTimeout: 60_000,
+  testTimeout: 120_000,
 };

@@ -64,14 +64,17 @@ const MANAGER = 'manager@small-shop.example';
 
   it('drags a visit with the price at the pointer; Escape leaves it where it was', async () => {
     const { page } = desk;
+    const priced = /It stands here|Costs \$|Saves \$|it cannot go here/;
+    await visits().last().scrollIntoViewIfNeeded();
     const from = (await visits().last().boundingBox())!;
     await page.mouse.move(from.x + 8, from.y + 8);
     await page.mouse.down();
     await page.mouse.move(from.x + 30, from.y + 12, { steps: 3 });
-    await page.getByText('the price shows here').waitFor();
+    // Said also when the hand holds still until the prices are there.
+    await page.getByText(priced).waitFor();
     const day = (await page.locator('[data-technician]').first().boundingBox())!;
     await page.mouse.move(day.x + day.width / 2, day.y + day.height / 2, { steps: 4 });
-    await page.getByText(/It stands here|Costs \$|Saves \$|it cannot go here/).waitFor();
+    await page.getByText(priced).waitFor();
     await page.keyboard.press('Escape');
     await page.mouse.up();
     expect(await page.getByText(/It stands here|Costs \$/).count()).toBe(0);

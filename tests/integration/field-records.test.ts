@@ -123,7 +123,7 @@ describe('a record of the field', () => {
     const drafts = async () => (await manager.get(`/v1/charge-documents?visitId=${visit.id}`)).body.items;
     const [draft] = await drafts();
     expect(draft.state).toBe('draft');
-    const partLines = draft.document.lines.filter((line: { kind: string }) => line.kind === 'part');
+    const partLines = draft.document.lines.filter((line: { kind: string }) => line.kind === 'parts');
     expect(partLines.map((line: { quantity: string }) => Number(line.quantity))).toEqual([3]);
     const told = await database.store.asOwner((tx) => tx.outboxEvent.findMany({ where: { type: 'visit.done' } }));
     expect(told.map((event) => JSON.parse(event.body).data.visitId)).toEqual([visit.id]);

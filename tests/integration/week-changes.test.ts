@@ -155,7 +155,10 @@ describe('a road call in mid-week', () => {
     const { options, stamp, likelyParts, cautions } = given.body;
     expect(options.length).toBeGreaterThan(0);
     expect(options[0].kind).toBe('squeeze-in');
-    expect(options[0].sentence).toMatch(/Technician T\d squeezes it in on \w+day \d\d:\d\d\..* It costs \$/);
+    // Which of two equal plans stands differs with the ids: the call rides along where a visit of its site is near.
+    expect(options[0].sentence).toMatch(
+      /Technician T\d (squeezes it in|takes it along on the visit already planned there,) on \w+day \d\d:\d\d\..* It costs \$/,
+    );
     for (const option of options) expect(new Date(option.startAt).getTime()).toBeGreaterThanOrEqual(+clock.now());
     expect(likelyParts[0]).toMatchObject({ because: 'Replace spindle bearings', onHand: 10 });
     expect(cautions.length).toBeGreaterThan(0);

@@ -34,7 +34,7 @@ export async function visitor(
 ): Promise<Visitor> {
   const context = await browser.newContext({ baseURL: address, viewport, locale: 'en-US', reducedMotion: 'reduce' });
   const page = await context.newPage();
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(30_000);
   const faults: string[] = [];
   page.on('console', (message) => {
     if (message.type() === 'error') faults.push(message.text());

@@ -2,6 +2,8 @@ import type { StopRule } from '@deckround/routing';
 
 /** Share of the time that the trial run may take. */
 const TRIAL_SHARE = 0.15;
+/** A long run needs no longer trial, and nobody should wait for its first plan. Milliseconds. */
+const LONGEST_TRIAL = 4000;
 
 /**
  * Iterations that fit into what is left of the given time, in thousands. A trial run measures the speed in its second
@@ -17,7 +19,7 @@ export function calibrate(
   trial: (stop: StopRule) => void,
 ): number {
   const clocked: { iterations: number; at: number }[] = [];
-  const span = seconds * 1000 * TRIAL_SHARE;
+  const span = Math.min(LONGEST_TRIAL, seconds * 1000 * TRIAL_SHARE);
   trial({
     limit: Infinity,
     share: (iterations) => {

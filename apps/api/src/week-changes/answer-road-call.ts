@@ -52,7 +52,7 @@ export async function giveOptions(tx: Tx, id: string, daysAhead: number, now: Da
     kept.push({ kind, days: keptDays(week, draft) });
     views.push({
       kind,
-      sentence: roadCallSentence(kind, change, {
+      sentence: roadCallSentence(kind, at, change, {
         technician,
         site: (siteId) => sites.find((each) => each.id === siteId)?.name ?? '',
         time: (instant) => spokenTime(instant),

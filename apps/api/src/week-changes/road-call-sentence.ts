@@ -14,12 +14,23 @@ const OPENING: Record<RoadCallKind, string> = {
   're-plan': 'takes it, and the day is arranged anew',
 };
 
+/** The visit that carries the call; `visitId` null = a visit of its own. */
+export interface Carrier {
+  visitId: string | null;
+  technicianId: string;
+  /** With offset. */
+  startAt: string;
+}
+
 /** One option in words: who goes when, who moves and by how much, and what it costs. */
-export function roadCallSentence(kind: RoadCallKind, change: PlanChange, names: Names): string {
+export function roadCallSentence(kind: RoadCallKind, carrier: Carrier, change: PlanChange, names: Names): string {
   const call = change.visits.find((visit) => visit.what === 'added' && visit.to !== null);
-  const opening = call
-    ? `${names.technician(call.to!.technicianId)} ${OPENING[kind]} on ${names.time(call.to!.startAt)}.`
-    : 'A visit already planned there takes it along.';
+  const who = names.technician(carrier.technicianId);
+  const when = names.time(carrier.startAt);
+  const opening =
+    carrier.visitId === null
+      ? `${who} ${OPENING[kind]} on ${when}.`
+      : `${who} takes it along on the visit already planned there, on ${when}.`;
   const others = change.visits.filter((visit) => visit !== call);
   const moved = others.map((visit) => {
     const place = names.site(visit.siteId);

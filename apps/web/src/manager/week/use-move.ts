@@ -39,6 +39,7 @@ export function useMove({ days, minuteOf, axis, slip }: Options) {
   current.current = move;
   const pressed = useRef<{ visit: Visit; x: number; y: number; grip: number } | null>(null);
   const dragged = useRef(false);
+  const pointer = useRef({ x: 0, y: 0 });
 
   const apply = useMutation({
     mutationFn: async ({
@@ -104,6 +105,23 @@ export function useMove({ days, minuteOf, axis, slip }: Options) {
   const latest = useRef({ days, minuteOf, axis });
   latest.current = { days, minuteOf, axis };
 
+  const lookUnder = useCallback((prices: MovePrices) => {
+    const { x, y } = pointer.current;
+    const track = document.elementFromPoint(x, y)?.closest<HTMLElement>('[data-technician]');
+    const left = x - (pressed.current?.grip ?? 0);
+    const under = track ? underPointer(prices, track, left, latest.current) : { place: null, closed: null };
+    setMove((before) =>
+      before === null || (before.place === under.place && before.closed === under.closed)
+        ? before
+        : { ...before, ...under },
+    );
+  }, []);
+  // The prices may come while the hand holds still.
+  const prices = move?.by === 'pointer' ? move.prices : null;
+  useEffect(() => {
+    if (prices && pressed.current) lookUnder(prices);
+  }, [prices, lookUnder]);
+
   useEffect(() => {
     const onMove = (event: PointerEvent) => {
       const press = pressed.current;
@@ -114,23 +132,8 @@ export function useMove({ days, minuteOf, axis, slip }: Options) {
         start(press.visit, 'pointer');
       }
       if (slip.current) slip.current.style.transform = `translate(${event.clientX + 14}px, ${event.clientY + 18}px)`;
-      const track = document.elementFromPoint(event.clientX, event.clientY)?.closest<HTMLElement>('[data-technician]');
-      const { prices } = current.current ?? {};
-      if (!prices) return;
-      const under = track ? underPointer(prices, track, event.clientX - press.grip) : { place: null, closed: null };
-      setMove((before) =>
-        before === null || (before.place === under.place && before.closed === under.closed)
-          ? before
-          : { ...before, ...under },
-      );
-    };
-    const underPointer = (prices: MovePrices, track: HTMLElement, x: number) => {
-      const { technician, date } = track.dataset as { technician: string; date: string };
-      const { left, width } = track.getBoundingClientRect();
-      const { axis: shown, minuteOf: minutes } = latest.current;
-      const minute = shown.from + ((x - left) / width) * (shown.to - shown.from);
-      const place = nearestPlace(prices, technician, date, minute, (instant) => minutes(date, instant));
-      return { place, closed: place ? null : closedDay(prices, technician, date) };
+      pointer.current = { x: event.clientX, y: event.clientY };
+      if (current.current?.prices) lookUnder(current.current.prices);
     };
     const onUp = () => {
       const wasDrag = dragged.current && pressed.current !== null;
@@ -167,7 +170,7 @@ export function useMove({ days, minuteOf, axis, slip }: Options) {
       removeEventListener('pointercancel', cancel);
       removeEventListener('keydown', onKey, true);
     };
-  }, [start, finish, cancel, slip]);
+  }, [start, finish, cancel, lookUnder, slip]);
 
   return {
     move,
@@ -194,4 +197,18 @@ export function useMove({ days, minuteOf, axis, slip }: Options) {
       );
     },
   };
+}
+
+/** The place of the strip under the pointer, or why that day cannot take the visit. `x`: left edge of the visit, pixels. */
+function underPointer(
+  prices: MovePrices,
+  track: HTMLElement,
+  x: number,
+  { axis, minuteOf }: Pick<Options, 'axis' | 'minuteOf'>,
+): Pick<Move, 'place' | 'closed'> {
+  const { technician, date } = track.dataset as { technician: string; date: string };
+  const { left, width } = track.getBoundingClientRect();
+  const minute = axis.from + ((x - left) / width) * (axis.to - axis.from);
+  const place = nearestPlace(prices, technician, date, minute, (instant) => minuteOf(date, instant));
+  return { place, closed: place ? null : closedDay(prices, technician, date) };
 }
