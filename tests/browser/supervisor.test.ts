@@ -92,4 +92,52 @@ const PICTURE = Buffer.from(
     },
     SLOW_MS,
   );
+
+  it(
+    'scans the label of a machine and enters its hours without signing in, in a few presses; signed in, is led to it',
+    async () => {
+      const manager = await api.signIn('manager');
+      const machines = (await manager.get('/v1/machines')).body.items as { id: string; code: string }[];
+      const machineId = machines.find((machine) => machine.code === 'M4')!.id;
+      const label = (await manager.post('/v1/machine-labels', { machineId })).body.items[0];
+      // As it stands in the code: all in capitals.
+      const address = `/L/${label.id}`;
+
+      const { page, faults } = await visitor(browser, api.service.address, PHONE);
+      let presses = 0;
+      const press = async (name: string) => {
+        presses += 1;
+        await page.getByRole('button', { name, exact: true }).click();
+      };
+      await page.goto(address);
+      await page.getByRole('heading', { name: 'What does the hour meter of M4 show?' }).waitFor();
+      await page.getByText(/^last 659\.0 h/).waitFor();
+      const found: string[] = [];
+      for (const light of ['light', 'dark'] as const) found.push(...(await accessibilityFaults(page, light)));
+      for (const key of '663.2') await press(key);
+      await press('Save the hours');
+      await page.getByText('The hours are saved.').waitFor();
+      await page.getByText(/^last 663\.2 h/).waitFor();
+      // Five keys and one button: at two seconds each, with the scan, under 15 s.
+      expect(presses).toBe(6);
+
+      await manager.delete(`/v1/machine-labels/${label.id}`);
+      await page.reload();
+      await page.getByRole('heading', { name: 'This label opens nothing any more' }).waitFor();
+      await page.getByText(/Scan the machine’s new label, or tell the shop the hours/).waitFor();
+      expect(await page.getByRole('button', { name: '7' }).count()).toBe(0);
+
+      const anew = (await manager.post('/v1/machine-labels', { machineId })).body.items[0];
+      const own = await visitor(browser, api.service.address, PHONE);
+      await signInAt(own.page, 'supervisor@small-shop.example', PASSWORD);
+      await own.page.goto(`/L/${anew.id}`);
+      await own.page.getByRole('heading', { name: /^M4 can mow until/ }).waitFor();
+
+      const readings = await database.store.asOwner((tx) => tx.reading.findMany({ where: { source: 'label' } }));
+      expect(readings.map((reading) => [reading.machineId, String(reading.hours)])).toEqual([[machineId, '663.2']]);
+      expect(found).toEqual([]);
+      expect([...faults, ...own.faults].filter((fault) => !/410/.test(fault))).toEqual([]);
+    },
+    SLOW_MS,
+  );
 });

@@ -45,7 +45,13 @@ describe('the OpenAPI document', () => {
         else expect(Object.keys(operation.responses)).toEqual(expect.arrayContaining(['401', '403', '429', '500']));
       }
     }
-    expect(open.sort()).toEqual(['get /health', 'get /ready', 'post /v1/session']);
+    expect(open.sort()).toEqual([
+      'get /health',
+      'get /ready',
+      'get /v1/labels/{id}',
+      'post /v1/labels/{id}/readings',
+      'post /v1/session',
+    ]);
   });
 
   it('gives every operation a name of its own', () => {

@@ -19,6 +19,8 @@ import { FIELD_WORK_CONTROLLERS } from './field-work/field-work.js';
 import { ReadingsController } from './field-work/readings.controller.js';
 import { Once } from './http/once.js';
 import { CLOCK, CONFIG, LOGGER, QUEUE, STORE } from './http/tokens.js';
+import { LabelsController } from './labels/labels.controller.js';
+import { MachineLabelsController } from './labels/machine-labels.controller.js';
 import { DueController } from './planning/due.controller.js';
 import { ForecastQualityController } from './planning/forecast-quality.controller.js';
 import { ForecastQualityService } from './planning/forecast-quality.service.js';
@@ -87,6 +89,8 @@ export class AppModule {
         PartOrdersController,
         AgreementsController,
         ReadingsController,
+        MachineLabelsController,
+        LabelsController,
         ...FIELD_WORK_CONTROLLERS,
         FieldDayController,
         FieldRecordsController,

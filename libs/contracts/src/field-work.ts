@@ -14,7 +14,7 @@ import {
   Version,
 } from './primitives.js';
 
-const ReadingSource = z.enum(['technician', 'supervisor', 'telematics', 'manager']);
+const ReadingSource = z.enum(['technician', 'supervisor', 'telematics', 'manager', 'label']);
 
 export const ReadingCreate = z
   .strictObject({ machineId: Id, readAt: InstantIn, hours: Hours, source: ReadingSource.optional() })

@@ -13,6 +13,8 @@ const Settings = z.object({
   /** Address and port the API listens on. */
   HOST: z.string().min(1).default('127.0.0.1'),
   PORT: z.coerce.number().int().min(0).max(65535).default(4310),
+  /** Address at which people reach the service, for what is printed; absent = the one that the request came to. */
+  PUBLIC_URL: z.url({ protocol: /^https?$/ }).optional(),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'silent']).default('info'),
   /** Connections to PostgreSQL. */
   DATABASE_POOL: whole(10),

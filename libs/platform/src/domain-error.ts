@@ -35,4 +35,6 @@ export type DomainErrorCode =
   | 'visit-closed'
   | 'document-issued'
   | 'document-incomplete'
-  | 'too-many-sign-ins';
+  | 'too-many-sign-ins'
+  | 'label-revoked'
+  | 'too-many-readings';

@@ -1,7 +1,7 @@
 import { type ChargeDocument, writeUbl } from '@deckround/billing';
 import { StreamableFile } from '@nestjs/common';
 import type { DocumentRow } from './document-view.js';
-import { writePdf } from './pdf/write-pdf.js';
+import { writePdf } from './write-pdf.js';
 
 export function ublFile(row: DocumentRow): StreamableFile {
   const document = row.document as unknown as ChargeDocument;

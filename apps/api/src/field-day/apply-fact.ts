@@ -1,9 +1,10 @@
 import type { FieldFact } from '@deckround/contracts';
-import { dateColumn, revisitReadings, wallClockOf } from '@deckround/register-store';
+import { dateColumn, wallClockOf } from '@deckround/register-store';
 import { emitEvent, type Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
 import { requireItemCode, slotId } from '../field-work/require-machine.js';
+import { takeReadings } from '../field-work/take-readings.js';
 import { closeVisit } from '../planning/close-visit.js';
 import { completeItem } from '../planning/complete-item.js';
 import type { VisitRow } from '../planning/visit-view.js';
@@ -32,11 +33,7 @@ export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact, 
     case 'cautions-seen':
       return; // the record itself is what is wanted
     case 'reading':
-      await tx.reading.createMany({
-        skipDuplicates: true,
-        data: [{ shopId, machineId, readAt: happenedAt, hours: fact.hours, source: actor.role! }],
-      });
-      await revisitReadings(tx, [machineId], now);
+      await takeReadings(tx, shopId, [{ machineId, readAt: happenedAt, hours: fact.hours, source: actor.role! }], now);
       return;
     case 'item-done':
       return finishItem(tx, actor, place, fact, on);

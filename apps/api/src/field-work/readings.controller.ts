@@ -23,11 +23,9 @@ import { CLOCK, STORE } from '../http/tokens.js';
 import { etagOf, requireVersion } from '../http/version.js';
 import { hoursText, instantOrNull } from '../register/values.js';
 import { requireMachines } from './require-machine.js';
+import { refuseFuture, type TakenReading, takeReadings } from './take-readings.js';
 
 type Row = Prisma.ReadingGetPayload<object>;
-
-/** A device's clock may run a little ahead. */
-const CLOCK_SKEW_MS = 5 * 60_000;
 
 @ApiTags('Reading')
 @ApiBearerAuth()
@@ -73,21 +71,19 @@ export class ReadingsController {
     return this.once.create(actor, request, reply, async (tx) => {
       const machineIds = [...new Set(body.readings.map((each) => each.machineId))];
       await requireMachines(tx, actor, machineIds);
-      this.refuseFuture(body.readings.map((each) => each.readAt));
-      const rows = body.readings.map((each) => ({
-        shopId: actor.shopId,
-        machineId: each.machineId,
-        readAt: new Date(each.readAt),
-        hours: each.hours,
-        source: sourceOf(actor, each.source),
+      const now = this.clock.now();
+      refuseFuture(
+        body.readings.map(({ readAt }, index) => ({ pointer: `/readings/${index}/readAt`, readAt })),
+        now,
+      );
+      const readings = body.readings.map(({ machineId, readAt, hours, source }) => ({
+        machineId,
+        readAt: new Date(readAt),
+        hours,
+        source: sourceOf(actor, source),
       }));
-      const { count } = await tx.reading.createMany({ data: rows, skipDuplicates: true });
-      await revisitReadings(tx, machineIds, this.clock.now());
-      const found = await tx.reading.findMany({
-        where: { OR: rows.map(({ machineId, readAt, source, hours }) => ({ machineId, readAt, source, hours })) },
-        orderBy: [{ readAt: 'asc' }, { id: 'asc' }],
-      });
-      return { added: count, repeated: rows.length - count, readings: found.map(toView) };
+      const { added, rows } = await takeReadings(tx, actor.shopId, readings, now);
+      return { added, repeated: readings.length - added, readings: rows.map(toView) };
     });
   }
 
@@ -174,17 +170,6 @@ export class ReadingsController {
     });
     return toPage(rows, limit, (row) => row.decidedAt.toISOString(), toDecisionView);
   }
-
-  private refuseFuture(instants: readonly string[]): void {
-    const latest = this.clock.now().getTime() + CLOCK_SKEW_MS;
-    const errors = instants.flatMap((instant, index) =>
-      new Date(instant).getTime() > latest
-        ? [{ pointer: `/readings/${index}/readAt`, detail: 'it lies in the future: check the device’s clock' }]
-        : [],
-    );
-    if (errors.length > 0)
-      throw new DomainError('invalid-input', 'Some readings lie in the future. None was recorded.', errors);
-  }
 }
 
 async function find(tx: Tx, actor: Actor, id: string): Promise<Row> {
@@ -220,7 +205,7 @@ async function keepDecision(
 }
 
 /** A person's reading is theirs, whatever the body says; an integration may say where it has it from. */
-function sourceOf(actor: Actor, stated: string | undefined): string {
+function sourceOf(actor: Actor, stated: TakenReading['source'] | undefined): TakenReading['source'] {
   return actor.role ?? stated ?? 'telematics';
 }
 

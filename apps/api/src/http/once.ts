@@ -22,7 +22,7 @@ export class Once {
    * @throws DomainError idempotency-key-missing, or idempotency-key-reused when the body differs from the first
    */
   async create<V extends object>(
-    actor: Actor,
+    actor: Pick<Actor, 'id' | 'shopId'>,
     request: FastifyRequest,
     reply: FastifyReply,
     work: (tx: Tx) => Promise<V>,

@@ -10,7 +10,8 @@ export function readCursor(text: string | undefined): Cursor | null {
   if (text === undefined) return null;
   try {
     const [key, id] = JSON.parse(Buffer.from(text, 'base64url').toString('utf8')) as [string, string];
-    if (typeof key === 'string' && typeof id === 'string' && /^[0-9a-f-]{36}$/.test(id)) return { key, id };
+    if (typeof key === 'string' && typeof id === 'string' && /^([0-9a-f-]{36}|[0-9A-Z]{26})$/.test(id))
+      return { key, id };
   } catch {
     // falls through to the fault
   }

@@ -54,6 +54,7 @@ function addProblems(path: string, method: string, operation: Operation): void {
   if (operation.security?.length || path === '/v1/session') add(401, 'Not signed in');
   if (operation.security?.length) add(403, 'Not allowed for this role or key');
   if (path.includes('{')) add(404, 'There is no such thing, or it is not yours to see');
+  if (path.startsWith('/v1/labels/')) add(410, 'The label was revoked');
   if (has('idempotency-key')) add(400, 'Idempotency-Key is missing, or the request cannot be read');
   else if (operation.requestBody) add(400, 'The request cannot be read');
   if (operation.requestBody || operation.parameters?.length) add(422, 'The input cannot be used');

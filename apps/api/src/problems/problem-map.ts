@@ -17,6 +17,8 @@ export const PROBLEMS: Readonly<Record<DomainErrorCode, { status: number; title:
   'document-issued': { status: 409, title: 'The document is issued' },
   'document-incomplete': { status: 409, title: 'The document cannot be issued yet' },
   'too-many-sign-ins': { status: 429, title: 'Too many sign-ins' },
+  'label-revoked': { status: 410, title: 'The label is no longer valid' },
+  'too-many-readings': { status: 429, title: 'Too many readings' },
 };
 
 /** Stable address of a problem type, as RFC 9457 wants it; a name, not a page. */

@@ -16,6 +16,14 @@ const signIn = createRoute({
   validateSearch: (search): { to?: string } => (isOwnAddress(search.to) ? { to: search.to } : {}),
 });
 
+/** What the code of a label opens, in capitals or not; whoever is signed in is led on from there. */
+const label = createRoute({
+  getParentRoute: () => root,
+  path: '/l/$labelId',
+  component: lazyRouteComponent(() => import('../label/label-page.js'), 'LabelPage'),
+  errorComponent: Failed,
+});
+
 /** Everything else is for people who are signed in. */
 const inside = createRoute({
   getParentRoute: () => root,
@@ -54,6 +62,7 @@ const due = createRoute({
 
 const routes = root.addChildren([
   signIn,
+  label,
   inside.addChildren([
     createRoute({ getParentRoute: () => inside, path: '/', component: Landing }),
     week,

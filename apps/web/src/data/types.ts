@@ -43,6 +43,10 @@ export type FollowUp = z.infer<typeof wire.FollowUp>;
 export type Stopgap = z.infer<typeof wire.Stopgap>;
 export type WeeklyWindow = z.infer<typeof wire.WeeklyWindow>;
 
+export type MachineLabel = z.infer<typeof wire.MachineLabel>;
+export type MachineLabels = z.infer<typeof wire.MachineLabels>;
+export type LabelledMachine = z.infer<typeof wire.LabelledMachine>;
+
 export interface Page<T> {
   readonly items: readonly T[];
   readonly next: string | null;

@@ -1,13 +1,9 @@
-import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
-import { useRef, useState } from 'react';
-import { describeFailure } from '../app/failed.js';
 import { api } from '../data/api.js';
-import { doubtAbout } from '../data/plausible-hours.js';
 import { readingsQuery } from '../data/queries.js';
 import type { Machine } from '../data/types.js';
-import { HoursDoubtNote } from '../design/hours-doubt.js';
-import { Keypad } from '../design/keypad.js';
+import { EnterHours } from '../design/enter-hours.js';
 import { StateOfMachine } from '../design/state-shape.js';
 import { useWords } from '../words/words.js';
 import style from './grounds.module.css';
@@ -62,59 +58,24 @@ export function GroundsMachinePage() {
           })}
         </p>
       ) : null}
-      <EnterHours machine={machine} />
+      <Hours machine={machine} />
       <TroubleForm machine={machine} />
       <History machineId={machine.id} />
     </div>
   );
 }
 
-function EnterHours({ machine }: { readonly machine: Machine }) {
-  const { t, hours, moment } = useWords();
+function Hours({ machine }: { readonly machine: Machine }) {
   const client = useQueryClient();
   const readings = useQuery(readingsQuery(machine.id)).data;
   const last = readings?.findLast((reading) => reading.status === 'accepted') ?? null;
-  const [typed, setTyped] = useState('');
-  const key = useRef(crypto.randomUUID());
-  const doubt = typed === '' ? null : doubtAbout(typed, last, new Date());
-  const save = useMutation({
-    mutationFn: () =>
-      api.post(
-        '/v1/readings',
-        { readings: [{ machineId: machine.id, readAt: new Date().toISOString(), hours: typed }] },
-        key.current,
-      ),
-    onSuccess: async () => {
-      key.current = crypto.randomUUID();
-      setTyped('');
-      await client.invalidateQueries({ queryKey: ['readings'] });
-    },
-    onError: () => {
-      key.current = crypto.randomUUID();
-    },
-  });
   return (
-    <section className="stack">
-      <h2>{t('hours.title')}</h2>
-      <p className="pencil">
-        {last ? t('hours.last', { hours: hours(last.hours), when: moment(last.readAt) }) : t('hours.none')}
-      </p>
-      <Keypad value={typed} label={t('hours.title')} onChange={setTyped} />
-      <HoursDoubtNote doubt={doubt} onTake={setTyped} />
-      {save.isSuccess && typed === '' ? <p role="status">{t('hours.saved')}</p> : null}
-      {save.error ? (
-        <p className="note clay" role="alert">
-          {describeFailure(save.error, t)}
-        </p>
-      ) : null}
-      <button
-        type="button"
-        className="press"
-        disabled={typed === '' || doubt?.kind === 'not-a-figure' || save.isPending}
-        onClick={() => save.mutate()}
-      >
-        {t(doubt === null ? 'hours.save' : 'hours.save-anyway')}
-      </button>
-    </section>
+    <EnterHours
+      last={last}
+      save={async (reading, key) => {
+        await api.post('/v1/readings', { readings: [{ machineId: machine.id, ...reading }] }, key);
+        await client.invalidateQueries({ queryKey: ['readings'] });
+      }}
+    />
   );
 }

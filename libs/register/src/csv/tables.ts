@@ -63,7 +63,7 @@ export const TABLES = {
     machine_id: column.identifier(),
     read_at: column.localDateTime(),
     hours: column.number({ min: 0, max: 999_999, unit: 'h' }),
-    source: column.oneOf(['technician', 'supervisor', 'telematics', 'manager'] as const),
+    source: column.oneOf(['technician', 'supervisor', 'telematics', 'manager', 'label'] as const),
   },
   'service_history.csv': {
     machine_id: column.identifier(),

@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
 import { useWords } from '../../words/words.js';
 import { KINDS, type Kind, kindOf, type Row } from './kinds.js';
+import { LabelOfMachine, SiteLabels } from './labels.js';
 import { MachineSlots } from './machine-slots.js';
 import { RecordForm } from './record-form.js';
 
@@ -35,7 +36,13 @@ export function RecordPage() {
         </p>
       ) : null}
       <RecordForm key={id} name={name} kind={kind} row={row ?? null} />
-      {name === 'machines' && row ? <MachineSlots machineId={id} /> : null}
+      {name === 'machines' && row ? (
+        <>
+          <MachineSlots machineId={id} />
+          <LabelOfMachine machineId={id} siteId={String(row['siteId'])} />
+        </>
+      ) : null}
+      {name === 'sites' && row ? <SiteLabels siteId={id} /> : null}
     </div>
   );
 }

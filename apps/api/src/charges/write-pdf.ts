@@ -1,9 +1,7 @@
 import type { ChargeDocument, ChargeLine, Party } from '@deckround/billing';
-import PDFDocument from 'pdfkit';
+import { MARGIN, type Pdf, pageNumbers, print, rule } from '../pdf/print.js';
+import { printable } from '../pdf/typeface.js';
 
-type Pdf = InstanceType<typeof PDFDocument>;
-
-const MARGIN = 50;
 /** Left edges and widths of the table's columns on US Letter, 612 points wide. */
 const COLUMNS = {
   name: { x: MARGIN, width: 270 },
@@ -18,26 +16,12 @@ const UNITS: Readonly<Record<string, string>> = { HUR: 'h', MIN: 'min', C62: '',
 export async function writePdf(document: ChargeDocument): Promise<Buffer> {
   const day = new Date(`${document.issuedOn ?? document.servicedOn}T00:00:00Z`);
   const title = titleOf(document);
-  const pdf = new PDFDocument({
-    size: 'LETTER',
-    margin: MARGIN,
-    bufferPages: true,
-    lang: 'en-US',
-    info: { Title: title, Author: document.seller.legalName, CreationDate: day, ModDate: day },
+  return print({ title, author: document.seller.legalName, day }, (pdf) => {
+    head(pdf, document, title);
+    table(pdf, document);
+    totals(pdf, document);
+    pageNumbers(pdf, (page, pages) => `${title}, page ${page} of ${pages}`);
   });
-  const chunks: Buffer[] = [];
-  pdf.on('data', (chunk: Buffer) => chunks.push(chunk));
-  const ended = new Promise<void>((done, fail) => {
-    pdf.on('end', () => done());
-    pdf.on('error', fail);
-  });
-  head(pdf, document, title);
-  table(pdf, document);
-  totals(pdf, document);
-  pageNumbers(pdf, title);
-  pdf.end();
-  await ended;
-  return Buffer.concat(chunks);
 }
 
 function titleOf({ kind, number }: ChargeDocument): string {
@@ -46,7 +30,7 @@ function titleOf({ kind, number }: ChargeDocument): string {
 }
 
 function head(pdf: Pdf, document: ChargeDocument, title: string): void {
-  pdf.font('Helvetica-Bold').fontSize(18).text(title, MARGIN, MARGIN);
+  pdf.font('bold').fontSize(18).text(title, MARGIN, MARGIN);
   pdf.fontSize(9).moveDown(0.6);
   const top = pdf.y;
   party(pdf, 'From', document.seller, MARGIN, top);
@@ -64,8 +48,8 @@ function head(pdf: Pdf, document: ChargeDocument, title: string): void {
   let y = top;
   for (const [name, value] of facts) {
     if (value === null) continue;
-    pdf.font('Helvetica-Bold').text(name, 420, y, { width: 65 });
-    pdf.font('Helvetica').text(printable(value), 490, y, { width: RIGHT - 490 });
+    pdf.font('bold').text(name, 420, y, { width: 65 });
+    pdf.font('regular').text(printable(value), 490, y, { width: RIGHT - 490 });
     y = pdf.y + 2;
   }
   pdf.y = Math.max(left, middle, y) + 14;
@@ -75,8 +59,8 @@ function head(pdf: Pdf, document: ChargeDocument, title: string): void {
 function party(pdf: Pdf, name: string, { legalName, taxNumber, address }: Party, x: number, y: number): void {
   const city = [address.city, address.subdivision, address.postalCode].filter(Boolean).join(' ');
   const lines = [legalName, address.street, city, address.country, taxNumber && `Tax number ${taxNumber}`];
-  pdf.font('Helvetica-Bold').text(name, x, y, { width: 170 });
-  pdf.font('Helvetica').text(printable(lines.filter(Boolean).join('\n')), { width: 170 });
+  pdf.font('bold').text(name, x, y, { width: 170 });
+  pdf.font('regular').text(printable(lines.filter(Boolean).join('\n')), { width: 170 });
 }
 
 function table(pdf: Pdf, document: ChargeDocument): void {
@@ -108,7 +92,7 @@ function priceOf({ unitPrice, priceBase, unitCode }: ChargeLine): string {
 
 function heading(pdf: Pdf): void {
   const { y } = pdf;
-  pdf.font('Helvetica-Bold').fontSize(9);
+  pdf.font('bold').fontSize(9);
   pdf.text('What', COLUMNS.name.x, y, { width: COLUMNS.name.width });
   for (const [column, text] of [
     ['quantity', 'Quantity'],
@@ -121,13 +105,13 @@ function heading(pdf: Pdf): void {
 
 function row(pdf: Pdf, name: string, detail: string, quantity: string, price: string, net: string): void {
   const { width } = COLUMNS.name;
-  pdf.font('Helvetica').fontSize(9);
+  pdf.font('regular').fontSize(9);
   const height =
     pdf.heightOfString(printable(name), { width }) + (detail ? pdf.heightOfString(printable(detail), { width }) : 0);
   if (pdf.y + height > pdf.page.height - MARGIN - 30) {
     pdf.addPage();
     heading(pdf);
-    pdf.font('Helvetica').fontSize(9);
+    pdf.font('regular').fontSize(9);
   }
   const { y } = pdf;
   pdf.fillColor('#000000').text(printable(name), COLUMNS.name.x, y, { width });
@@ -153,37 +137,9 @@ function totals(pdf: Pdf, { totals: sums, taxes, currency, kind }: ChargeDocumen
 
 function line(pdf: Pdf, name: string, value: string, isBold = false): void {
   const { y } = pdf;
-  pdf.font(isBold ? 'Helvetica-Bold' : 'Helvetica').fontSize(isBold ? 11 : 9);
+  pdf.font(isBold ? 'bold' : 'regular').fontSize(isBold ? 11 : 9);
   pdf.text(printable(name), 250, y, { width: 225, align: 'right' });
   const below = pdf.y;
   pdf.text(value, COLUMNS.net.x, y, { width: COLUMNS.net.width, align: 'right' });
   pdf.y = Math.max(below, pdf.y) + 3;
-}
-
-function rule(pdf: Pdf): void {
-  pdf
-    .moveTo(MARGIN, pdf.y + 2)
-    .lineTo(RIGHT, pdf.y + 2)
-    .lineWidth(0.5)
-    .strokeColor('#888888')
-    .stroke();
-  pdf.y += 8;
-}
-
-function pageNumbers(pdf: Pdf, title: string): void {
-  const { start, count } = pdf.bufferedPageRange();
-  for (let page = start; page < start + count; page += 1) {
-    pdf.switchToPage(page);
-    pdf.page.margins.bottom = 0; // else the line below starts another page
-    pdf.font('Helvetica').fontSize(8).fillColor('#555555');
-    pdf.text(`${title}, page ${page + 1} of ${count}`, MARGIN, pdf.page.height - 35, {
-      width: RIGHT - MARGIN,
-      align: 'center',
-    });
-  }
-}
-
-/** The standard fonts hold Windows-1252 only: what they lack is shown as a question mark, not as another letter. */
-function printable(text: string): string {
-  return text.replace(/[^\n\u0020-\u007e\u00a0-\u00ff\u20ac\u2018-\u201e\u2013\u2014\u2022\u2026]/gu, '?');
 }
