@@ -9,6 +9,7 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'libs/contracts': [],
   'libs/billing': [],
+  'libs/calendar': [],
   'libs/usage': [],
   'libs/reliability': [],
   'libs/upkeep': ['usage'],
@@ -21,7 +22,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'libs/platform': [],
   'libs/store': ['platform'],
   'libs/jobs': ['platform'],
-  'libs/register-store': ['catalogue', 'learning', 'platform', 'register', 'store', 'upkeep', 'usage'],
+  'libs/register-store': ['calendar', 'catalogue', 'learning', 'platform', 'register', 'store', 'upkeep', 'usage'],
   'apps/worker': [
     'contracts',
     'platform',
@@ -40,6 +41,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'apps/api': [
     'contracts',
     'billing',
+    'calendar',
     'platform',
     'store',
     'jobs',
@@ -77,6 +79,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 const PURE: Readonly<Record<string, readonly string[]>> = {
   'libs/contracts': ['zod'],
   'libs/billing': ['decimal.js', 'fast-xml-parser'],
+  'libs/calendar': ['ical-generator'],
   'libs/usage': ['zod'],
   'libs/reliability': [],
   'libs/upkeep': ['zod'],

@@ -48,6 +48,7 @@ describe('the OpenAPI document', () => {
     expect(open.sort()).toEqual([
       'get /health',
       'get /ready',
+      'get /v1/calendars/{file}',
       'get /v1/labels/{id}',
       'post /v1/labels/{id}/readings',
       'post /v1/session',

@@ -9,6 +9,8 @@ import { AccessService } from './access/access.service.js';
 import { PeopleController } from './access/people.controller.js';
 import { AccountingController } from './accounting/accounting.controller.js';
 import { AuditController } from './audit/audit.controller.js';
+import { CalendarAddressesController } from './calendars/calendar-addresses.controller.js';
+import { CalendarFeedController } from './calendars/calendar-feed.controller.js';
 import { ChargeDocumentsController } from './charges/documents.controller.js';
 import { ChargeSettingsController } from './charges/settings.controller.js';
 import { FieldDayController } from './field-day/field-day.controller.js';
@@ -117,6 +119,8 @@ export class AppModule {
         AccountingController,
         AuditController,
         WebhooksController,
+        CalendarAddressesController,
+        CalendarFeedController,
       ],
       providers: [
         { provide: STORE, useValue: context.store },

@@ -1,4 +1,5 @@
 export * from './access.js';
+export * from './calendars.js';
 export * from './charges.js';
 export * from './field-day.js';
 export * from './field-work.js';

@@ -4,4 +4,5 @@ export * from './life-history.js';
 export * from './load-register.js';
 export * from './local-time.js';
 export * from './set-aside.js';
+export * from './visit-calendar.js';
 export * from './write-catalogue.js';

@@ -88,12 +88,18 @@ export class PeopleController {
 
   @Delete('people/:id')
   @HttpCode(204)
-  @ApiNoContentResponse({ description: 'Can no longer sign in; running sign-ins have ended' })
+  @ApiNoContentResponse({
+    description: 'Can no longer sign in; running sign-ins and calendars the person opened have ended',
+  })
   async disable(@Caller() actor: Actor, @Param('id', { schema: z.uuid() }) id: string): Promise<void> {
     if (id === actor.id) throw new DomainError('conflict', 'You cannot lock yourself out: ask another manager.');
     await this.store.inShop(actor.shopId, async (tx) => {
       await tx.person.update({ where: { id }, data: { active: false } });
       await tx.session.updateMany({ where: { personId: id, endedAt: null }, data: { endedAt: new Date() } });
+      await tx.calendarAddress.updateMany({
+        where: { createdBy: id, revokedAt: null },
+        data: { revokedAt: new Date() },
+      });
     });
   }
 

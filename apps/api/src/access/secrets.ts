@@ -24,3 +24,4 @@ export function hashSecret(secret: string): string {
 
 export const SESSION_PREFIX = 'drs';
 export const KEY_PREFIX = 'drk';
+export const CALENDAR_PREFIX = 'drc';

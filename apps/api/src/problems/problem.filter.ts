@@ -21,7 +21,7 @@ export class ProblemFilter implements ExceptionFilter {
     if (found.status >= 500)
       this.logger.error(
         'request.failed',
-        { correlationId, method: request.method, path: request.url.split('?')[0] },
+        { correlationId, method: request.method, path: loggedPath(request.url) },
         exception,
       );
     const problem: Problem = { ...found, instance: request.url.split('?')[0]!, correlationId };
@@ -32,6 +32,11 @@ export class ProblemFilter implements ExceptionFilter {
       .header('content-type', 'application/problem+json; charset=utf-8')
       .send(JSON.stringify(problem));
   }
+}
+
+/** A path without what is asked and without the secret of a calendar, which is part of its path. */
+function loggedPath(url: string): string {
+  return url.split('?')[0]!.replace(/^(\/v1\/calendars\/).+/, '$1…');
 }
 
 function describe(exception: unknown): Found {

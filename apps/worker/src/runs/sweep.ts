@@ -1,4 +1,5 @@
 import type { JobName } from '@deckround/jobs';
+import { dropOldEntries } from '@deckround/register-store';
 import { findLostRuns, type RunTable } from '@deckround/store';
 import type { SweepContext } from '../context.js';
 import { askMonthlyRefits } from '../lives/ask-refits.js';
@@ -14,12 +15,17 @@ export async function sweepLostRuns({ store, queue, config, logger }: SweepConte
   }
 }
 
+async function sweepAll(context: SweepContext): Promise<void> {
+  await sweepLostRuns(context);
+  await askMonthlyRefits(context);
+  await context.store.asOwner((tx) => dropOldEntries(tx, context.clock.now()));
+}
+
 /** Sweeps now and then every SWEEP_SECONDS. @returns how to stop; it waits for a sweep under way */
 export function startSweep(context: SweepContext): () => Promise<void> {
   let underWay: Promise<void> | null = null;
   const sweep = () => {
-    underWay ??= sweepLostRuns(context)
-      .then(() => askMonthlyRefits(context))
+    underWay ??= sweepAll(context)
       .catch((error: unknown) => context.logger.warn('sweep.failed', { reason: String(error) }))
       .finally(() => {
         underWay = null;

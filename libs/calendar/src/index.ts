@@ -1,0 +1,2 @@
+export * from './calendar-entry.js';
+export * from './write-calendar.js';
