@@ -6,7 +6,7 @@ import type { ApiClient } from '../support/api-client.js';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
 import { rasterise, rectanglesOf } from '../support/pdf-pages.js';
 import { runningApi } from '../support/running-api.js';
-import { createSmallShop, PASSWORD, type SmallShop } from '../support/small-shop.js';
+import { createSmallShop, type SmallShop } from '../support/small-shop.js';
 
 // Its types name a default export that its code does not have for ES modules.
 const jsqr = createRequire(import.meta.url)('jsqr') as typeof import('jsqr')['default'];
@@ -42,13 +42,9 @@ const SHEETS = {
 } as const;
 
 async function sheetOf(siteId: string, query: string): Promise<Buffer> {
-  const token = (await api.client.post('/v1/session', { email: 'manager@small-shop.example', password: PASSWORD })).body
-    .token as string;
-  const response = await fetch(`${api.service.address}/v1/sites/${siteId}/label-sheet${query}`, {
-    headers: { authorization: `Bearer ${token}` },
-  });
-  expect(response.status).toBe(200);
-  return Buffer.from(await response.arrayBuffer());
+  const { status, bytes } = await manager.bytes(`/v1/sites/${siteId}/label-sheet${query}`);
+  expect(status).toBe(200);
+  return bytes;
 }
 
 describe('labels', () => {

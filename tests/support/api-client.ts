@@ -36,6 +36,14 @@ export class ApiClient {
     return this.send('DELETE', path, undefined, {});
   }
 
+  /** A file as it comes. */
+  async bytes(path: string): Promise<{ status: number; type: string | null; bytes: Buffer }> {
+    const headers: Record<string, string> = this.token === null ? {} : { authorization: `Bearer ${this.token}` };
+    const response = await fetch(`${this.address}${path}`, { headers });
+    const bytes = Buffer.from(await response.arrayBuffer());
+    return { status: response.status, type: response.headers.get('content-type'), bytes };
+  }
+
   async send(method: string, path: string, body: unknown, headers: Record<string, string>): Promise<Answer> {
     const response = await fetch(`${this.address}${path}`, {
       method,

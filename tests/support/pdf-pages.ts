@@ -7,9 +7,15 @@ export interface Rectangle {
   readonly height: number;
 }
 
+interface PdfObject {
+  readonly head: string;
+  /** Of a stream, unpacked; empty for everything else. */
+  readonly content: string;
+}
+
 /** The rectangles that are drawn on each page of a PDF of ours, in points from the top left corner. */
 export function rectanglesOf(pdf: Buffer): Rectangle[][] {
-  return contentsOf(pdf).map((content) =>
+  return pagesOf(objectsOf(pdf)).map(({ content }) =>
     [...content.matchAll(/^(-?[\d.]+) (-?[\d.]+) (-?[\d.]+) (-?[\d.]+) re$/gm)].map(([, x, y, width, height]) => ({
       x: Number(x),
       y: Number(y),
@@ -19,26 +25,62 @@ export function rectanglesOf(pdf: Buffer): Rectangle[][] {
   );
 }
 
-/** Drawing instructions of each page: the streams that begin by turning the page's axis downwards. */
-function contentsOf(pdf: Buffer): string[] {
-  const contents: string[] = [];
-  for (let from = pdf.indexOf('stream\n'); from >= 0; from = pdf.indexOf('stream\n', from + 1)) {
-    const begin = from + 'stream\n'.length;
-    const end = pdf.indexOf('\nendstream', begin);
-    if (end < 0) break;
-    const content = inflated(pdf.subarray(begin, end));
-    if (/^(q\s+)?1 0 0 -1 0 [\d.]+ cm/.test(content)) contents.push(content);
-    from = end + '\nendstream'.length;
-  }
-  return contents;
+/** The lines of text on each page, as a reader copies them out: through the embedded fonts' own tables. */
+export function linesOf(pdf: Buffer): string[][] {
+  const objects = objectsOf(pdf);
+  const fonts = new Map<string, string[]>();
+  for (const { head } of objects.values())
+    for (const [, name, id] of head.matchAll(/\/(F\d+) (\d+) 0 R/g)) fonts.set(name!, lettersOf(objects, id!));
+  return pagesOf(objects).map(({ content }) => {
+    const lines: string[] = [];
+    let letters: string[] = [];
+    for (const [, font, text] of content.matchAll(/\/(F\d+) [\d.]+ Tf|^\[(.*)\] TJ$/gm)) {
+      if (font !== undefined) letters = fonts.get(font) ?? [];
+      else {
+        const glyphs = [...text!.matchAll(/<([0-9a-f]+)>/g)].flatMap(([, hex]) => hex!.match(/.{4}/g) ?? []);
+        lines.push(glyphs.map((glyph) => letters[Number.parseInt(glyph, 16)] ?? '�').join(''));
+      }
+    }
+    return lines;
+  });
 }
 
-function inflated(bytes: Buffer): string {
-  try {
-    return inflateSync(bytes).toString('latin1');
-  } catch {
-    return '';
+/** Letters by number of glyph, from a font's ToUnicode table. */
+function lettersOf(objects: ReadonlyMap<string, PdfObject>, fontId: string): string[] {
+  const table = /\/ToUnicode (\d+) 0 R/.exec(objects.get(fontId)?.head ?? '')?.[1];
+  const letters: string[] = [];
+  for (const [, from, list] of (objects.get(table ?? '')?.content ?? '').matchAll(/<(\w+)> <\w+> \[([^\]]*)\]/g)) {
+    const codes = [...list!.matchAll(/<([0-9a-f ]+)>/g)].map(([, hex]) => hex!.replaceAll(' ', ''));
+    for (const [index, code] of codes.entries())
+      letters[Number.parseInt(from!, 16) + index] = Buffer.from(code, 'hex').swap16().toString('utf16le');
   }
+  return letters;
+}
+
+function pagesOf(objects: ReadonlyMap<string, PdfObject>): PdfObject[] {
+  return [...objects.values()]
+    .filter(({ head }) => /\/Type \/Page\b/.test(head))
+    .map(({ head }) => objects.get(/\/Contents (\d+) 0 R/.exec(head)![1]!)!);
+}
+
+function objectsOf(pdf: Buffer): Map<string, PdfObject> {
+  const objects = new Map<string, PdfObject>();
+  const text = pdf.toString('latin1');
+  const starts = [...text.matchAll(/^(\d+) 0 obj$/gm)];
+  for (const [index, start] of starts.entries()) {
+    const from = start.index;
+    const body = text.slice(from, starts[index + 1]?.index);
+    const stream = body.indexOf('stream\n');
+    const begin = from + stream + 'stream\n'.length;
+    const isPacked = stream >= 0 && body.slice(0, stream).includes('/FlateDecode');
+    objects.set(start[1]!, {
+      head: stream < 0 ? body : body.slice(0, stream),
+      content: isPacked
+        ? inflateSync(pdf.subarray(begin, from + body.lastIndexOf('\nendstream'))).toString('latin1')
+        : '',
+    });
+  }
+  return objects;
 }
 
 /** Black rectangles on white paper as pixels, four bytes each. */

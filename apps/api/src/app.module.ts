@@ -23,6 +23,7 @@ import { Once } from './http/once.js';
 import { CLOCK, CONFIG, LOGGER, QUEUE, STORE } from './http/tokens.js';
 import { LabelsController } from './labels/labels.controller.js';
 import { MachineLabelsController } from './labels/machine-labels.controller.js';
+import { PapersController } from './paper/papers.controller.js';
 import { DueController } from './planning/due.controller.js';
 import { ForecastQualityController } from './planning/forecast-quality.controller.js';
 import { ForecastQualityService } from './planning/forecast-quality.service.js';
@@ -95,6 +96,7 @@ export class AppModule {
         LabelsController,
         ...FIELD_WORK_CONTROLLERS,
         FieldDayController,
+        PapersController,
         FieldRecordsController,
         PartUsesController,
         WorkTimesController,

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { DayRoute, Visit, VisitItem } from './planning.js';
+import { DayRoute, PaperQuery, Visit, VisitItem } from './planning.js';
 import { Code, Hours, Id, Instant, InstantIn, LocalDate, PageQuery, Quantity, text, Version } from './primitives.js';
 import { Torque } from './register.js';
 
@@ -30,6 +30,7 @@ export const FieldDayQuery = z.object({
   date: LocalDate.optional().meta({ description: 'Left out = today, or the planned day that is nearest' }),
   technicianId: Id.optional().meta({ description: 'Left out = the technician that the caller is' }),
 });
+export const FieldDayPaperQuery = FieldDayQuery.extend(PaperQuery.shape);
 export const FieldDay = z
   .object({
     date: LocalDate,

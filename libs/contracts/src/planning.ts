@@ -213,6 +213,9 @@ export const VisitFinish = z
   .meta({ id: 'VisitFinish' });
 
 export const WeekQuery = z.object({ weekOf: LocalDate, days: z.coerce.number().int().min(1).max(28).default(7) });
+const PaperLanguage = z.enum(['en', 'es']).default('en').meta({ description: 'Language of the headings' });
+export const PaperQuery = z.object({ language: PaperLanguage });
+export const WeekPaperQuery = WeekQuery.extend({ language: PaperLanguage });
 export const DayRoute = z
   .object({
     technicianId: Id,

@@ -33,7 +33,8 @@ export class FieldDayController {
   }
 }
 
-async function technicianOf(tx: Tx, actor: Actor): Promise<string> {
+/** The technician whose days this person drives. @throws DomainError not-found */
+export async function technicianOf(tx: Tx, actor: Actor): Promise<string> {
   const technician = await tx.technician.findFirst({ where: { personId: actor.id } });
   if (!technician)
     throw new DomainError(

@@ -1,7 +1,9 @@
 import { Link, useParams } from '@tanstack/react-router';
 import { useState } from 'react';
+import { queryOf } from '../data/api.js';
 import { stored } from '../data/stored.js';
 import type { FieldDay, FieldVisit } from '../data/types.js';
+import { FileButton } from '../design/file-button.js';
 import { useWords } from '../words/words.js';
 import { dayChanges, useFieldDay } from './field-day.js';
 import { geoAddress } from './geo-address.js';
@@ -83,7 +85,7 @@ function Stop({ date, visit }: { readonly date: string; readonly visit: FieldVis
 
 /** What to put into the van, ticked off on this device. */
 function LoadList({ found }: { readonly found: FieldDay }) {
-  const { t, number } = useWords();
+  const { t, number, language } = useWords();
   const kept = stored<readonly string[]>(`deckround.load.${found.technician.id}.${found.date}`);
   const [ticked, setTicked] = useState<readonly string[]>(kept.read() ?? []);
   const load = found.route?.load ?? [];
@@ -111,6 +113,9 @@ function LoadList({ found }: { readonly found: FieldDay }) {
             </span>
           </label>
         ))}
+        <FileButton path={`/v1/field-day/load-list.pdf${queryOf({ date: found.date, language })}`}>
+          {t('print.load-list')}
+        </FileButton>
       </div>
     </details>
   );

@@ -1,7 +1,9 @@
 import { Link, useParams } from '@tanstack/react-router';
 import { useState } from 'react';
+import { queryOf } from '../data/api.js';
 import { stored } from '../data/stored.js';
 import type { FieldDay, FieldVisit } from '../data/types.js';
+import { FileButton } from '../design/file-button.js';
 import { outbox, useKeptOf } from '../offline/outbox.js';
 import { useWords } from '../words/words.js';
 import { useFieldDay, visitOf } from './field-day.js';
@@ -13,7 +15,7 @@ import style from './technician.module.css';
 export function VisitPage() {
   const { date, visitId } = useParams({ from: '/inside/day/$date/$visitId' });
   const { day, error } = useFieldDay(date);
-  const { t, range } = useWords();
+  const { t, range, language } = useWords();
   const kept = useKeptOf(visitId);
   if (error) throw error;
   if (!day) return <h1>{t('wait')}</h1>;
@@ -35,6 +37,9 @@ export function VisitPage() {
       <a className="press-quiet" href={geoAddress(visit.site)}>
         {t('day.navigate')}
       </a>
+      <FileButton path={`/v1/visits/${visit.id}/visit-sheet.pdf${queryOf({ language })}`}>
+        {t('print.visit-sheet')}
+      </FileButton>
       <WorkClock visit={visit} />
       <MachineList day={day} visit={visit} kept={kept} />
       {isFinished ? (

@@ -805,6 +805,9 @@ export const en = {
   'label.offset-y': 'Shift down, mm',
   'label.print-hint': 'Print at 100 %, not fitted to the page.',
   'source.label': 'by the machine’s label',
+  'print.load-lists': 'Print load lists',
+  'print.load-list': 'Print the load list',
+  'print.visit-sheet': 'Print visit sheet',
 
   'help.key-group': 'on Due: groups by site, and back',
 } as const;

@@ -810,6 +810,9 @@ export const es: Readonly<Record<WordKey, string>> = {
   'label.offset-y': 'Mover hacia abajo, mm',
   'label.print-hint': 'Imprima al 100 %, sin ajustar a la página.',
   'source.label': 'por la etiqueta de la máquina',
+  'print.load-lists': 'Imprimir listas de carga',
+  'print.load-list': 'Imprimir la lista de carga',
+  'print.visit-sheet': 'Imprimir hoja de visita',
 
   'help.key-group': 'en Por hacer: agrupa por lugar, y vuelve',
 };

@@ -1,8 +1,9 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { describeFailure } from '../../app/failed.js';
-import { api } from '../../data/api.js';
+import { api, queryOf } from '../../data/api.js';
 import type { Week } from '../../data/types.js';
+import { FileButton } from '../../design/file-button.js';
 import { useWords } from '../../words/words.js';
 import type { PlanSearch } from './plan-search.js';
 import style from './week.module.css';
@@ -18,7 +19,7 @@ interface Props {
 }
 
 export function PlanActions({ plan, week, comparing, canCompare, onCompare }: Props) {
-  const { t, number } = useWords();
+  const { t, number, language } = useWords();
   const client = useQueryClient();
   const [seconds, setSeconds] = useState<number>(SECONDS[0]);
   const start = useMutation({ mutationFn: () => plan.start(seconds) });
@@ -70,6 +71,11 @@ export function PlanActions({ plan, week, comparing, canCompare, onCompare }: Pr
             <button type="button" className="press" onClick={() => promise.mutate()} disabled={promise.isPending}>
               {t('week.promise-all', { n: proposed, count: number(proposed) })}
             </button>
+          ) : null}
+          {week !== undefined && planned ? (
+            <FileButton path={`/v1/week/load-lists.pdf${queryOf({ weekOf: week.weekOf, language })}`}>
+              {t('print.load-lists')}
+            </FileButton>
           ) : null}
           {canCompare ? (
             <button

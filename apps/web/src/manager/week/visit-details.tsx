@@ -2,8 +2,9 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useEffect, useRef, useState } from 'react';
 import { describeFailure } from '../../app/failed.js';
-import { api } from '../../data/api.js';
+import { api, queryOf } from '../../data/api.js';
 import type { Machine, Site, Visit, VisitItem } from '../../data/types.js';
+import { FileButton } from '../../design/file-button.js';
 import { Why } from '../../design/why.js';
 import { useWords, type Words } from '../../words/words.js';
 import { HoldAndBar } from './hold-and-bar.js';
@@ -43,6 +44,9 @@ export function VisitDetails({ visit, sites, machines, onMove, onClose }: Props)
       <p>{visitReason(visit, { t, money, minutes })}</p>
       <PromiseForm key={visit.id + visit.version} visit={visit} />
       {visit.state === 'done' ? null : <HoldAndBar key={visit.id} visit={visit} onMove={onMove} />}
+      <FileButton path={`/v1/visits/${visit.id}/visit-sheet.pdf${queryOf({ language: words.language })}`}>
+        {t('print.visit-sheet')}
+      </FileButton>
       <ul className={style.machines}>
         {[...groups].map(([machineId, items]) => (
           <li key={machineId}>

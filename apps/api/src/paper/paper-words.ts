@@ -1,0 +1,91 @@
+/** Words on printed sheets. Titles, steps and cautions come as the shop has them. */
+const EN = {
+  loadList: 'Load list',
+  visitSheet: 'Visit sheet',
+  leave: (from: string, to: string) => `Leave ${from}, back ${to}`,
+  noRoute: 'Nothing is planned on this day.',
+  nothingToLoad: 'Nothing has to be loaded.',
+  missing: (n: string) => `${n} MISSING`,
+  stops: 'Stops',
+  machines: (codes: string) => `Machines: ${codes}`,
+  promised: (slot: string) => `promised ${slot}`,
+  gate: 'At the gate',
+  serial: (serial: string) => `serial ${serial}`,
+  lastHours: (hours: string, day: string) => `last ${hours} h on ${day}`,
+  noReading: 'no reading yet',
+  hoursNow: 'Hours now',
+  stopgap: (what: string, limit: string) => `On a stopgap: ${what} (limit: ${limit})`,
+  before: 'Before the first step',
+  torqueManual: 'the figure is in the machine’s manual',
+  found: 'Found and measured',
+  moreWork: 'Other work found, parts used',
+  began: 'Began',
+  ended: 'Ended',
+  name: 'Name',
+  signature: 'Signature',
+  page: (what: string, page: number, pages: number) => `${what}, page ${page} of ${pages}`,
+  scan: 'Scan to open',
+};
+type PaperTexts = typeof EN;
+
+const ES: PaperTexts = {
+  loadList: 'Lista de carga',
+  visitSheet: 'Hoja de visita',
+  leave: (from, to) => `Salida ${from}, regreso ${to}`,
+  noRoute: 'No hay nada planeado este día.',
+  nothingToLoad: 'No hay nada que cargar.',
+  missing: (n) => `FALTAN ${n}`,
+  stops: 'Paradas',
+  machines: (codes) => `Máquinas: ${codes}`,
+  promised: (slot) => `prometida ${slot}`,
+  gate: 'En la entrada',
+  serial: (serial) => `serie ${serial}`,
+  lastHours: (hours, day) => `última ${hours} h el ${day}`,
+  noReading: 'sin lectura',
+  hoursNow: 'Horas ahora',
+  stopgap: (what, limit) => `Con arreglo provisional: ${what} (límite: ${limit})`,
+  before: 'Antes del primer paso',
+  torqueManual: 'la cifra está en el manual de la máquina',
+  found: 'Hallado y medido',
+  moreWork: 'Otro trabajo hallado, piezas usadas',
+  began: 'Inicio',
+  ended: 'Fin',
+  name: 'Nombre',
+  signature: 'Firma',
+  page: (what, page, pages) => `${what}, página ${page} de ${pages}`,
+  scan: 'Escanear para abrir',
+};
+
+export interface PaperWords extends PaperTexts {
+  readonly language: 'en' | 'es';
+  /** A local date, `YYYY-MM-DD`, with its weekday. */
+  day(date: string): string;
+  /** The clock of a zone. */
+  time(instant: string, timeZone: string): string;
+  slot(from: string, to: string, timeZone: string): string;
+  number(value: number): string;
+}
+
+export function paperWords(language: 'en' | 'es'): PaperWords {
+  const locale = language === 'es' ? 'es-US' : 'en-US';
+  const dayFormat = new Intl.DateTimeFormat(locale, {
+    weekday: 'long',
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+    timeZone: 'UTC',
+  });
+  const numberFormat = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
+  const time = (instant: string, timeZone: string) =>
+    new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23', timeZone }).format(
+      new Date(instant),
+    );
+  return {
+    ...(language === 'es' ? ES : EN),
+    language,
+    day: (date) => dayFormat.format(new Date(`${date}T00:00:00Z`)),
+    time,
+    slot: (from, to, timeZone) => `${time(from, timeZone)}–${time(to, timeZone)}`,
+    number: (value) => numberFormat.format(value),
+  };
+}
