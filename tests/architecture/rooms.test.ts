@@ -24,6 +24,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'libs/jobs': ['platform'],
   'libs/register-store': ['calendar', 'catalogue', 'learning', 'platform', 'register', 'store', 'upkeep', 'usage'],
   'apps/worker': [
+    'calendar',
     'contracts',
     'platform',
     'store',

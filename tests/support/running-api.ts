@@ -10,6 +10,7 @@ export async function runningApi(
   redis?: { url: string; prefix: string },
   clock?: Clock,
   port = 0,
+  settings: Record<string, string> = {},
 ) {
   const config = parseConfig({
     PORT: String(port),
@@ -17,6 +18,7 @@ export async function runningApi(
     JOB_LEASE_SECONDS: '3',
     SWEEP_SECONDS: '1',
     ...(redis ? { REDIS_URL: redis.url, QUEUE_PREFIX: redis.prefix } : {}),
+    ...settings,
   });
   const service: Service = await startService(config, {
     logger: createLogger('silent', 'test'),

@@ -23,6 +23,8 @@ import { Once } from './http/once.js';
 import { CLOCK, CONFIG, LOGGER, QUEUE, STORE } from './http/tokens.js';
 import { LabelsController } from './labels/labels.controller.js';
 import { MachineLabelsController } from './labels/machine-labels.controller.js';
+import { NoticesController } from './notices/notices.controller.js';
+import { SiteContactsController } from './notices/site-contacts.js';
 import { PapersController } from './paper/papers.controller.js';
 import { DueController } from './planning/due.controller.js';
 import { ForecastQualityController } from './planning/forecast-quality.controller.js';
@@ -123,6 +125,8 @@ export class AppModule {
         WebhooksController,
         CalendarAddressesController,
         CalendarFeedController,
+        SiteContactsController,
+        NoticesController,
       ],
       providers: [
         { provide: STORE, useValue: context.store },

@@ -3,6 +3,7 @@ import type { WorkerContext } from './context.js';
 import { deliverProcessor } from './deliver/deliver.processor.js';
 import { forecastProcessor } from './forecast/forecast.processor.js';
 import { livesProcessor } from './lives/lives.processor.js';
+import { notifyProcessor } from './notices/notify.processor.js';
 import { planProcessor } from './plan/plan.processor.js';
 
 /** Every kind of background work; the same ones run in process and under BullMQ. */
@@ -12,5 +13,6 @@ export function createProcessors(context: WorkerContext): Processors {
     plan: planProcessor(context),
     lives: livesProcessor(context),
     deliver: deliverProcessor(context),
+    notify: notifyProcessor(context),
   };
 }

@@ -5,6 +5,7 @@ export * from './field-day.js';
 export * from './field-work.js';
 export * from './forecast-quality.js';
 export * from './labels.js';
+export * from './notices.js';
 export * from './planning.js';
 export * from './primitives.js';
 export * from './register.js';

@@ -4,8 +4,10 @@ import { Id, Instant, PageQuery, text, Version } from './primitives.js';
 export const EventType = z.enum([
   'visit.promised',
   'visit.moved',
+  'visit.cancelled',
   'visit.done',
   'stopgap.recorded',
+  'stopgap.limit-near',
   'reading.set-aside',
   'document.issued',
   'document.credited',

@@ -9,6 +9,8 @@ export const JOBS = {
   lives: RunIds,
   /** runId names the endpoint whose events are due. */
   deliver: RunIds,
+  /** runId names the shop whose notices are due. */
+  notify: RunIds,
 } as const;
 
 export type JobName = keyof typeof JOBS;

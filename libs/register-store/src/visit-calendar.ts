@@ -37,6 +37,14 @@ export async function siteCalendar(tx: Tx, siteId: string, now: Date): Promise<C
   };
 }
 
+/** One visit, for its site; null when it is gone. */
+export async function visitCalendar(tx: Tx, visitId: string): Promise<Calendar | null> {
+  const row = await tx.calendarEntry.findFirst({ where: { visitId }, include: { site: { include: { shop: true } } } });
+  if (!row) return null;
+  const { name, timeZone, shop } = row.site;
+  return { name, timeZone, entries: await withWork(tx, [row], () => shop.name) };
+}
+
 function entriesWhere(tx: Tx, whose: Prisma.CalendarEntryWhereInput, now: Date): Promise<Row[]> {
   const since = (ms: number) => ({ gte: new Date(now.getTime() - ms) });
   return tx.calendarEntry.findMany({

@@ -1,7 +1,7 @@
 import { pageOf, Visit, VisitChanges, VisitFinish, VisitQuery } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
 import { dateColumn } from '@deckround/register-store';
-import type { Store, Tx } from '@deckround/store';
+import { emitEvent, type Store, type Tx } from '@deckround/store';
 import { Body, Controller, Get, Headers, Inject, Param, Patch, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
@@ -84,6 +84,10 @@ export class VisitsController {
       if (before.state === 'done')
         throw new DomainError('visit-closed', 'The visit is done: what was done cannot be planned any more.');
       if (body.state === 'cancelled') {
+        if (before.state === 'confirmed') {
+          const told = { visitId: id, siteId: before.siteId };
+          await emitEvent(tx, actor.shopId, 'visit.cancelled', told, this.clock.now());
+        }
         await tx.visit.update({
           where: { id },
           data: { state: 'cancelled', pinned: false, promisedFrom: null, promisedTo: null, version: { increment: 1 } },

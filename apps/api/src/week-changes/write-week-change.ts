@@ -56,6 +56,9 @@ export async function writeWeekChange(
   }
   for (const { visitId, what } of change.visits) {
     if (what !== 'dropped') continue;
+    const dropped = loaded.visits.get(visitId!);
+    if (dropped?.state === 'confirmed')
+      await emitEvent(tx, shopId, 'visit.cancelled', { visitId, siteId: dropped.siteId }, now);
     await tx.visit.update({
       where: { id: visitId! },
       data: {

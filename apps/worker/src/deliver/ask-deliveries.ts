@@ -1,4 +1,4 @@
-import { findDueEndpoints } from '@deckround/store';
+import { findDueEndpoints, findShopsWithNotices } from '@deckround/store';
 import type { SweepContext } from '../context.js';
 
 /** Asks every DELIVER_SECONDS for what is due. @returns how to stop; it waits for a look under way */
@@ -7,6 +7,9 @@ export function startDeliveries({ store, queue, config, logger }: SweepContext):
   const look = async () => {
     for (const { id, shopId } of await store.asOwner(findDueEndpoints))
       await queue.enqueue('deliver', { shopId, runId: id });
+    if (config.SMTP_URL === undefined) return;
+    for (const { shopId } of await store.asOwner(findShopsWithNotices))
+      await queue.enqueue('notify', { shopId, runId: shopId });
   };
   const timer = setInterval(() => {
     underWay ??= look()

@@ -58,7 +58,9 @@ export function planProcessor(context: WorkerContext) {
       try {
         const plan = await search.plan;
         clearInterval(look);
-        await run.finish('done', (tx) => writeWeekPlan(tx, shopId, runId, register, plan, snapshot.asOf));
+        await run.finish('done', (tx) =>
+          writeWeekPlan(tx, shopId, runId, register, plan, snapshot.asOf, context.clock.now()),
+        );
       } finally {
         clearInterval(look);
       }

@@ -9,7 +9,7 @@ import {
   stopgapItemId,
 } from '@deckround/register';
 import { dateColumn } from '@deckround/register-store';
-import type { Tx } from '@deckround/store';
+import { emitEvent, type Tx } from '@deckround/store';
 
 /**
  * Writes a week from its first day that is not over: proposed visits are replaced, confirmed ones keep their promise and
@@ -23,6 +23,7 @@ export async function writeWeekPlan(
   register: Register,
   plan: WeekPlan,
   asOf: string,
+  now: Date,
 ): Promise<void> {
   const run = await tx.planRun.findUniqueOrThrow({ where: { id: runId } });
   const from = new Date(Math.max(run.weekOf.getTime(), dateColumn(asOf).getTime()));
@@ -33,12 +34,18 @@ export async function writeWeekPlan(
     data: { state: 'open', visitId: null, version: { increment: 1 } },
   });
   await tx.visit.deleteMany({ where: { state: 'proposed', pinned: false, visitDate: days } });
-  await tx.visit.updateMany({
+  const unkept = await tx.visit.findMany({
     where: {
       OR: [{ state: 'confirmed' }, { state: 'proposed', pinned: true }],
       visitDate: days,
       id: { notIn: plan.visits.flatMap((visit) => visit.promisedVisitId ?? []) },
     },
+  });
+  for (const { id, siteId, state } of unkept) {
+    if (state === 'confirmed') await emitEvent(tx, shopId, 'visit.cancelled', { visitId: id, siteId }, now);
+  }
+  await tx.visit.updateMany({
+    where: { id: { in: unkept.map((visit) => visit.id) } },
     data: {
       state: 'cancelled',
       pinned: false,

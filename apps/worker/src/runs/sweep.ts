@@ -3,6 +3,7 @@ import { dropOldEntries } from '@deckround/register-store';
 import { findLostRuns, type RunTable } from '@deckround/store';
 import type { SweepContext } from '../context.js';
 import { askMonthlyRefits } from '../lives/ask-refits.js';
+import { tellNearLimits } from '../notices/tell-limits.js';
 
 const JOB_OF: Readonly<Record<RunTable, JobName>> = { plan_run: 'plan', forecast_run: 'forecast', life_run: 'lives' };
 
@@ -18,6 +19,7 @@ export async function sweepLostRuns({ store, queue, config, logger }: SweepConte
 async function sweepAll(context: SweepContext): Promise<void> {
   await sweepLostRuns(context);
   await askMonthlyRefits(context);
+  await tellNearLimits(context);
   await context.store.asOwner((tx) => dropOldEntries(tx, context.clock.now()));
 }
 

@@ -1,10 +1,13 @@
 import type { Tx } from '../store.js';
+import { addNotices, contactsFor, noticeSubject } from './notice.repository.js';
 
 export const EVENT_TYPES = [
   'visit.promised',
   'visit.moved',
+  'visit.cancelled',
   'visit.done',
   'stopgap.recorded',
+  'stopgap.limit-near',
   'reading.set-aside',
   'document.issued',
   'document.credited',
@@ -12,8 +15,8 @@ export const EVENT_TYPES = [
 export type EventType = (typeof EVENT_TYPES)[number];
 
 /**
- * Tells every endpoint that wants it of something that happened, in the transaction that makes it true. The data are
- * thin: ids and states, no names or addresses; the receiver reads the rest with its own key.
+ * Tells every endpoint, and every contact of the site, that wants it of something that happened, in the transaction that
+ * makes it true. The data are thin: ids and states, no names or addresses; the receiver reads the rest with its own key.
  */
 export async function emitEvent(
   tx: Tx,
@@ -28,11 +31,14 @@ export async function emitEvent(
     where: onlyTo === undefined ? { OR: [{ types: { has: type } }, { types: { isEmpty: true } }] } : { id: onlyTo },
     select: { id: true },
   });
-  if (endpoints.length === 0) return;
+  const subject = onlyTo === undefined ? noticeSubject(type, data) : null;
+  const contacts = subject === null ? [] : await contactsFor(tx, type, subject);
+  if (endpoints.length + contacts.length === 0) return;
   const event = await tx.outboxEvent.create({ data: { shopId, type, occurredAt: now, body } });
   await tx.webhookDelivery.createMany({
     data: endpoints.map(({ id }) => ({ shopId, endpointId: id, eventId: event.id, nextAttemptAt: now })),
   });
+  if (subject && contacts.length > 0) await addNotices(tx, shopId, event.id, subject, contacts, now);
 }
 
 /** Endpoints that have something due, across shops. */

@@ -1,0 +1,52 @@
+import type { JobPayload } from '@deckround/jobs';
+import { claimNotices, type Prisma } from '@deckround/store';
+import type { WorkerContext } from '../context.js';
+import { pauseSeconds } from '../deliver/pauses.js';
+import { composeNotice } from './compose-notice.js';
+import { type MailOutcome, openMailer } from './mail.js';
+
+const BATCH = 20;
+/** News older than this is not sent any more. */
+const GIVE_UP_MS = 2 * 86_400_000;
+
+/**
+ * Sends the due notices of one shop, one after the other. At least once: what was sent but not yet written down when the
+ * process is killed is sent again, under the same Message-ID.
+ */
+export function notifyProcessor({ store, config, clock, logger }: WorkerContext) {
+  return async ({ shopId }: JobPayload<'notify'>): Promise<void> => {
+    if (config.SMTP_URL === undefined) return;
+    const mailer = openMailer(config.SMTP_URL, config.MAIL_FROM);
+    try {
+      for (;;) {
+        const ids = await store.inShop(shopId, (tx) => claimNotices(tx, BATCH, BATCH * config.JOB_LEASE_SECONDS));
+        if (ids.length === 0) return;
+        for (const id of ids) {
+          const { row, notice } = await store.inShop(shopId, async (tx) => ({
+            row: await tx.notice.findUnique({ where: { id }, include: { event: true } }),
+            notice: await composeNotice(tx, id),
+          }));
+          if (row?.state !== 'waiting') continue;
+          const isOld = clock.now().getTime() - row.event.occurredAt.getTime() > GIVE_UP_MS;
+          const data =
+            notice === null
+              ? { state: 'superseded' }
+              : isOld
+                ? { state: 'given-up', lastError: row.lastError ?? 'It could not be sent within two days.' }
+                : outcomeOf(await mailer.send(id, notice), row.attempts, clock.now(), config.MAIL_PAUSE_SECONDS);
+          await store.inShop(shopId, (tx) => tx.notice.updateMany({ where: { id, state: 'waiting' }, data }));
+          logger.info('notice.tried', { noticeId: id, state: String(data.state ?? 'waiting') });
+        }
+      }
+    } finally {
+      mailer.close();
+    }
+  };
+}
+
+function outcomeOf(outcome: MailOutcome, attempts: number, now: Date, firstPause: number): Prisma.NoticeUpdateInput {
+  if (outcome.kind === 'sent') return { state: 'sent', sentAt: now, lastError: null };
+  if (outcome.kind === 'refused') return { state: 'refused', lastError: outcome.error };
+  const pause = pauseSeconds(attempts, firstPause, Math.random());
+  return { lastError: outcome.error, nextAttemptAt: new Date(now.getTime() + pause * 1000) };
+}
