@@ -45,7 +45,9 @@ describe('signing in', () => {
     for (let i = 0; i < 10; i += 1) expect((await attempt()).status).toBe(401);
     const refused = await attempt();
     expect(refused.status).toBe(429);
-    expect(refused.headers.get('retry-after')).toBe('900');
+    const wait = Number(refused.headers.get('retry-after'));
+    expect(wait).toBeGreaterThan(0);
+    expect(wait).toBeLessThanOrEqual(90); // one more each tenth of a quarter of an hour
   });
 
   it('ends when signed out', async () => {

@@ -18,6 +18,8 @@ export async function runningApi(
     JOB_LEASE_SECONDS: '3',
     SWEEP_SECONDS: '1',
     ...(redis ? { REDIS_URL: redis.url, QUEUE_PREFIX: redis.prefix } : {}),
+    // What a test does in a moment is not what a caller does in a minute.
+    ...{ RATE_KEY_PER_MINUTE: '0', RATE_SESSION_PER_MINUTE: '0', RATE_PUBLIC_PER_MINUTE: '0' },
     ...settings,
   });
   const service: Service = await startService(config, {

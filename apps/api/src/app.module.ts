@@ -20,7 +20,7 @@ import { PartUsesController, WorkTimesController } from './field-day/visit-facts
 import { FIELD_WORK_CONTROLLERS } from './field-work/field-work.js';
 import { ReadingsController } from './field-work/readings.controller.js';
 import { Once } from './http/once.js';
-import { CLOCK, CONFIG, LOGGER, QUEUE, STORE } from './http/tokens.js';
+import { CLOCK, CONFIG, LOGGER, QUEUE, RATE_LIMITER, STORE } from './http/tokens.js';
 import { LabelsController } from './labels/labels.controller.js';
 import { MachineLabelsController } from './labels/machine-labels.controller.js';
 import { NoticesController } from './notices/notices.controller.js';
@@ -32,6 +32,8 @@ import { ForecastQualityService } from './planning/forecast-quality.service.js';
 import { PlansController } from './planning/plans.controller.js';
 import { VisitsController } from './planning/visits.controller.js';
 import { WeekController } from './planning/week.controller.js';
+import { RateLimitGuard } from './rate-limits/rate-limit.guard.js';
+import type { RateLimiter } from './rate-limits/rate-limiter.js';
 import { AgreementsController } from './register/agreements.js';
 import { CustomersController } from './register/customers.js';
 import { ImportController } from './register/import.controller.js';
@@ -64,6 +66,7 @@ export interface ApiContext {
   readonly queue: JobQueue;
   readonly clock: Clock;
   readonly logger: Logger;
+  readonly limiter: RateLimiter;
 }
 
 @Module({})
@@ -134,7 +137,9 @@ export class AppModule {
         { provide: CONFIG, useValue: context.config },
         { provide: CLOCK, useValue: context.clock },
         { provide: LOGGER, useValue: context.logger },
+        { provide: RATE_LIMITER, useValue: context.limiter },
         { provide: APP_GUARD, useClass: AccessGuard },
+        { provide: APP_GUARD, useClass: RateLimitGuard },
         AccessService,
         ForecastQualityService,
         ShopLives,

@@ -14,7 +14,11 @@ const MAX_BODY = 4 * 1024 * 1024;
 
 /** The API as an application that does not listen yet. */
 export async function createApi(context: ApiContext): Promise<NestFastifyApplication> {
-  const adapter = new FastifyAdapter({ bodyLimit: MAX_BODY, forceCloseConnections: true });
+  const adapter = new FastifyAdapter({
+    bodyLimit: MAX_BODY,
+    forceCloseConnections: true,
+    trustProxy: context.config.TRUSTED_PROXIES ?? false,
+  });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.for(context), adapter, {
     logger: false,
     abortOnError: false,

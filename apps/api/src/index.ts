@@ -1,3 +1,4 @@
 export { hashPassword } from './access/secrets.js';
 export { createApi } from './create-api.js';
+export * from './rate-limits/rate-limiter.js';
 export { type Service, startService } from './start-service.js';

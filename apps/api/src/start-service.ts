@@ -5,6 +5,7 @@ import { type Clock, type Config, createLogger, type Logger, systemClock } from 
 import { type Database, openDatabase, Store } from '@deckround/store';
 import { createProcessors, startDeliveries, startSweep } from '@deckround/worker';
 import { createApi } from './create-api.js';
+import { MemoryRateLimiter, RedisRateLimiter } from './rate-limits/rate-limiter.js';
 
 export interface Service {
   readonly address: string;
@@ -39,13 +40,17 @@ export async function startService(
       : new BullQueue({ redisUrl: config.REDIS_URL, prefix: config.QUEUE_PREFIX });
   const stopSweep = inProcess ? startSweep({ ...context, queue }) : async () => {};
   const stopDeliveries = inProcess ? startDeliveries({ ...context, queue }) : async () => {};
-  const app = await createApi({ config, store, queue, clock, logger });
+  const limiter =
+    config.REDIS_URL === undefined
+      ? new MemoryRateLimiter()
+      : new RedisRateLimiter(config.REDIS_URL, config.QUEUE_PREFIX, logger);
+  const app = await createApi({ config, store, queue, clock, logger, limiter });
   try {
     await app.listen(config.PORT, config.HOST);
   } catch (error) {
     await stopSweep();
     await stopDeliveries();
-    await Promise.allSettled([app.close(), queue.close(), store.close()]);
+    await Promise.allSettled([app.close(), queue.close(), limiter.close(), store.close()]);
     if (!options.database) await database.stop();
     if ((error as NodeJS.ErrnoException).code === 'EADDRINUSE') {
       throw new Error(
@@ -67,6 +72,7 @@ export async function startService(
       await stopDeliveries();
       await app.close();
       await queue.close();
+      await limiter.close();
       await store.close();
       if (!options.database) await database.stop();
     },

@@ -63,11 +63,17 @@ export const Myself = z
   .meta({ id: 'Myself' });
 
 export const KeyScope = z.enum(['read', 'readings', 'register', 'accounting']);
+const RequestsPerMinute = z
+  .int()
+  .min(1)
+  .max(60_000)
+  .meta({ description: 'Requests a minute that the key may send; null = as the service is set' });
 export const IntegrationKeyCreate = z
   .strictObject({
     name: text(100, 1),
     scopes: z.array(KeyScope).min(1).max(4),
     expiresAt: z.iso.datetime({ offset: true }).nullable().default(null),
+    requestsPerMinute: RequestsPerMinute.nullable().default(null),
   })
   .meta({ id: 'IntegrationKeyCreate' });
 const keyFields = {
@@ -75,6 +81,7 @@ const keyFields = {
   name: z.string(),
   prefix: z.string(),
   scopes: z.array(KeyScope),
+  requestsPerMinute: RequestsPerMinute.nullable(),
   createdAt: Instant,
   expiresAt: Instant.nullable(),
   lastUsedAt: Instant.nullable(),

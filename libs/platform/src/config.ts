@@ -43,6 +43,12 @@ const Settings = z.object({
   MAIL_FROM: z.email().default('notices@deckround.example'),
   /** Seconds of the first pause after a failed message; the later ones grow as those of webhooks do. */
   MAIL_PAUSE_SECONDS: z.coerce.number().min(0.01).max(3600).default(5),
+  /** Addresses or networks (`10.0.0.0/8`), comma between them, of proxies that tell whom they ask for; absent = none. */
+  TRUSTED_PROXIES: z.string().min(1).optional(),
+  /** Requests a minute for an integration key that has no figure of its own, a sign-in, and an address without either; 0 = any. */
+  RATE_KEY_PER_MINUTE: whole(600),
+  RATE_SESSION_PER_MINUTE: whole(3000),
+  RATE_PUBLIC_PER_MINUTE: whole(600),
   /** Seconds a week plan is searched when the asker names none. */
   PLAN_SECONDS: z.coerce.number().int().min(1).max(3600).default(10),
   /** Root address of a road server with an OSRM-compatible `table` service; absent = drives are estimated. */

@@ -9,6 +9,8 @@ export class DomainError extends Error {
     readonly code: DomainErrorCode,
     readonly detail: string,
     readonly errors: readonly FieldFault[] = [],
+    /** When asking again makes sense; null = the code alone does not say. */
+    readonly retryAfterSeconds: number | null = null,
   ) {
     super(detail);
   }
@@ -35,6 +37,7 @@ export type DomainErrorCode =
   | 'visit-closed'
   | 'document-issued'
   | 'document-incomplete'
+  | 'quota-exceeded'
   | 'too-many-sign-ins'
   | 'label-revoked'
   | 'too-many-readings';

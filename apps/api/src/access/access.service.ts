@@ -1,32 +1,32 @@
 import { type Clock, type Config, DomainError } from '@deckround/platform';
 import type { Store } from '@deckround/store';
 import { Inject, Injectable } from '@nestjs/common';
-import { CLOCK, CONFIG, STORE } from '../http/tokens.js';
+import { CLOCK, CONFIG, RATE_LIMITER, STORE } from '../http/tokens.js';
+import type { RateLimiter } from '../rate-limits/rate-limiter.js';
 import type { Actor, KeyScope, PersonRole } from './actor.js';
 import { checkPassword, hashPassword, hashSecret, KEY_PREFIX, newSecret, SESSION_PREFIX } from './secrets.js';
 
 const DAY_MS = 86_400_000;
-/** Failed sign-ins for one e-mail address within the window before it has to wait. */
-const MAX_FAILURES = 10;
-const FAILURE_WINDOW_MS = 15 * 60_000;
+/** Failed sign-ins for one e-mail address before it has to wait. */
+const FAILURES = { quota: 10, windowSeconds: 15 * 60 } as const;
 /** A use is written at most this often. */
 const SEEN_EVERY_MS = 60_000;
 
 @Injectable()
 export class AccessService {
-  private readonly failures = new Map<string, number[]>();
   private decoy: Promise<string> | null = null;
 
   constructor(
     @Inject(STORE) private readonly store: Store,
     @Inject(CONFIG) private readonly config: Config,
     @Inject(CLOCK) private readonly clock: Clock,
+    @Inject(RATE_LIMITER) private readonly limiter: RateLimiter,
   ) {}
 
   /** @throws DomainError sign-in-failed, the same for an unknown address and a wrong password; too-many-sign-ins */
   async signIn(email: string, password: string) {
     const address = email.toLowerCase();
-    this.refuseWhenTooMany(address);
+    await this.refuseWhenTooMany(address);
     const people = await this.store.asOwner((tx) =>
       tx.person.findMany({
         where: { email: address, active: true, passwordHash: { not: null } },
@@ -37,7 +37,7 @@ export class AccessService {
     if (people.length === 0) await checkPassword(await this.decoyHash(), password);
     for (const person of people) {
       if (!(await checkPassword(person.passwordHash!, password))) continue;
-      this.failures.delete(address);
+      await this.limiter.forget(failuresOf(address));
       const { secret, hash } = newSecret(SESSION_PREFIX);
       const expiresAt = new Date(this.clock.now().getTime() + this.config.SESSION_MAX_DAYS * DAY_MS);
       await this.store.inShop(person.shopId, (tx) =>
@@ -49,7 +49,7 @@ export class AccessService {
         person: { id: person.id, name: person.name, role: person.role as PersonRole, shopName: person.shop.name },
       };
     }
-    this.failures.set(address, [...(this.failures.get(address) ?? []), this.clock.now().getTime()]);
+    await this.limiter.take(failuresOf(address), FAILURES);
     throw new DomainError('sign-in-failed', 'The e-mail address or the password is wrong.');
   }
 
@@ -95,6 +95,7 @@ export class AccessService {
         name: person.name,
         role: person.role as PersonRole,
         scopes: [],
+        requestsPerMinute: null,
         siteIds: person.role === 'supervisor' ? person.personSites.map((each) => each.siteId) : null,
         sessionId: session.id,
       };
@@ -116,21 +117,21 @@ export class AccessService {
         name: key.name,
         role: null,
         scopes: key.scopes as KeyScope[],
+        requestsPerMinute: key.requestsPerMinute,
         siteIds: null,
         sessionId: null,
       };
     });
   }
 
-  private refuseWhenTooMany(address: string): void {
-    const since = this.clock.now().getTime() - FAILURE_WINDOW_MS;
-    const recent = (this.failures.get(address) ?? []).filter((time) => time > since);
-    if (recent.length === 0) this.failures.delete(address);
-    else this.failures.set(address, recent);
-    if (recent.length >= MAX_FAILURES) {
+  private async refuseWhenTooMany(address: string): Promise<void> {
+    const { allowed, retryAfterSeconds } = await this.limiter.take(failuresOf(address), FAILURES, 0);
+    if (!allowed) {
       throw new DomainError(
         'too-many-sign-ins',
-        'Too many failed sign-ins for this address: wait a quarter of an hour.',
+        'Too many failed sign-ins for this address: wait as long as Retry-After says.',
+        [],
+        retryAfterSeconds,
       );
     }
   }
@@ -140,3 +141,5 @@ export class AccessService {
     return this.decoy;
   }
 }
+
+const failuresOf = (address: string) => `sign-in:${address}`;

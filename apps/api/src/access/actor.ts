@@ -13,6 +13,8 @@ export interface Actor {
   readonly name: string;
   readonly role: PersonRole | null;
   readonly scopes: readonly KeyScope[];
+  /** An integration key's own quota; null = the service's. */
+  readonly requestsPerMinute: number | null;
   /** A grounds supervisor's own sites; null = every site of the shop. */
   readonly siteIds: readonly string[] | null;
   /** The sign-in behind it; null for an integration key. */

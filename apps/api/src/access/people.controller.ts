@@ -125,6 +125,7 @@ export class PeopleController {
           shopId: actor.shopId,
           name: body.name,
           scopes: body.scopes,
+          requestsPerMinute: body.requestsPerMinute,
           expiresAt: body.expiresAt === null ? null : new Date(body.expiresAt),
           prefix: secret.slice(0, 12),
           keyHash: hash,
@@ -132,7 +133,12 @@ export class PeopleController {
         },
       });
       const act = { action: 'key.created', subjectKind: 'integration-key', subjectId: created.id };
-      await audit(tx, actor, { ...act, detail: { scopes: body.scopes } }, this.clock.now());
+      await audit(
+        tx,
+        actor,
+        { ...act, detail: { scopes: body.scopes, requestsPerMinute: body.requestsPerMinute } },
+        this.clock.now(),
+      );
       return created;
     });
     return { ...toKeyView(row), key: secret };
@@ -181,6 +187,7 @@ function toKeyView(row: {
   name: string;
   prefix: string;
   scopes: string[];
+  requestsPerMinute: number | null;
   createdAt: Date;
   expiresAt: Date | null;
   lastUsedAt: Date | null;
@@ -191,6 +198,7 @@ function toKeyView(row: {
     name: row.name,
     prefix: row.prefix,
     scopes: row.scopes,
+    requestsPerMinute: row.requestsPerMinute,
     createdAt: row.createdAt.toISOString(),
     expiresAt: row.expiresAt?.toISOString() ?? null,
     lastUsedAt: row.lastUsedAt?.toISOString() ?? null,

@@ -3,6 +3,24 @@ import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
 import { z } from 'zod';
 
+/** draft-ietf-httpapi-ratelimit-headers-10, and RFC 9110, 10.2.3. */
+const HEADERS = {
+  RateLimitPolicy: {
+    description: 'How many requests a minute this caller may send, as `"per-minute";q=600;w=60`',
+    schema: { type: 'string', maxLength: 200 },
+  },
+  RateLimit: {
+    description:
+      'How many it may still send at once, and seconds until all may be sent again, as `"per-minute";r=598;t=1`',
+    schema: { type: 'string', maxLength: 200 },
+  },
+  RetryAfter: {
+    description: 'Seconds to wait before asking again',
+    schema: { type: 'integer', format: 'int32', minimum: 0, maximum: 86_400 },
+  },
+} as const;
+const header = (name: keyof typeof HEADERS) => ({ $ref: `#/components/headers/${name}` });
+const LIMITS = { 'RateLimit-Policy': header('RateLimitPolicy'), RateLimit: header('RateLimit') };
 const PROBLEM_REFERENCE = { $ref: '#/components/schemas/Problem' };
 
 /** The OpenAPI 3.1 document of the running service. */
@@ -25,6 +43,7 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
   document.components = {
     ...document.components,
     schemas: { ...schemas, ...(componentsOf(Problem, 'output') as typeof schemas) },
+    headers: HEADERS,
   };
   for (const [path, operations] of Object.entries(document.paths)) {
     for (const [method, operation] of Object.entries(operations as Record<string, Operation>))
@@ -34,7 +53,7 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
 }
 
 interface Operation {
-  responses: Record<string, unknown>;
+  responses: Record<string, { headers?: object } & object>;
   security?: unknown[];
   requestBody?: unknown;
   parameters?: { name: string; in: string }[];
@@ -42,8 +61,9 @@ interface Operation {
 
 /** Every operation can fail in the ways its kind can; each is a problem document. */
 function addProblems(path: string, method: string, operation: Operation): void {
-  const problem = (description: string) => ({
+  const problem = (description: string, headers: object = {}) => ({
     description,
+    headers,
     content: { 'application/problem+json': { schema: PROBLEM_REFERENCE } },
   });
   const has = (name: string) =>
@@ -51,6 +71,8 @@ function addProblems(path: string, method: string, operation: Operation): void {
   const add = (status: number, description: string) => {
     operation.responses[String(status)] ??= problem(description);
   };
+  for (const [status, response] of Object.entries(operation.responses))
+    if (status < '400') response.headers = { ...response.headers, ...LIMITS };
   if (operation.security?.length || path === '/v1/session') add(401, 'Not signed in');
   if (operation.security?.length) add(403, 'Not allowed for this role or key');
   if (path.includes('{')) add(404, 'There is no such thing, or it is not yours to see');
@@ -64,7 +86,7 @@ function addProblems(path: string, method: string, operation: Operation): void {
     add(428, 'If-Match is missing');
   }
   if (operation.requestBody) add(413, 'The body is too large');
-  add(429, 'Too many requests');
+  operation.responses['429'] ??= problem('Too many requests', { ...LIMITS, 'Retry-After': header('RetryAfter') });
   add(500, 'Something went wrong here');
 }
 

@@ -16,6 +16,7 @@ export const PROBLEMS: Readonly<Record<DomainErrorCode, { status: number; title:
   'visit-closed': { status: 409, title: 'The visit is closed' },
   'document-issued': { status: 409, title: 'The document is issued' },
   'document-incomplete': { status: 409, title: 'The document cannot be issued yet' },
+  'quota-exceeded': { status: 429, title: 'Too many requests' },
   'too-many-sign-ins': { status: 429, title: 'Too many sign-ins' },
   'label-revoked': { status: 410, title: 'The label is no longer valid' },
   'too-many-readings': { status: 429, title: 'Too many readings' },

@@ -26,7 +26,7 @@ export class ProblemFilter implements ExceptionFilter {
       );
     const problem: Problem = { ...found, instance: request.url.split('?')[0]!, correlationId };
     if (found.status === 401) reply.header('www-authenticate', 'Bearer');
-    if (found.status === 429) reply.header('retry-after', '900');
+    if (found.status === 429) reply.header('retry-after', String(retryAfterOf(exception)));
     reply
       .status(found.status)
       .header('content-type', 'application/problem+json; charset=utf-8')
@@ -37,6 +37,12 @@ export class ProblemFilter implements ExceptionFilter {
 /** A path without what is asked and without the secret of a calendar, which is part of its path. */
 function loggedPath(url: string): string {
   return url.split('?')[0]!.replace(/^(\/v1\/calendars\/).+/, '$1…');
+}
+
+const DEFAULT_RETRY_SECONDS = 900;
+
+function retryAfterOf(exception: unknown): number {
+  return (exception instanceof DomainError ? exception.retryAfterSeconds : null) ?? DEFAULT_RETRY_SECONDS;
 }
 
 function describe(exception: unknown): Found {
