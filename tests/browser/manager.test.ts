@@ -93,6 +93,38 @@ const MANAGER = 'manager@small-shop.example';
     expect(page.url()).toContain('compare=true');
   });
 
+  it('accepts an interval that failures speak for, and takes it back', async () => {
+    const { page } = desk;
+    const intervalNow = () =>
+      database.store.asOwner((tx) => tx.serviceItem.findUniqueOrThrow({ where: { id: item.id } }));
+    const item = await database.store.asOwner(async (tx) => {
+      const found = await tx.serviceItem.findFirstOrThrow({
+        where: { code: 'replace-spindle-bearings', plan: { class: { code: 'zero-turn' } } },
+      });
+      const { shopId } = found;
+      const date = new Date(`${WEEK}T00:00:00Z`);
+      const run = await tx.lifeRun.create({ data: { shopId, asOf: date, askedAt: date, status: 'done' } });
+      const evidence = { lives: 40, failures: 25, lowHours: 300, highHours: 620, words: 'From the shop’s own lives.' };
+      await tx.intervalProposal.create({
+        data: {
+          ...{ shopId, serviceItemId: found.id, runId: run.id, currentHours: found.intervalHours, proposedHours: 450 },
+          ...{ savesCentsPerThousandHours: 4200, evidence, sentence: 'Every 450 h would cost less.', proposedOn: date },
+        },
+      });
+      return found;
+    });
+    await page.goto('/looking-back');
+    await page.getByRole('heading', { name: '1 change of an interval is proposed' }).waitFor();
+    await page.getByText('between 300.0 h and 620.0 h (90 %), from 25 failures in 40 lives').waitFor();
+    await page.getByLabel('Why (kept with the decision)').fill('wet ground');
+    await page.getByRole('button', { name: 'Accept: change the interval' }).click();
+    await page.getByText('1 change accepted so far').click();
+    expect(Number((await intervalNow()).intervalHours)).toBe(450);
+    await page.getByRole('button', { name: 'Take the change back' }).click();
+    await page.getByText(/Taken back .*“wet ground”/).waitFor();
+    expect(String((await intervalNow()).intervalHours)).toBe(String(item.intervalHours));
+  });
+
   it('loses nothing when the sign-in ends in the middle of a form', async () => {
     const { page } = desk;
     await page.goto('/register/customers/new');

@@ -131,6 +131,17 @@ describe('a shop whose bearings fail long before their interval', () => {
     expect(body.lowHours).toBeLessThanOrEqual(body.bestHours);
     expect(body.currentExcessCentsPerThousandHours).toBeGreaterThan(0);
     expect(body.centsPerThousandHours).toBeLessThan(body.runToFailureCentsPerThousandHours);
+    const block = `/v1/reliability/block-replacement?itemCode=${BEARINGS}&machineClass=zero-turn&plannedCents=9000`;
+    const beat = (await manager.get(`${block}&minimalRepairCents=4500`)).body;
+    // β = shape, cost per hour (β/(β − 1)) · planned / interval: Barlow & Hunter 1960.
+    const { value: shape } = (await manager.get(`/v1/reliability/life-fit?itemCode=${BEARINGS}&machineClass=zero-turn`))
+      .body.shape;
+    expect(beat.centsPerThousandHours).toBeCloseTo(((shape / (shape - 1)) * 9_000_000) / beat.bestHours, 1);
+    expect(Math.min(...beat.curve.map((each: { centsPerThousandHours: number }) => each.centsPerThousandHours))).toBe(
+      beat.centsPerThousandHours,
+    );
+    expect(beat.repairsBetween).toBeGreaterThan(0);
+    expect((await manager.get(block)).status).toBe(422);
     const risk = (await manager.get(`/v1/reliability/stopgap-risk?itemCode=${BEARINGS}&hoursAhead=25`)).body;
     expect(risk.low).toBeLessThanOrEqual(risk.chance);
     expect(risk.chance).toBeLessThanOrEqual(risk.high);
@@ -273,6 +284,7 @@ describe('a shop whose bearings fail long before their interval', () => {
       'life-fit',
       'grade-comparison?first=A&second=B',
       'replacement-age?machineClass=zero-turn',
+      'block-replacement?machineClass=zero-turn&minimalRepairCents=1',
       'machines',
       'mean-cumulative',
       'interval-proposals',

@@ -160,6 +160,37 @@ export const ReplacementAge = z
   })
   .meta({ id: 'ReplacementAge', description: 'When replacing beats waiting: cost-rate curve, optimum with interval' });
 
+export const BlockReplacementQuery = z.object({
+  itemCode: ItemCode,
+  machineClass: Code,
+  plannedCents: z.coerce.number().int().min(1).max(100_000_000).optional().meta({ description: 'Default: as planned' }),
+  minimalRepairCents: z.coerce.number().int().min(1).max(100_000_000).meta({
+    description: 'A repair between replacements that makes it run again without renewing it',
+  }),
+});
+export const BlockReplacement = z
+  .object({
+    itemCode: z.string(),
+    machineClass: z.string(),
+    basis: Basis,
+    plannedCents: Cents,
+    minimalRepairCents: Cents,
+    bestHours: z
+      .number()
+      .nullable()
+      .meta({ description: 'null = repairs do not grow with age: never on a fixed beat' }),
+    centsPerThousandHours: z.number().nullable(),
+    repairsBetween: z.number().nullable().meta({ description: 'Mean minimal repairs between two replacements' }),
+    curve: z.array(z.object({ intervalHours: z.number(), centsPerThousandHours: z.number() })),
+    sentence: z.string(),
+    statement: z.string(),
+    assumptions: z.array(z.string()),
+  })
+  .meta({
+    id: 'BlockReplacement',
+    description: 'Replacing all at a fixed beat of hours, with minimal repairs in between',
+  });
+
 export const StopgapRiskQuery = z.object({
   itemCode: ItemCode,
   machineClass: Code.optional(),

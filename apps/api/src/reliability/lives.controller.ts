@@ -1,4 +1,6 @@
 import {
+  BlockReplacement,
+  BlockReplacementQuery,
   GradeComparison,
   GradeQuery,
   LifeFit,
@@ -30,6 +32,7 @@ import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
 import type { z } from 'zod';
 import { type Actor, Allow, Caller } from '../access/actor.js';
 import { Answers } from '../http/answer.js';
+import { blockAnswer } from './block-answer.js';
 import { listPage } from './list-page.js';
 import { requireReplacingItem, ShopLives } from './shop-lives.js';
 
@@ -131,6 +134,27 @@ export class LivesController {
         ...assumptionsOf(selectLives(lives, { itemCode: item.code, machineClass: query.machineClass })),
         'A failure costs the planned work and the harm set at the service item; the drive is left out.',
       ],
+    };
+  }
+
+  @Get('block-replacement')
+  @Allow(['manager', 'technician'])
+  @Answers(200, BlockReplacement, 'Replacing at a fixed beat of hours, whatever was repaired in between')
+  async blockReplacement(
+    @Caller() actor: Actor,
+    @Query({ schema: BlockReplacementQuery }) query: z.infer<typeof BlockReplacementQuery>,
+  ) {
+    const { lives, register } = await this.shopLives.of(actor.shopId);
+    const item = requireReplacingItem(register, query.itemCode, query.machineClass);
+    const planned = query.plannedCents ?? replacementCosts(register, query.machineClass, item).planned;
+    const belief = beliefOfItem(register, lives, item, query.machineClass);
+    const life = { shape: belief.report.shape!.value, scale: belief.report.scale!.value };
+    return {
+      ...blockAnswer(life, planned, query.minimalRepairCents),
+      itemCode: item.code,
+      machineClass: query.machineClass,
+      basis: belief.basis,
+      statement: belief.words,
     };
   }
 

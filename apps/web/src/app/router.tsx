@@ -78,6 +78,11 @@ const routes = root.addChildren([
     page('/register/$kind', () => import('../manager/register/register-page.js'), 'RegisterPage'),
     page('/register/$kind/$id', () => import('../manager/register/record-page.js'), 'RecordPage'),
     page('/looking-back', () => import('../manager/looking-back/looking-back-page.js'), 'LookingBackPage'),
+    page(
+      '/looking-back/machines/$id',
+      () => import('../manager/looking-back/machine-record-page.js'),
+      'MachineRecordPage',
+    ),
     page('/day', () => import('../technician/day-page.js'), 'DayPage'),
     page('/day/$date', () => import('../technician/day-page.js'), 'DayPage'),
     page('/day/$date/$visitId', () => import('../technician/visit-page.js'), 'VisitPage'),

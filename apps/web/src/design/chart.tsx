@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
 import style from './chart.module.css';
 import { linear, roundTicks, type Scale } from './scale.js';
 
@@ -15,24 +15,38 @@ interface Props {
   readonly children: (x: Scale, y: Scale) => ReactNode;
 }
 
-export const CHART_WIDTH = 860;
+/** Drawn at the width it is shown in, so that its text keeps its size. */
+const [NARROWEST, WIDEST] = [320, 860] as const;
+const PIXELS_PER_TICK = 110;
 const [LEFT, RIGHT, TOP, BOTTOM] = [64, 14, 18, 34] as const;
 
 /** Axes with round ticks and thin rules; what is drawn between them is the caller's. */
 export function Chart({ label, x, y, xTicks, xText, yText, xTitle, yTitle, height = 320, children }: Props) {
-  const xScale = linear(x, [LEFT, CHART_WIDTH - RIGHT]);
+  const svg = useRef<SVGSVGElement>(null);
+  const [width, setWidth] = useState<number>(WIDEST);
+  useLayoutEffect(() => {
+    const measure = () => {
+      const shown = svg.current?.getBoundingClientRect().width ?? 0;
+      if (shown > 0) setWidth(Math.round(Math.min(WIDEST, Math.max(NARROWEST, shown))));
+    };
+    measure();
+    const watch = new ResizeObserver(measure);
+    if (svg.current) watch.observe(svg.current);
+    return () => watch.disconnect();
+  }, []);
+  const xScale = linear(x, [LEFT, width - RIGHT]);
   const yScale = linear(y, [height - BOTTOM, TOP]);
   return (
-    <svg className={style.chart} viewBox={`0 0 ${CHART_WIDTH} ${height}`} role="img" aria-label={label}>
+    <svg ref={svg} className={style.chart} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={label}>
       {roundTicks(y[0], y[1], 5).map((value) => (
         <g key={value}>
-          <line className={style.rule} x1={LEFT} x2={CHART_WIDTH - RIGHT} y1={yScale(value)} y2={yScale(value)} />
+          <line className={style.rule} x1={LEFT} x2={width - RIGHT} y1={yScale(value)} y2={yScale(value)} />
           <text className={style.figure} x={LEFT - 8} y={yScale(value) + 4} textAnchor="end">
             {yText(value)}
           </text>
         </g>
       ))}
-      {(xTicks ?? roundTicks(x[0], x[1], 6)).map((value) => (
+      {(xTicks ?? roundTicks(x[0], x[1], Math.max(2, Math.floor(width / PIXELS_PER_TICK)))).map((value) => (
         <g key={value}>
           <line
             className={style.mark}
@@ -46,12 +60,12 @@ export function Chart({ label, x, y, xTicks, xText, yText, xTitle, yTitle, heigh
           </text>
         </g>
       ))}
-      <line className={style.mark} x1={LEFT} x2={CHART_WIDTH - RIGHT} y1={height - BOTTOM} y2={height - BOTTOM} />
+      <line className={style.mark} x1={LEFT} x2={width - RIGHT} y1={height - BOTTOM} y2={height - BOTTOM} />
       <text className={style.title} x={LEFT} y={11}>
         {yTitle}
       </text>
       {xTitle === undefined ? null : (
-        <text className={style.title} x={CHART_WIDTH - RIGHT} y={height - 2} textAnchor="end">
+        <text className={style.title} x={width - RIGHT} y={height - 2} textAnchor="end">
           {xTitle}
         </text>
       )}

@@ -38,7 +38,7 @@ export function BadActors() {
               {rows.map((record) => (
                 <tr key={record.machineId}>
                   <th scope="row">
-                    <Link to="/machines/$id/forecast" params={{ id: record.machineId }}>
+                    <Link to="/looking-back/machines/$id" params={{ id: record.machineId }}>
                       {machines.get(record.machineId)?.code ?? t('unknown')}
                     </Link>
                   </th>

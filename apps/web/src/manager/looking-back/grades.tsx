@@ -1,27 +1,33 @@
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { describeFailure } from '../../app/failed.js';
 import { partsQuery } from '../../data/queries.js';
-import { useWords } from '../../words/words.js';
-import { Assumptions } from './figures.js';
-import { gradesQuery } from './queries.js';
+import { useWords, type Words } from '../../words/words.js';
+import { Assumptions, Figures } from './figures.js';
+import { GradeCurves } from './grade-curves.js';
+import { type GradeComparison, gradesQuery, livesQuery } from './queries.js';
 
-/** Does one grade of a part outlast another here, or can the data not tell? */
+/** Does one grade of a part outlast another here, or can the data not tell? Begins with the two most often fitted. */
 export function Grades({ itemCode }: { readonly itemCode: string }) {
-  const { t, number } = useWords();
-  const parts = useQuery(partsQuery).data ?? [];
-  const [first, setFirst] = useState('');
-  const [second, setSecond] = useState('');
+  const words = useWords();
+  const { t, number, percent } = words;
+  const parts = useQuery(partsQuery).data;
+  const lives = useQuery(livesQuery({ itemCode })).data;
+  const [typed, setTyped] = useState<Readonly<{ first?: string; second?: string }>>({});
+  const fitted = useMemo(() => partsByUse(lives ?? []), [lives]);
+  const first = typed.first ?? fitted[0] ?? '';
+  const second = typed.second ?? fitted[1] ?? '';
   const isWhole = first !== '' && second !== '' && first !== second;
   const { data, error } = useQuery({ ...gradesQuery({ itemCode, first, second }), enabled: isWhole });
+  if (!parts || !lives) return null;
+  const nameOf = (code: string) => parts.find((part) => part.code === code)?.description ?? '';
   const select = (label: string, value: string, change: (code: string) => void) => (
     <label className="field">
       <span className="label">{label}</span>
       <select value={value} onChange={(event) => change(event.target.value)}>
-        <option value="">–</option>
-        {parts.map((part) => (
-          <option key={part.id} value={part.code}>
-            {part.code} {part.description}
+        {fitted.map((code) => (
+          <option key={code} value={code}>
+            {code} {nameOf(code)}
           </option>
         ))}
       </select>
@@ -30,10 +36,14 @@ export function Grades({ itemCode }: { readonly itemCode: string }) {
   return (
     <section className="tight">
       <h2>{t('back.grades')}</h2>
-      <div className="row">
-        {select(t('back.first'), first, setFirst)}
-        {select(t('back.second'), second, setSecond)}
-      </div>
+      {fitted.length < 2 ? (
+        <p className="pencil">{t('back.one-grade')}</p>
+      ) : (
+        <div className="row">
+          {select(t('back.first'), first, (code) => setTyped({ ...typed, first: code }))}
+          {select(t('back.second'), second, (code) => setTyped({ ...typed, second: code }))}
+        </div>
+      )}
       {error ? <p className="note clay">{describeFailure(error, t)}</p> : null}
       {data ? (
         <>
@@ -45,11 +55,57 @@ export function Grades({ itemCode }: { readonly itemCode: string }) {
               secondLives: data.lives[1]!,
               secondFailures: data.failures[1]!,
             })}{' '}
-            {data.ratio === null ? '' : t('back.ratio', { ratio: number(data.ratio, 2) })}
+            {ratioInWords(data, words)}{' '}
+            {data.logRankP === null ? '' : t('back.log-rank', { p: number(data.logRankP, 3) })}
           </p>
+          <GradeCurves comparison={data} lives={lives} />
+          <Figures
+            label={t('back.grades')}
+            heads={[
+              t('back.part'),
+              t('back.age'),
+              t('back.at-risk'),
+              t('back.still-running'),
+              t('back.low'),
+              t('back.high'),
+            ]}
+            rows={data.points.flatMap((points, which) =>
+              points.map((point) => [
+                data.grades[which]!,
+                number(point.ageHours, 1),
+                number(point.atRisk),
+                percent(point.survival),
+                percent(point.low),
+                percent(point.high),
+              ]),
+            )}
+          />
           <Assumptions statement={data.sentence} lines={data.assumptions} />
         </>
       ) : null}
     </section>
   );
+}
+
+/** How many times as long the longer lasting grade lasts; empty while that cannot be reckoned. */
+function ratioInWords({ grades, ratio, interval, level }: GradeComparison, { t, number, percent }: Words): string {
+  if (ratio === null || interval === null || ratio <= 0) return '';
+  const inverse = (value: number | null) => (value === null ? 0 : value <= 0 ? null : 1 / value);
+  const isFirst = ratio >= 1;
+  const [low, high] = isFirst ? [interval.low, interval.high] : [inverse(interval.high), inverse(interval.low)];
+  return t('back.ratio', {
+    longer: grades[isFirst ? 0 : 1]!,
+    shorter: grades[isFirst ? 1 : 0]!,
+    ratio: number(isFirst ? ratio : 1 / ratio, 2),
+    level: percent(level),
+    low: number(low ?? 0, 2),
+    high: high === null ? t('back.no-bound') : number(high, 2),
+  });
+}
+
+/** Part codes on record, most often fitted first. */
+function partsByUse(lives: readonly { readonly part: string | null }[]): string[] {
+  const counts = new Map<string, number>();
+  for (const { part } of lives) if (part !== null) counts.set(part, (counts.get(part) ?? 0) + 1);
+  return [...counts].toSorted((a, b) => b[1] - a[1] || a[0].localeCompare(b[0])).map(([part]) => part);
 }

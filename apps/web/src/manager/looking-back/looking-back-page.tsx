@@ -7,8 +7,10 @@ import { BearingCalculator } from './bearing-calculator.js';
 import { CostRate } from './cost-rate.js';
 import { Grades } from './grades.js';
 import style from './looking-back.module.css';
+import { Proposals } from './proposals.js';
 import { replacementQuery } from './queries.js';
 import { Survival } from './survival.js';
+import { TipSpeed } from './tip-speed.js';
 
 const FIRST_ITEM = 'replace-spindle-bearings';
 
@@ -68,9 +70,11 @@ export function LookingBackPage() {
         {data ? <CostRate age={data} /> : null}
         {shownClass === undefined ? null : <Survival asked={asked} />}
       </div>
-      <Grades itemCode={itemCode} />
+      <Grades key={itemCode} itemCode={itemCode} />
+      <Proposals />
       <BadActors />
       <BearingCalculator />
+      <TipSpeed />
     </div>
   );
 }

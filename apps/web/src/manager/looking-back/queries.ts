@@ -8,6 +8,19 @@ export type PartLife = z.infer<typeof wire.PartLife>;
 export type ReplacementAge = z.infer<typeof wire.ReplacementAge>;
 export type GradeComparison = z.infer<typeof wire.GradeComparison>;
 export type MachineRecord = z.infer<typeof wire.MachineRecord>;
+export type MachineAdvice = z.infer<typeof wire.MachineAdvice>;
+export type MeanCumulative = z.infer<typeof wire.MeanCumulative>;
+export type SpeedCheck = z.infer<typeof wire.SpeedCheck>;
+export type LifeRun = z.infer<typeof wire.LifeRun>;
+/** What the monthly re-fit writes as evidence (`libs/learning`, `learnItems`). */
+export interface Evidence {
+  readonly lives: number;
+  readonly failures: number;
+  readonly lowHours: number | null;
+  readonly highHours: number | null;
+  readonly words: string;
+}
+export type Proposal = Omit<z.infer<typeof wire.IntervalProposal>, 'evidence'> & { readonly evidence: Evidence };
 export type BearingLife = z.infer<typeof wire.BearingLifeAnswer>;
 
 /** Re-fitted once a month: looking twice gives the same. */
@@ -37,3 +50,19 @@ export const badActorsQuery = queryOptions({
   queryFn: ({ signal }) => everyPage<MachineRecord>('/v1/reliability/machines', signal),
   staleTime: SLOW_MS,
 });
+export const proposalsQuery = queryOptions({
+  queryKey: ['reliability', 'proposals'],
+  queryFn: ({ signal }) => everyPage<Proposal>('/v1/reliability/interval-proposals', signal),
+});
+export const refitQuery = (id: string) =>
+  queryOptions({
+    queryKey: ['reliability', 'refit', id],
+    queryFn: ({ signal }) => api.get<LifeRun>(`/v1/reliability/refits/${id}`, signal),
+  });
+export const cumulativeQuery = one<MeanCumulative>('mean-cumulative');
+export const machineAdviceQuery = (id: string, asked: Asked) =>
+  queryOptions({
+    queryKey: ['reliability', 'machine', id, asked],
+    queryFn: ({ signal }) => api.get<MachineAdvice>(`/v1/reliability/machines/${id}${queryOf(asked)}`, signal),
+    staleTime: SLOW_MS,
+  });
