@@ -1,7 +1,15 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import type { Browser } from 'playwright-core';
 import { until } from '../support/api-client.js';
-import { accessibilityFaults, BROWSER_PATH, openBrowser, PHONE, signInAt, visitor } from '../support/browser.js';
+import {
+  accessibilityFaults,
+  BROWSER_PATH,
+  DESKTOP,
+  openBrowser,
+  PHONE,
+  signInAt,
+  visitor,
+} from '../support/browser.js';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
 import { plannedShop } from '../support/planned-shop.js';
 import { runningApi } from '../support/running-api.js';
@@ -89,6 +97,48 @@ const PICTURE = Buffer.from(
       expect(readings.map((reading) => String(reading.hours))).toEqual(['700.5']);
       expect(found).toEqual([]);
       expect(faults).toEqual([]);
+    },
+    SLOW_MS,
+  );
+
+  it(
+    'answers the planned visit and names an event; the shop sees it in the week and says no with a reason',
+    async () => {
+      const { page, faults } = await visitor(browser, api.service.address, PHONE);
+      await signInAt(page, 'supervisor@small-shop.example', PASSWORD);
+      await page.getByRole('button', { name: 'This suits us' }).first().click();
+      await page.getByText('You said that it suits.').waitFor();
+      await page.getByRole('button', { name: 'Ask to move it' }).first().click();
+      await page.getByLabel('Why it does not suit').fill('graduation');
+      const days = page.getByRole('group', { name: 'Days that would suit' }).getByRole('checkbox');
+      await days.nth(1).check();
+      const found: string[] = [];
+      for (const light of ['light', 'dark'] as const) found.push(...(await accessibilityFaults(page, light)));
+      await page.getByRole('button', { name: 'Ask the shop' }).click();
+      await page.getByText('The shop has not answered yet.').waitFor();
+
+      await page.getByText('Events', { exact: true }).click();
+      await page.getByLabel('What it is').fill('graduation');
+      await page.getByLabel('Day', { exact: true }).fill('2026-06-12');
+      await page.getByRole('button', { name: 'Tell the shop' }).click();
+      await page.getByText(/graduation, Fri, Jun 12 15:00/).waitFor();
+      for (const light of ['light', 'dark'] as const) found.push(...(await accessibilityFaults(page, light)));
+
+      const shop = await visitor(browser, api.service.address, DESKTOP);
+      await signInAt(shop.page, 'manager@small-shop.example', PASSWORD);
+      await shop.page.getByRole('button', { name: /the site asks for another day/ }).click();
+      await shop.page.getByText(/The site asks for another day: graduation/).waitFor();
+      await shop.page.getByLabel('What you say to it').fill('We are near only then.');
+      found.push(...(await accessibilityFaults(shop.page, 'light')));
+      await shop.page.getByRole('button', { name: 'It has to stay' }).click();
+      await shop.page.getByText(/The site asks for another day: graduation/).waitFor({ state: 'detached' });
+
+      await page.reload();
+      await page.getByText('We are near only then.').waitFor();
+      const events = await database.store.asOwner((tx) => tx.siteEvent.findMany());
+      expect(events.map((event) => [event.name, event.fromMinute])).toEqual([['graduation', 15 * 60]]);
+      expect(found).toEqual([]);
+      expect([...faults, ...shop.faults]).toEqual([]);
     },
     SLOW_MS,
   );

@@ -30,6 +30,7 @@ import { DueController } from './planning/due.controller.js';
 import { ForecastQualityController } from './planning/forecast-quality.controller.js';
 import { ForecastQualityService } from './planning/forecast-quality.service.js';
 import { PlansController } from './planning/plans.controller.js';
+import { VisitAnswersController } from './planning/visit-answers.controller.js';
 import { VisitsController } from './planning/visits.controller.js';
 import { WeekController } from './planning/week.controller.js';
 import { RateLimitGuard } from './rate-limits/rate-limit.guard.js';
@@ -116,6 +117,7 @@ export class AppModule {
         PlansController,
         WeekController,
         VisitsController,
+        VisitAnswersController,
         MovesController,
         RoadCallAnswersController,
         VisitBarsController,

@@ -157,6 +157,45 @@ export const VisitItem = z
     state: z.enum(['planned', 'done', 'skipped']),
   })
   .meta({ id: 'VisitItem' });
+export const VisitAnswer = z
+  .object({
+    id: Id,
+    version: Version,
+    siteId: Id,
+    visitId: Id.nullable().meta({ description: 'null = planning again has replaced the visit' }),
+    kind: z.enum(['suits', 'move']),
+    aboutStart: Instant.meta({ description: 'Start of the visit when this was said' }),
+    aboutDate: LocalDate,
+    reason: z.string(),
+    days: z.array(LocalDate).meta({ description: 'Days that would suit' }),
+    saidAt: Instant,
+    state: z.enum(['noted', 'open', 'met', 'declined', 'withdrawn']),
+    reply: z.string().meta({ description: 'What the shop says to it' }),
+    repliedAt: Instant.nullable(),
+  })
+  .meta({ id: 'VisitAnswer', description: 'What a site says of a planned visit' });
+export const VisitAnswerCreate = z
+  .strictObject({
+    kind: z.enum(['suits', 'move']),
+    reason: text(500).default(''),
+    days: z.array(LocalDate).max(14).default([]),
+  })
+  .refine((body) => body.kind === 'suits' || body.reason.trim() !== '', { path: ['reason'], message: 'say why' })
+  .refine((body) => body.kind === 'move' || body.days.length === 0, {
+    path: ['days'],
+    message: 'days belong to a wish to move it',
+  })
+  .meta({ id: 'VisitAnswerCreate', description: 'It suits, or it should come on another day' });
+export const VisitAnswerReply = z
+  .strictObject({ decision: z.enum(['met', 'declined']), reply: text(500).default('') })
+  .refine((body) => body.decision === 'met' || body.reply.trim() !== '', { path: ['reply'], message: 'say why not' })
+  .meta({ id: 'VisitAnswerReply' });
+export const VisitAnswerQuery = PageQuery.extend({
+  siteId: Id.optional(),
+  visitId: Id.optional(),
+  state: z.enum(['noted', 'open', 'met', 'declined', 'withdrawn']).optional(),
+});
+
 export const Visit = z
   .object({
     id: Id,
@@ -178,6 +217,7 @@ export const Visit = z
     marginalCents: ShopOnlyCents,
     reason: ShopOnlyText,
     finishedAt: Instant.nullable(),
+    answer: VisitAnswer.nullable().meta({ description: 'What the site said of it last' }),
     items: z.array(VisitItem),
   })
   .meta({ id: 'Visit', description: 'One arrival of one technician at one site' });

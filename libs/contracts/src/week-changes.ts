@@ -177,13 +177,20 @@ export const OrderList = z
 
 export const Alert = z
   .object({
-    kind: z.enum(['part-late-for-visit', 'part-late-for-stopgap', 'stopgap-limit-near', 'stopgap-limit-past']),
+    kind: z.enum([
+      'move-asked',
+      'part-late-for-visit',
+      'part-late-for-stopgap',
+      'stopgap-limit-near',
+      'stopgap-limit-past',
+    ]),
     siteId: Id,
     siteName: z.string(),
-    machineId: Id,
-    machineCode: z.string(),
+    machineId: Id.nullable().meta({ description: 'null = it concerns a visit as a whole' }),
+    machineCode: z.string().nullable(),
     visitId: Id.nullable(),
     stopgapId: Id.nullable(),
+    answerId: Id.nullable().meta({ description: 'The wish to answer: POST /v1/visit-answers/{id}/reply' }),
     sentence: z.string(),
     choice: z.string().meta({ description: 'The next best thing to do' }),
     move: z

@@ -3,11 +3,14 @@ import type { Prisma } from '@deckround/store';
 import type { Actor } from '../access/actor.js';
 import { instantOrNull } from '../register/values.js';
 
-export const VISIT_INCLUDE = { visitItems: true } as const;
+export const VISIT_INCLUDE = {
+  visitItems: true,
+  visitAnswers: { where: { state: { not: 'withdrawn' } }, orderBy: { saidAt: 'desc' }, take: 1 },
+} as const satisfies Prisma.VisitInclude;
 export type VisitRow = Prisma.VisitGetPayload<{ include: typeof VISIT_INCLUDE }>;
 
 /** The visit for the shop. */
-export function toVisitView({ visitItems, ...row }: VisitRow) {
+export function toVisitView({ visitItems, visitAnswers, ...row }: VisitRow) {
   return {
     ...row,
     date: dateText(row.visitDate),
@@ -17,6 +20,7 @@ export function toVisitView({ visitItems, ...row }: VisitRow) {
     promisedFrom: instantOrNull(row.promisedFrom),
     promisedTo: instantOrNull(row.promisedTo),
     finishedAt: instantOrNull(row.finishedAt),
+    answer: visitAnswers[0] ? answerView(visitAnswers[0]) : null,
     items: visitItems.toSorted((a, b) =>
       a.machineId === b.machineId ? (a.code < b.code ? -1 : 1) : a.machineId < b.machineId ? -1 : 1,
     ),
@@ -29,4 +33,15 @@ export function visitViewFor(actor: Actor, row: VisitRow) {
   if (actor.role !== 'supervisor') return view;
   const items = view.items.map((item) => ({ ...item, waitingCents: null, reason: null }));
   return { ...view, items, moveCents: null, marginalCents: null, reason: null };
+}
+
+export function answerView(row: Prisma.VisitAnswerGetPayload<object>) {
+  return {
+    ...row,
+    aboutStart: row.aboutStart.toISOString(),
+    aboutDate: dateText(row.aboutDate),
+    days: row.days.map(dateText),
+    saidAt: row.saidAt.toISOString(),
+    repliedAt: instantOrNull(row.repliedAt),
+  };
 }

@@ -121,7 +121,8 @@ export class VisitsController {
   }
 }
 
-async function findVisit(tx: Tx, actor: Actor, id: string): Promise<VisitRow> {
+/** @throws DomainError not-found */
+export async function findVisit(tx: Tx, actor: Actor, id: string): Promise<VisitRow> {
   const row = await tx.visit.findFirst({ where: { id, ...siteScope(actor) }, include: VISIT_INCLUDE });
   if (!row)
     throw new DomainError(

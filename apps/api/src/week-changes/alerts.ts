@@ -22,13 +22,54 @@ export async function alertsOf(tx: Tx, register: Register, now: Date): Promise<V
     include: { site: true, visitItems: { include: { machine: true } } },
     orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
   });
-  return [...(await lateForVisits(tx, register, visits, today, now)), ...(await stopgapLimits(tx, visits, today))];
+  const weeks = new Map<string, LoadedWeek | null>();
+  return [
+    ...(await movesAsked(tx, weeks, now)),
+    ...(await lateForVisits(tx, register, weeks, visits, today, now)),
+    ...(await stopgapLimits(tx, visits, today)),
+  ];
+}
+
+/** Wishes of sites that nobody has answered, each with the cheapest place on a day that suits. */
+async function movesAsked(tx: Tx, weeks: Map<string, LoadedWeek | null>, now: Date): Promise<View[]> {
+  const rows = await tx.visitAnswer.findMany({
+    where: { state: 'open' },
+    include: { visit: { include: { site: true, visitItems: { include: { machine: true } } } } },
+    orderBy: [{ saidAt: 'asc' }, { id: 'asc' }],
+  });
+  const alerts: View[] = [];
+  for (const { visit, ...row } of rows) {
+    if (!visit) continue;
+    const days = row.days.map(dateText);
+    const date = dateText(visit.visitDate);
+    const suits = (each: string) => each !== date && (days.length === 0 || days.includes(each));
+    // Its own promise may go: the site wishes it.
+    const move = await otherPlace(tx, weeks, visit, suits, [visit.id], now);
+    const wish = days.length === 0 ? 'another day' : days.join(', ');
+    alerts.push({
+      kind: 'move-asked',
+      siteId: visit.siteId,
+      siteName: visit.site.name,
+      machineId: null,
+      machineCode: null,
+      visitId: visit.id,
+      stopgapId: null,
+      answerId: row.id,
+      sentence: `${visit.site.name} asks to move the visit on ${date} to ${wish}: ${row.reason}`,
+      choice: move
+        ? `Move the visit to ${move.date}, or say why it has to stay.`
+        : 'No day that suits is free in the planned week: say so, or plan the week again.',
+      move,
+    });
+  }
+  return alerts;
 }
 
 /** Parts are given out in order of visits; whoever finds too few on the shelf that day is warned. */
 async function lateForVisits(
   tx: Tx,
   register: Register,
+  weeks: Map<string, LoadedWeek | null>,
   visits: readonly VisitWithSite[],
   today: string,
   now: Date,
@@ -37,7 +78,6 @@ async function lateForVisits(
   const parts = new Map(register.parts.map((part) => [part.id, part]));
   const stopgaps = new Map(register.stopgaps.map((stopgap) => [stopgap.id, stopgap]));
   const used = new Map<string, number>();
-  const weeks = new Map<string, LoadedWeek | null>();
   const alerts: View[] = [];
   for (const visit of visits) {
     const date = dateText(visit.visitDate);
@@ -56,7 +96,7 @@ async function lateForVisits(
         const comes = arrivalOf(part, taken, today);
         const late = comes > date;
         if (!late) continue;
-        const move = await laterPlace(tx, weeks, visit, comes, now);
+        const move = await otherPlace(tx, weeks, visit, (each) => each >= comes, [], now);
         alerts.push({
           kind: 'part-late-for-visit',
           siteId: visit.siteId,
@@ -65,6 +105,7 @@ async function lateForVisits(
           machineCode: item.machine.code,
           visitId: visit.id,
           stopgapId: item.stopgapId,
+          answerId: null,
           sentence: `${part.description} for ${item.title} on ${item.machine.code} comes on ${comes}, after the visit on ${date}.`,
           choice: move
             ? `Move the visit to ${move.date}, when the part is there.`
@@ -88,19 +129,21 @@ function arrivalOf(part: Register['parts'][number], quantity: number, today: str
   return addDays(today, part.leadDays);
 }
 
-async function laterPlace(
+/** The cheapest place on a day that will do, with no promise broken but those that may be; null when there is none. */
+async function otherPlace(
   tx: Tx,
   weeks: Map<string, LoadedWeek | null>,
   visit: VisitWithSite,
-  from: string,
+  willDo: (date: string) => boolean,
+  mayBreak: readonly string[],
   now: Date,
 ): Promise<View['move']> {
   const date = dateText(visit.visitDate);
   if (!weeks.has(date)) weeks.set(date, await weekOrNull(tx, date, now));
   const loaded = weeks.get(date);
   const places = loaded ? (priceMoves(loaded.week, visit.id)?.places ?? []) : [];
-  const later = places.filter((place) => place.date >= from && place.breaks.length === 0);
-  const best = later.sort((a, b) => a.cents - b.cents)[0];
+  const others = places.filter((place) => willDo(place.date) && place.breaks.every((id) => mayBreak.includes(id)));
+  const best = others.sort((a, b) => a.cents - b.cents)[0];
   if (!best || !loaded) return null;
   const { technicianId, order, cents } = best;
   return { technicianId, date: best.date, order, cents, stamp: loaded.stamp };
@@ -138,6 +181,7 @@ async function stopgapLimits(tx: Tx, visits: readonly VisitWithSite[], today: st
       machineCode: row.machine.code,
       visitId: visit?.id ?? null,
       stopgapId: row.id,
+      answerId: null,
       move: null,
     };
     const what = `The stopgap on ${row.machine.code} (${row.description})`;

@@ -47,6 +47,10 @@ export type MachineLabel = z.infer<typeof wire.MachineLabel>;
 export type MachineLabels = z.infer<typeof wire.MachineLabels>;
 export type LabelledMachine = z.infer<typeof wire.LabelledMachine>;
 
+export type VisitAnswer = z.infer<typeof wire.VisitAnswer>;
+export type SiteEvent = z.infer<typeof wire.SiteEvent>;
+export type Alert = z.infer<typeof wire.Alert>;
+
 export interface Page<T> {
   readonly items: readonly T[];
   readonly next: string | null;

@@ -2,12 +2,14 @@ import { Link } from '@tanstack/react-router';
 import { StateOfMachine } from '../design/state-shape.js';
 import { useWords } from '../words/words.js';
 import { BlockDays } from './block-days.js';
+import { ComingVisits } from './coming-visits.js';
 import style from './grounds.module.css';
+import { SiteEvents } from './site-events.js';
 import { useGrounds } from './use-grounds.js';
 
 /** How many can mow on Saturday, then those that cannot, then all by site. */
 export function GroundsPage() {
-  const { t, day, range } = useWords();
+  const { t, day } = useWords();
   const grounds = useGrounds();
   if (!grounds) return <h1>{t('wait')}</h1>;
   const { machines, sites, saturday } = grounds;
@@ -31,23 +33,17 @@ export function GroundsPage() {
         </section>
       ) : null}
       {sites.map((site) => {
-        const next = grounds.nextVisitOf(site.id);
+        const own = machines.filter(({ machine }) => machine.siteId === site.id);
         return (
-          <section key={site.id} className="tight">
+          <section key={site.id} className="stack">
             <h2>{site.name}</h2>
-            <p>
-              {next
-                ? t('grounds.next', {
-                    day: day(next.date),
-                    slot: range(next.promisedFrom ?? next.startAt, next.promisedTo ?? next.endAt),
-                  })
-                : t('grounds.no-visit')}
-            </p>
-            <ul className={style.list}>{machines.filter(({ machine }) => machine.siteId === site.id).map(line)}</ul>
+            <ComingVisits visits={grounds.comingVisitsOf(site.id)} machines={own.map(({ machine }) => machine)} />
+            <ul className={style.list}>{own.map(line)}</ul>
           </section>
         );
       })}
       <BlockDays sites={sites} />
+      <SiteEvents sites={sites} />
     </div>
   );
 }

@@ -15,6 +15,8 @@ export function useGrounds() {
   const stopgaps = useQuery({ ...dueQuery({ kind: 'stopgap' }), enabled: shop !== undefined }).data;
   const visits = useQuery({ ...visitsQuery(today), enabled: shop !== undefined }).data;
   if (!machines || !sites || !service || !stopgaps || !visits) return undefined;
+  const comingVisitsOf = (siteId: string) =>
+    visits.filter((visit) => visit.siteId === siteId && (visit.state === 'proposed' || visit.state === 'confirmed'));
   return {
     saturday,
     sites,
@@ -23,7 +25,7 @@ export function useGrounds() {
       const state = stateOf(machine, due);
       return { machine, due, state, isReady: canMowUntil(saturday, state, due) };
     }),
-    nextVisitOf: (siteId: string) =>
-      visits.find((visit) => visit.siteId === siteId && (visit.state === 'proposed' || visit.state === 'confirmed')),
+    comingVisitsOf,
+    nextVisitOf: (siteId: string) => comingVisitsOf(siteId)[0],
   };
 }

@@ -4,6 +4,7 @@ import { minutesInto } from '../../words/local-date.js';
 import { useWords } from '../../words/words.js';
 import type { MovePlace } from './move-choice.js';
 import type { WeekBefore } from './plan-search.js';
+import { standingAnswer } from './standing-answer.js';
 import type { Strip, StripVisit } from './strip.js';
 import style from './week.module.css';
 
@@ -103,6 +104,9 @@ export const DayStrip = memo(function DayStrip(props: Props) {
   );
 });
 
+/** What stands beside the number of a visit that its site has spoken of; its name says it in words. */
+const ANSWER_MARKS = { suits: '✓', asked: '?' } as const;
+
 interface BlockProps {
   readonly each: StripVisit;
   readonly site: string;
@@ -124,6 +128,7 @@ function VisitBlock({ each, site, technician, place, isChosen, isLifted, shift, 
     visit.promisedFrom === null || visit.promisedTo === null
       ? ''
       : t('week.promised', { slot: range(visit.promisedFrom, visit.promisedTo) });
+  const answer = standingAnswer(visit);
   return (
     <>
       {promise === null ? null : (
@@ -151,7 +156,7 @@ function VisitBlock({ each, site, technician, place, isChosen, isLifted, shift, 
           times,
           machines,
           state: t(`visit.${visit.state}`),
-          promised,
+          promised: [promised, answer === null ? '' : t(`answer.mark.${answer}`)].filter(Boolean).join(', '),
         })}
         onPointerDown={(event) => handlers.onPress(visit, event)}
         onKeyDown={(event) => {
@@ -166,6 +171,7 @@ function VisitBlock({ each, site, technician, place, isChosen, isLifted, shift, 
         <span className={`figure ${style.order}`}>
           {order}
           {visit.pinned ? '•' : ''}
+          {answer === null ? '' : ANSWER_MARKS[answer]}
         </span>
         <span className={style.site}>{shift === 0 ? site : `${shift > 0 ? '+' : '−'}${Math.abs(shift)} min`}</span>
         <span className={style.ticks}>

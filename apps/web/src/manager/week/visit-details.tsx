@@ -7,6 +7,7 @@ import type { Machine, Site, Visit, VisitItem } from '../../data/types.js';
 import { FileButton } from '../../design/file-button.js';
 import { Why } from '../../design/why.js';
 import { useWords, type Words } from '../../words/words.js';
+import { AnswerOfSite } from './answer-of-site.js';
 import { HoldAndBar } from './hold-and-bar.js';
 import style from './week.module.css';
 
@@ -42,6 +43,7 @@ export function VisitDetails({ visit, sites, machines, onMove, onClose }: Props)
         {t(`visit.${visit.state}`)}
       </p>
       <p>{visitReason(visit, { t, money, minutes })}</p>
+      {visit.answer ? <AnswerOfSite key={visit.answer.id} visit={visit} answer={visit.answer} /> : null}
       <PromiseForm key={visit.id + visit.version} visit={visit} />
       {visit.state === 'done' ? null : <HoldAndBar key={visit.id} visit={visit} onMove={onMove} />}
       <FileButton path={`/v1/visits/${visit.id}/visit-sheet.pdf${queryOf({ language: words.language })}`}>
