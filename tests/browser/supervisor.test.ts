@@ -135,6 +135,15 @@ const PICTURE = Buffer.from(
 
       await page.reload();
       await page.getByText('We are near only then.').waitFor();
+      await page.getByText('Calendar address').click();
+      await page.getByRole('button', { name: 'Make a new address' }).click();
+      const address = await page.getByLabel('It is shown only this once:').inputValue();
+      expect(await (await fetch(address)).text()).toMatch(/^BEGIN:VCALENDAR/);
+      for (const light of ['light', 'dark'] as const) found.push(...(await accessibilityFaults(page, light)));
+      await page.getByRole('button', { name: 'Revoke it' }).click();
+      await page.getByLabel('It is shown only this once:').waitFor({ state: 'detached' });
+      expect((await fetch(address)).status).toBe(404);
+
       const events = await database.store.asOwner((tx) => tx.siteEvent.findMany());
       expect(events.map((event) => [event.name, event.fromMinute])).toEqual([['graduation', 15 * 60]]);
       expect(found).toEqual([]);

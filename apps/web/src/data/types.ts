@@ -51,6 +51,9 @@ export type VisitAnswer = z.infer<typeof wire.VisitAnswer>;
 export type SiteEvent = z.infer<typeof wire.SiteEvent>;
 export type Alert = z.infer<typeof wire.Alert>;
 
+export type CalendarAddress = z.infer<typeof wire.CalendarAddress>;
+export type CalendarAddressCreated = z.infer<typeof wire.CalendarAddressCreated>;
+
 export interface Page<T> {
   readonly items: readonly T[];
   readonly next: string | null;

@@ -1,4 +1,5 @@
 import { Link } from '@tanstack/react-router';
+import { CalendarAddresses } from '../calendar/calendar-addresses.js';
 import { StateOfMachine } from '../design/state-shape.js';
 import { useWords } from '../words/words.js';
 import { BlockDays } from './block-days.js';
@@ -39,6 +40,7 @@ export function GroundsPage() {
             <h2>{site.name}</h2>
             <ComingVisits visits={grounds.comingVisitsOf(site.id)} machines={own.map(({ machine }) => machine)} />
             <ul className={style.list}>{own.map(line)}</ul>
+            <CalendarAddresses of={{ siteId: site.id }} />
           </section>
         );
       })}

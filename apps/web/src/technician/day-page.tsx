@@ -1,5 +1,6 @@
 import { Link, useParams } from '@tanstack/react-router';
 import { useState } from 'react';
+import { CalendarAddresses } from '../calendar/calendar-addresses.js';
 import { queryOf } from '../data/api.js';
 import { stored } from '../data/stored.js';
 import type { FieldDay, FieldVisit } from '../data/types.js';
@@ -54,6 +55,7 @@ export function DayPage() {
           </Link>
         ))}
       </nav>
+      <CalendarAddresses of={{ technicianId: found.technician.id }} />
       <SentBar />
     </div>
   );

@@ -893,6 +893,18 @@ export const en = {
   'event.from': 'All machines able to mow by',
   'event.go': 'Tell the shop',
   'event.remove': 'Take {name} out',
+  'calendar.title': 'Calendar address',
+  'calendar.what':
+    'Put this address into a calendar program: it shows the visits and follows when they are moved. Whoever knows it can read it, without signing in, until you revoke it.',
+  'calendar.make': 'Make a new address',
+  'calendar.address': 'It is shown only this once:',
+  'calendar.copy': 'Copy',
+  'calendar.copied': 'Copied.',
+  'calendar.subscribe': 'Open in the calendar program',
+  'calendar.since': 'Made {when},',
+  'calendar.read': 'last read {when}.',
+  'calendar.never-read': 'not read yet.',
+  'calendar.revoke': 'Revoke it',
 
   'help.key-group': 'on Due: groups by site, and back',
 } as const;

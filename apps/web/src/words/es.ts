@@ -899,6 +899,18 @@ export const es: Readonly<Record<WordKey, string>> = {
   'event.from': 'Todas las máquinas listas a las',
   'event.go': 'Avisar al taller',
   'event.remove': 'Quitar {name}',
+  'calendar.title': 'Dirección de calendario',
+  'calendar.what':
+    'Ponga esta dirección en un programa de calendario: muestra las visitas y sigue sus cambios. Quien la conozca puede leerla, sin iniciar sesión, hasta que usted la anule.',
+  'calendar.make': 'Crear una dirección nueva',
+  'calendar.address': 'Se muestra solo esta vez:',
+  'calendar.copy': 'Copiar',
+  'calendar.copied': 'Copiada.',
+  'calendar.subscribe': 'Abrir en el programa de calendario',
+  'calendar.since': 'Creada {when},',
+  'calendar.read': 'leída por última vez {when}.',
+  'calendar.never-read': 'aún no leída.',
+  'calendar.revoke': 'Anularla',
 
   'help.key-group': 'en Por hacer: agrupa por lugar, y vuelve',
 };

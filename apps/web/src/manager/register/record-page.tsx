@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
+import { CalendarAddresses } from '../../calendar/calendar-addresses.js';
 import { useWords } from '../../words/words.js';
 import { KINDS, type Kind, kindOf, type Row } from './kinds.js';
 import { LabelOfMachine, SiteLabels } from './labels.js';
@@ -42,7 +43,13 @@ export function RecordPage() {
           <LabelOfMachine machineId={id} siteId={String(row['siteId'])} />
         </>
       ) : null}
-      {name === 'sites' && row ? <SiteLabels siteId={id} /> : null}
+      {name === 'sites' && row ? (
+        <>
+          <SiteLabels siteId={id} />
+          <CalendarAddresses of={{ siteId: id }} />
+        </>
+      ) : null}
+      {name === 'technicians' && row ? <CalendarAddresses of={{ technicianId: id }} /> : null}
     </div>
   );
 }
