@@ -1,7 +1,15 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { Validator } from '@seriousme/openapi-schema-validator';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
 import { runningApi } from '../support/running-api.js';
+
+const SPECTRAL = fileURLToPath(new URL('../../node_modules/@stoplight/spectral-cli/dist/index.js', import.meta.url));
+const RULES = fileURLToPath(new URL('../support/openapi-rules.yaml', import.meta.url));
 
 let database: TestDatabase;
 let api: Awaited<ReturnType<typeof runningApi>>;
@@ -60,6 +68,24 @@ describe('the OpenAPI document', () => {
       Object.values(operations).map((each) => each.operationId),
     );
     expect(new Set(names).size).toBe(names.length);
+  });
+
+  it('keeps the rules of Spectral and of its OWASP set', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'deckround-openapi-'));
+    const file = join(folder, 'openapi.json');
+    writeFileSync(file, JSON.stringify(document));
+    const { stdout, stderr } = spawnSync(
+      process.execPath,
+      [SPECTRAL, 'lint', '--ruleset', RULES, '--format', 'json', '--quiet', '--fail-severity', 'error', file],
+      { encoding: 'utf8', maxBuffer: 2 ** 28 },
+    );
+    rmSync(folder, { recursive: true });
+    expect(stderr).toBe('');
+    const found = JSON.parse(stdout) as { code: string; severity: number; path: string[] }[];
+    const errors = found.filter((each) => each.severity === 0).map((each) => `${each.code} ${each.path.join('/')}`);
+    expect(errors).toEqual([]);
+    // The rules were at work: they always warn of the open doors.
+    expect(found.some((each) => each.code === 'owasp:api2:2023-read-restricted')).toBe(true);
   });
 
   it('can be read by a person, without a script', async () => {

@@ -61,11 +61,18 @@ describe('a key', () => {
 });
 
 describe('an address without a sign-in', () => {
-  it('is kept to a quota of its own', async () => {
+  it('is kept to a quota of its own, guesses at keys included', async () => {
+    const guess = new ApiClient(api.client.address, 'x'.repeat(30));
+    const first = await guess.get('/v1/sites');
+    expect([first.status, first.headers.get('ratelimit-policy')]).toEqual([401, '"per-minute";q=30;w=60']);
     const statuses = await Promise.all(
-      Array.from({ length: 60 }, async () => (await api.client.get('/v1/calendars/none.ics')).status),
+      Array.from({ length: 60 }, async (_, each) =>
+        each % 2 === 0
+          ? (await api.client.get('/v1/calendars/none.ics')).status
+          : (await guess.get('/v1/sites')).status,
+      ),
     );
-    expect(new Set(statuses)).toEqual(new Set([404, 429]));
+    expect(new Set(statuses)).toEqual(new Set([401, 404, 429]));
     expect((await manager.get('/v1/sites')).status).toBe(200);
   });
 });

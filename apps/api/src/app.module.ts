@@ -6,6 +6,7 @@ import { APP_GUARD } from '@nestjs/core';
 import { AccessController } from './access/access.controller.js';
 import { AccessGuard } from './access/access.guard.js';
 import { AccessService } from './access/access.service.js';
+import { IdentifyGuard } from './access/identify.guard.js';
 import { PeopleController } from './access/people.controller.js';
 import { AccountingController } from './accounting/accounting.controller.js';
 import { AuditController } from './audit/audit.controller.js';
@@ -140,8 +141,10 @@ export class AppModule {
         { provide: CLOCK, useValue: context.clock },
         { provide: LOGGER, useValue: context.logger },
         { provide: RATE_LIMITER, useValue: context.limiter },
-        { provide: APP_GUARD, useClass: AccessGuard },
+        // In this order: who calls, how often, whether this is allowed.
+        { provide: APP_GUARD, useClass: IdentifyGuard },
         { provide: APP_GUARD, useClass: RateLimitGuard },
+        { provide: APP_GUARD, useClass: AccessGuard },
         AccessService,
         ForecastQualityService,
         ShopLives,

@@ -35,7 +35,11 @@ export const Allow = (roles: readonly PersonRole[], scope: KeyScope | null = nul
 /** A route that needs no sign-in. */
 export const Public = () => SetMetadata(PUBLIC, true);
 
-export type RequestWithActor = FastifyRequest & { actor?: Actor };
+export type RequestWithActor = FastifyRequest & {
+  actor?: Actor;
+  /** Why the caller is not known: told once the request has been counted. */
+  unknownBecause?: unknown;
+};
 
 /** The caller, as a route's parameter. */
 export const Caller = createParamDecorator((_: unknown, context: ExecutionContext): Actor => {

@@ -2,6 +2,7 @@ import { Problem } from '@deckround/contracts';
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
 import { z } from 'zod';
+import { stateBounds } from './bounds.js';
 
 /** draft-ietf-httpapi-ratelimit-headers-10, and RFC 9110, 10.2.3. */
 const HEADERS = {
@@ -21,6 +22,8 @@ const HEADERS = {
 } as const;
 const header = (name: keyof typeof HEADERS) => ({ $ref: `#/components/headers/${name}` });
 const LIMITS = { 'RateLimit-Policy': header('RateLimitPolicy'), RateLimit: header('RateLimit') };
+/** Where the document was read from; it is meant for everybody who connects to the shop. */
+const SERVER = { url: '/', description: 'This service, in production', 'x-internal': false };
 const PROBLEM_REFERENCE = { $ref: '#/components/schemas/Problem' };
 
 /** The OpenAPI 3.1 document of the running service. */
@@ -33,7 +36,12 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
         'Sign in at `POST /v1/session`, or use an integration key; send it as `Authorization: Bearer …`. Errors are RFC 9457 problem documents.',
     )
     .setVersion('1')
-    .addBearerAuth()
+    .addBearerAuth({
+      type: 'http',
+      scheme: 'bearer',
+      bearerFormat: 'opaque',
+      description: 'A sign-in or an integration key',
+    })
     .build();
   const document = SwaggerModule.createDocument(app, settings, {
     operationIdFactory: (controller, method) => `${controller.replace(/Controller$/, '')}_${method}`,
@@ -49,6 +57,8 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
     for (const [method, operation] of Object.entries(operations as Record<string, Operation>))
       addProblems(path, method, operation);
   }
+  document.servers = [SERVER];
+  stateBounds(document);
   return document;
 }
 
@@ -71,8 +81,6 @@ function addProblems(path: string, method: string, operation: Operation): void {
   const add = (status: number, description: string) => {
     operation.responses[String(status)] ??= problem(description);
   };
-  for (const [status, response] of Object.entries(operation.responses))
-    if (status < '400') response.headers = { ...response.headers, ...LIMITS };
   if (operation.security?.length || path === '/v1/session') add(401, 'Not signed in');
   if (operation.security?.length) add(403, 'Not allowed for this role or key');
   if (path.includes('{')) add(404, 'There is no such thing, or it is not yours to see');
@@ -86,7 +94,9 @@ function addProblems(path: string, method: string, operation: Operation): void {
     add(428, 'If-Match is missing');
   }
   if (operation.requestBody) add(413, 'The body is too large');
-  operation.responses['429'] ??= problem('Too many requests', { ...LIMITS, 'Retry-After': header('RetryAfter') });
+  operation.responses['429'] ??= problem('Too many requests', { 'Retry-After': header('RetryAfter') });
+  for (const [status, response] of Object.entries(operation.responses))
+    if (status < '500') response.headers = { ...LIMITS, ...response.headers };
   add(500, 'Something went wrong here');
 }
 
