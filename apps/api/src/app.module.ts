@@ -55,6 +55,9 @@ import { MachineRecordsController } from './reliability/machines.controller.js';
 import { ProposalsController } from './reliability/proposals.controller.js';
 import { ShopLives } from './reliability/shop-lives.js';
 import { HealthController } from './system/health.controller.js';
+import { SnapshotsController } from './telematics/snapshots.controller.js';
+import { TelematicsSourcesController } from './telematics/sources.controller.js';
+import { TelematicsUnitsController } from './telematics/units.controller.js';
 import { WebhooksController } from './webhooks/webhooks.controller.js';
 import { SiteEventsController, VisitBarsController } from './week-changes/bars-and-events.js';
 import { MovesController } from './week-changes/moves.controller.js';
@@ -133,6 +136,9 @@ export class AppModule {
         CalendarFeedController,
         SiteContactsController,
         NoticesController,
+        SnapshotsController,
+        TelematicsUnitsController,
+        TelematicsSourcesController,
       ],
       providers: [
         { provide: STORE, useValue: context.store },

@@ -8,6 +8,7 @@ import { type ApiContext, AppModule } from './app.module.js';
 import { openApiDocument } from './openapi/document.js';
 import { READABLE_PAGE_STYLE, readablePage } from './openapi/readable-page.js';
 import { ProblemFilter } from './problems/problem.filter.js';
+import { streamSnapshots } from './telematics/streamed-snapshots.js';
 import { serveWebApp } from './web-app.js';
 
 const MAX_BODY = 4 * 1024 * 1024;
@@ -58,6 +59,7 @@ export async function createApi(context: ApiContext): Promise<NestFastifyApplica
   fastify.addContentTypeParser(/^image\/(jpeg|png|webp)$/, { parseAs: 'buffer' }, (_request, body, done) =>
     done(null, body),
   );
+  streamSnapshots(fastify);
   const document = openApiDocument(app);
   const page = readablePage(document);
   fastify.get('/openapi.json', (_request, reply) => reply.send(document));

@@ -11,3 +11,4 @@ export { signedHeaders } from './deliver/sign.js';
 export { askMonthlyRefits } from './lives/ask-refits.js';
 export { createProcessors } from './processors.js';
 export { startSweep, sweepLostRuns } from './runs/sweep.js';
+export { secondsOf } from './telematics/fetch-page.js';

@@ -5,6 +5,7 @@ import { forecastProcessor } from './forecast/forecast.processor.js';
 import { livesProcessor } from './lives/lives.processor.js';
 import { notifyProcessor } from './notices/notify.processor.js';
 import { planProcessor } from './plan/plan.processor.js';
+import { hearProcessor } from './telematics/hear.processor.js';
 
 /** Every kind of background work; the same ones run in process and under BullMQ. */
 export function createProcessors(context: WorkerContext): Processors {
@@ -14,5 +15,6 @@ export function createProcessors(context: WorkerContext): Processors {
     lives: livesProcessor(context),
     deliver: deliverProcessor(context),
     notify: notifyProcessor(context),
+    hear: hearProcessor(context),
   };
 }

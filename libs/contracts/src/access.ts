@@ -62,7 +62,7 @@ export const Myself = z
   })
   .meta({ id: 'Myself' });
 
-export const KeyScope = z.enum(['read', 'readings', 'register', 'accounting']);
+export const KeyScope = z.enum(['read', 'readings', 'register', 'accounting', 'telematics']);
 const RequestsPerMinute = z
   .int()
   .min(1)
@@ -71,7 +71,7 @@ const RequestsPerMinute = z
 export const IntegrationKeyCreate = z
   .strictObject({
     name: text(100, 1),
-    scopes: z.array(KeyScope).min(1).max(4),
+    scopes: z.array(KeyScope).min(1).max(5),
     expiresAt: z.iso.datetime({ offset: true }).nullable().default(null),
     requestsPerMinute: RequestsPerMinute.nullable().default(null),
   })

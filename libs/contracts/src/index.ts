@@ -12,5 +12,6 @@ export * from './register.js';
 export * from './register-import.js';
 export * from './reliability.js';
 export * from './shop.js';
+export * from './telematics.js';
 export * from './webhooks.js';
 export * from './week-changes.js';

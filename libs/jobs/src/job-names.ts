@@ -11,6 +11,8 @@ export const JOBS = {
   deliver: RunIds,
   /** runId names the shop whose notices are due. */
   notify: RunIds,
+  /** runId names the telematics source to be asked. */
+  hear: RunIds,
 } as const;
 
 export type JobName = keyof typeof JOBS;

@@ -6,4 +6,5 @@ export * from './repositories/notice.repository.js';
 export * from './repositories/outbox.repository.js';
 export * from './repositories/reading.repository.js';
 export * from './repositories/run.repository.js';
+export * from './repositories/telematics.repository.js';
 export * from './store.js';

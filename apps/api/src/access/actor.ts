@@ -3,7 +3,7 @@ import { createParamDecorator, type ExecutionContext, SetMetadata } from '@nestj
 import type { FastifyRequest } from 'fastify';
 
 export type PersonRole = 'manager' | 'technician' | 'supervisor';
-export type KeyScope = 'read' | 'readings' | 'register' | 'accounting';
+export type KeyScope = 'read' | 'readings' | 'register' | 'accounting' | 'telematics';
 
 /** Who is calling, and what they may see. */
 export interface Actor {

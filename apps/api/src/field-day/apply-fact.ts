@@ -1,10 +1,9 @@
 import type { FieldFact } from '@deckround/contracts';
-import { dateColumn, wallClockOf } from '@deckround/register-store';
+import { dateColumn, takeReadings, wallClockOf } from '@deckround/register-store';
 import { emitEvent, type Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
 import { requireItemCode, slotId } from '../field-work/require-machine.js';
-import { takeReadings } from '../field-work/take-readings.js';
 import { closeVisit } from '../planning/close-visit.js';
 import { completeItem } from '../planning/complete-item.js';
 import type { VisitRow } from '../planning/visit-view.js';

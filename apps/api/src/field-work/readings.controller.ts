@@ -9,7 +9,7 @@ import {
   ReadingsTaken,
 } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
-import { revisitReadings } from '@deckround/register-store';
+import { revisitReadings, type TakenReading, takeReadings } from '@deckround/register-store';
 import type { Prisma, Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Headers, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -22,8 +22,8 @@ import { afterCursor, readCursor, toPage } from '../http/paging.js';
 import { CLOCK, STORE } from '../http/tokens.js';
 import { etagOf, requireVersion } from '../http/version.js';
 import { hoursText, instantOrNull } from '../register/values.js';
+import { refuseFuture } from './refuse-future.js';
 import { requireMachines } from './require-machine.js';
-import { refuseFuture, type TakenReading, takeReadings } from './take-readings.js';
 
 type Row = Prisma.ReadingGetPayload<object>;
 

@@ -1,5 +1,6 @@
 import { LabelId, LabelledMachine, LabelReadingCreate, LabelReadingTaken } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
+import { takeReadings } from '@deckround/register-store';
 import type { Prisma, Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Inject, Param, Post, Req, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
@@ -7,7 +8,7 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { z } from 'zod';
 import { Public } from '../access/actor.js';
 import { lastReadings } from '../field-day/last-readings.js';
-import { refuseFuture, takeReadings } from '../field-work/take-readings.js';
+import { refuseFuture } from '../field-work/refuse-future.js';
 import { Answers, Creates } from '../http/answer.js';
 import { Once } from '../http/once.js';
 import { CLOCK, STORE } from '../http/tokens.js';

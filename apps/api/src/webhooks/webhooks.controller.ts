@@ -1,5 +1,4 @@
 import { randomBytes } from 'node:crypto';
-import { isIP } from 'node:net';
 import {
   PageQuery,
   pageOf,
@@ -14,7 +13,6 @@ import {
 } from '@deckround/contracts';
 import { type Clock, type Config, DomainError } from '@deckround/platform';
 import { emitEvent, type Prisma, type Store, type Tx } from '@deckround/store';
-import { isPublic } from '@deckround/worker';
 import {
   Body,
   Controller,
@@ -35,6 +33,7 @@ import { z } from 'zod';
 import { type Actor, Allow, Caller } from '../access/actor.js';
 import { audit } from '../audit/audit.js';
 import { Answers, Changes } from '../http/answer.js';
+import { requirePublicAddress } from '../http/called-address.js';
 import { afterCursor, readCursor, toPage } from '../http/paging.js';
 import { CLOCK, CONFIG, STORE } from '../http/tokens.js';
 import { etagOf, requireVersion } from '../http/version.js';
@@ -70,7 +69,7 @@ export class WebhooksController {
   @Post()
   @Answers(201, WebhookEndpointCreated, 'The endpoint and its secret, shown only this once')
   create(@Caller() actor: Actor, @Body({ schema: WebhookEndpointCreate }) body: z.infer<typeof WebhookEndpointCreate>) {
-    this.requireAddress(body.url);
+    requirePublicAddress(this.config, body.url, 'Events cannot be sent there.');
     const secret = newWebhookSecret();
     return this.store.inShop(actor.shopId, async (tx) => {
       const row = await tx.webhookEndpoint.create({ data: { shopId: actor.shopId, ...body, secret } });
@@ -100,7 +99,7 @@ export class WebhooksController {
     @Headers('if-match') ifMatch: string | undefined,
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
-    if (body.url !== undefined) this.requireAddress(body.url);
+    if (body.url !== undefined) requirePublicAddress(this.config, body.url, 'Events cannot be sent there.');
     const row = await this.store.inShop(actor.shopId, async (tx) => {
       requireVersion(ifMatch, (await findEndpoint(tx, id)).version);
       const state =
@@ -197,19 +196,6 @@ export class WebhooksController {
         deliveredAt: instantOrNull(row.deliveredAt),
       }),
     );
-  }
-
-  /** What can be told from the address alone; where its name leads is checked at every delivery. */
-  private requireAddress(address: string): void {
-    if (this.config.WEBHOOK_PRIVATE === 'yes') return;
-    const { protocol, hostname } = new URL(address);
-    const host = hostname.replace(/^\[(.*)\]$/, '$1');
-    const isPrivate = host === 'localhost' || (isIP(host) !== 0 && !isPublic(host));
-    if (protocol !== 'https:' || isPrivate) {
-      throw new DomainError('invalid-input', 'Events cannot be sent there.', [
-        { pointer: '/url', detail: 'use an https address on the public network' },
-      ]);
-    }
   }
 
   private note(tx: Tx, actor: Actor, subjectId: string, action: string, detail: object): Promise<void> {

@@ -1,12 +1,14 @@
-import { findDueEndpoints, findShopsWithNotices } from '@deckround/store';
+import { findDueEndpoints, findDueSources, findShopsWithNotices } from '@deckround/store';
 import type { SweepContext } from '../context.js';
 
-/** Asks every DELIVER_SECONDS for what is due. @returns how to stop; it waits for a look under way */
+/** Asks every DELIVER_SECONDS for what is due to be sent or fetched. @returns how to stop; it waits for a look under way */
 export function startDeliveries({ store, queue, config, logger }: SweepContext): () => Promise<void> {
   let underWay: Promise<void> | null = null;
   const look = async () => {
     for (const { id, shopId } of await store.asOwner(findDueEndpoints))
       await queue.enqueue('deliver', { shopId, runId: id });
+    for (const { id, shopId } of await store.asOwner(findDueSources))
+      await queue.enqueue('hear', { shopId, runId: id });
     if (config.SMTP_URL === undefined) return;
     for (const { shopId } of await store.asOwner(findShopsWithNotices))
       await queue.enqueue('notify', { shopId, runId: shopId });

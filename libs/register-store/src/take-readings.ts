@@ -1,6 +1,5 @@
-import { DomainError } from '@deckround/platform';
-import { revisitReadings } from '@deckround/register-store';
 import type { Prisma, Tx } from '@deckround/store';
+import { revisitReadings } from './set-aside.js';
 
 export interface TakenReading {
   readonly machineId: string;
@@ -11,7 +10,7 @@ export interface TakenReading {
 }
 
 /** A device's clock may run a little ahead. */
-const CLOCK_SKEW_MS = 5 * 60_000;
+export const CLOCK_SKEW_MS = 5 * 60_000;
 
 /**
  * The one way in for readings: each is kept once, and all of their machines are looked at again, so that a doubtful one
@@ -35,17 +34,4 @@ export async function takeReadings(
     orderBy: [{ readAt: 'asc' }, { id: 'asc' }],
   });
   return { added: count, rows };
-}
-
-/** @throws DomainError invalid-input, pointing to each reading that lies in the future */
-export function refuseFuture(
-  readings: readonly { readonly pointer: string; readonly readAt: string }[],
-  now: Date,
-): void {
-  const latest = now.getTime() + CLOCK_SKEW_MS;
-  const errors = readings.flatMap(({ pointer, readAt }) =>
-    new Date(readAt).getTime() > latest ? [{ pointer, detail: 'it lies in the future: check the device’s clock' }] : [],
-  );
-  if (errors.length > 0)
-    throw new DomainError('invalid-input', 'Some readings lie in the future. None was recorded.', errors);
 }
