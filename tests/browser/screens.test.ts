@@ -12,6 +12,7 @@ import {
   visitor,
 } from '../support/browser.js';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { draftOf } from '../support/finished-visit.js';
 import { runningApi } from '../support/running-api.js';
 import { createSmallShop, PASSWORD, type SmallShop, WEEK } from '../support/small-shop.js';
 
@@ -25,6 +26,7 @@ const SLOW_MS = 180_000;
   let browser: Browser;
   let desk: Visitor;
   let phone: Visitor;
+  let draftId: string;
 
   beforeAll(async () => {
     database = await freshDatabase();
@@ -41,6 +43,7 @@ const SLOW_MS = 180_000;
         () => manager.get(`/v1/${path}`),
         ({ body }) => body.status === 'done',
       );
+    draftId = (await draftOf(database.store, shop, manager, '2026-06-02')).draft.id;
     browser = await openBrowser();
     desk = await visitor(browser, api.service.address, DESKTOP);
     phone = await visitor(browser, api.service.address, PHONE);
@@ -54,14 +57,22 @@ const SLOW_MS = 180_000;
 
   const screens = () => [
     `/week?of=${WEEK}`,
+    '/decisions',
     '/road-calls',
     '/due?weeks=1',
     '/readings',
     '/register/machines',
     `/register/machines/${shop.machineIds.get('M1')}`,
     `/register/sites/${shop.siteIds.get('S1')}`,
+    '/register/people/new',
+    '/register/absences',
+    '/register/connections',
     '/register/import',
     '/register/shop',
+    '/orders',
+    '/charges',
+    `/charges/${draftId}`,
+    '/charges/settings',
     '/start',
     `/machines/${shop.machineIds.get('M1')}/forecast`,
     '/forecasts',

@@ -1,5 +1,6 @@
 import { createRootRoute, createRoute, createRouter, lazyRouteComponent, redirect } from '@tanstack/react-router';
 import { sessions } from '../data/session.js';
+import { chargesSearch } from '../manager/charges/charges-search.js';
 import { dueSearch } from '../manager/due/due-search.js';
 import { weekSearch } from '../manager/week/week-search.js';
 import { Failed, NotFound } from './failed.js';
@@ -52,6 +53,13 @@ const week = createRoute({
   component: lazyRouteComponent(() => import('../manager/week/week-page.js'), 'WeekPage'),
   errorComponent: Failed,
 });
+const charges = createRoute({
+  getParentRoute: () => inside,
+  path: '/charges',
+  validateSearch: chargesSearch,
+  component: lazyRouteComponent(() => import('../manager/charges/charges-page.js'), 'ChargesPage'),
+  errorComponent: Failed,
+});
 const due = createRoute({
   getParentRoute: () => inside,
   path: '/due',
@@ -67,6 +75,11 @@ const routes = root.addChildren([
     createRoute({ getParentRoute: () => inside, path: '/', component: Landing }),
     week,
     due,
+    charges,
+    page('/charges/settings', () => import('../manager/charges/settings-page.js'), 'ChargeSettingsPage'),
+    page('/charges/$id', () => import('../manager/charges/document-page.js'), 'DocumentPage'),
+    page('/decisions', () => import('../manager/decisions/decisions-page.js'), 'DecisionsPage'),
+    page('/orders', () => import('../manager/orders/orders-page.js'), 'OrdersPage'),
     page('/readings', () => import('../manager/readings/readings-page.js'), 'ReadingsPage'),
     page('/machines/$id/forecast', () => import('../manager/forecast/machine-forecast-page.js'), 'MachineForecastPage'),
     page('/forecasts', () => import('../manager/forecast/quality-page.js'), 'QualityPage'),
@@ -74,6 +87,7 @@ const routes = root.addChildren([
     page('/road-calls', () => import('../manager/road-call/road-call-page.js'), 'RoadCallPage'),
     page('/register', () => import('../manager/register/register-page.js'), 'RegisterPage'),
     page('/register/import', () => import('../manager/register/import-page.js'), 'ImportPage'),
+    page('/register/connections', () => import('../manager/connections/connections-page.js'), 'ConnectionsPage'),
     page('/register/shop', () => import('../manager/register/shop-page.js'), 'ShopPage'),
     page('/register/$kind', () => import('../manager/register/register-page.js'), 'RegisterPage'),
     page('/register/$kind/$id', () => import('../manager/register/record-page.js'), 'RecordPage'),

@@ -22,9 +22,12 @@ interface Place {
 const PLACES: Readonly<Record<Role, readonly Place[]>> = {
   manager: [
     { to: '/week', word: 'nav.week' },
+    { to: '/decisions', word: 'nav.decisions' },
     { to: '/road-calls', word: 'nav.road-calls' },
     { to: '/due', word: 'nav.due' },
     { to: '/readings', word: 'nav.readings' },
+    { to: '/orders', word: 'nav.orders' },
+    { to: '/charges', word: 'nav.charges' },
     { to: '/looking-back', word: 'nav.looking-back' },
     { to: '/register', word: 'nav.register' },
     { to: '/forecasts', word: 'nav.forecasts' },

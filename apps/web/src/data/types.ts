@@ -54,6 +54,19 @@ export type Alert = z.infer<typeof wire.Alert>;
 export type CalendarAddress = z.infer<typeof wire.CalendarAddress>;
 export type CalendarAddressCreated = z.infer<typeof wire.CalendarAddressCreated>;
 
+export type Person = z.infer<typeof wire.Person>;
+export type VisitBar = z.infer<typeof wire.VisitBar>;
+
+export type OrderList = z.infer<typeof wire.OrderList>;
+export type ExtraTime = z.infer<typeof wire.ExtraTime>;
+export type ChargeDocument = z.infer<typeof wire.ChargeDocument>;
+export type ChargeSettings = z.infer<typeof wire.ChargeSettings>;
+export type WebhookEndpoint = z.infer<typeof wire.WebhookEndpoint>;
+export type WebhookEndpointCreated = z.infer<typeof wire.WebhookEndpointCreated>;
+export type WebhookDelivery = z.infer<typeof wire.WebhookDelivery>;
+export type IntegrationKey = z.infer<typeof wire.IntegrationKey>;
+export type IntegrationKeyCreated = z.infer<typeof wire.IntegrationKeyCreated>;
+
 export interface Page<T> {
   readonly items: readonly T[];
   readonly next: string | null;

@@ -4,6 +4,7 @@ import type { WeeklyWindow } from '../../data/types.js';
 import { useWords } from '../../words/words.js';
 import { IncludedItems } from './included-items.js';
 import { type Field, fieldWord, type Row, type RowsQuery } from './kinds.js';
+import style from './register.module.css';
 import { WindowsField } from './windows-field.js';
 
 interface Props {
@@ -13,6 +14,13 @@ interface Props {
   readonly fault: string | undefined;
   readonly onChange: (value: unknown) => void;
 }
+
+const INPUT_TYPES: Readonly<Record<string, string>> = {
+  date: 'date',
+  clock: 'time',
+  email: 'email',
+  password: 'password',
+};
 
 /** One field with its name, its unit and what is wrong with it. */
 export function FieldInput({ field, value, isFixed, fault, onChange }: Props) {
@@ -36,6 +44,8 @@ export function FieldInput({ field, value, isFixed, fault, onChange }: Props) {
         {label}
       </label>
     );
+  if (typeof kind === 'object' && 'from' in kind && kind.many)
+    return <ManyRows label={label} kind={kind} value={value as string[]} isFixed={isFixed} onChange={onChange} />;
   const common = {
     id,
     value: String(value ?? ''),
@@ -65,7 +75,8 @@ export function FieldInput({ field, value, isFixed, fault, onChange }: Props) {
       ) : (
         <input
           {...common}
-          type={kind === 'date' ? 'date' : kind === 'clock' ? 'time' : kind === 'email' ? 'email' : 'text'}
+          type={INPUT_TYPES[kind] ?? 'text'}
+          autoComplete={kind === 'password' ? 'new-password' : 'off'}
           inputMode={['whole', 'decimal', 'money', 'hours'].includes(kind) ? 'decimal' : undefined}
           className={['whole', 'decimal', 'money', 'hours', 'clock'].includes(kind) ? 'figure' : undefined}
         />
@@ -76,6 +87,37 @@ export function FieldInput({ field, value, isFixed, fault, onChange }: Props) {
         </span>
       )}
     </div>
+  );
+}
+
+interface ManyProps {
+  readonly label: string;
+  readonly kind: { readonly from: () => RowsQuery; readonly label: string };
+  readonly value: readonly string[];
+  readonly isFixed: boolean;
+  readonly onChange: (value: string[]) => void;
+}
+
+/** Rows of another kind, each to be ticked. */
+function ManyRows({ label, kind, value, isFixed, onChange }: ManyProps) {
+  const rows = (useQuery(kind.from()).data ?? []) as Row[];
+  return (
+    <fieldset className={style.many}>
+      <legend className="small">{label}</legend>
+      {rows.map((row) => (
+        <label key={row.id} className="check">
+          <input
+            type="checkbox"
+            disabled={isFixed}
+            checked={value.includes(row.id)}
+            onChange={(event) =>
+              onChange(event.target.checked ? [...value, row.id] : value.filter((each) => each !== row.id))
+            }
+          />
+          {String(row[kind.label])}
+        </label>
+      ))}
+    </fieldset>
   );
 }
 

@@ -1,5 +1,7 @@
-import type { QueryKey, UseQueryOptions } from '@tanstack/react-query';
+import { type QueryKey, queryOptions, type UseQueryOptions } from '@tanstack/react-query';
+import { everyPage } from '../../data/api.js';
 import {
+  absencesQuery,
   agreementsQuery,
   classesQuery,
   customersQuery,
@@ -10,6 +12,7 @@ import {
   sitesQuery,
   techniciansQuery,
 } from '../../data/queries.js';
+import type { Blackout, Person, SiteEvent, VisitBar } from '../../data/types.js';
 import type { WordKey } from '../../words/en.js';
 
 /** A row of the register as it comes over the wire: the fields below say which of its values are shown and how. */
@@ -31,7 +34,8 @@ export type FieldKind =
   | 'windows'
   | 'included-items'
   | { readonly oneOf: readonly string[]; readonly words: string }
-  | { readonly from: () => RowsQuery; readonly label: string; readonly value?: string };
+  | 'password'
+  | { readonly from: () => RowsQuery; readonly label: string; readonly value?: string; readonly many?: true };
 
 export interface Field {
   readonly name: string;
@@ -64,6 +68,14 @@ const [customers, sites, parts, technicians] = [customersQuery, sitesQuery, part
   () => RowsQuery,
   () => RowsQuery,
 ];
+const listOf = <T>(path: string, keep: (row: T) => boolean = () => true) =>
+  queryOptions({
+    queryKey: [path],
+    queryFn: async ({ signal }) => (await everyPage<T>(`/v1/${path}`, signal)).filter(keep),
+  });
+const site: Field = { name: 'siteId', kind: { from: sites, label: 'name' }, column: true };
+const technician: Field = { name: 'technicianId', kind: { from: technicians, label: 'name' }, column: true };
+const reason: Field = { name: 'reason', kind: 'text', start: '', column: true };
 const code: Field = { name: 'code', kind: 'text', column: true };
 
 /** What the register holds, in the order in which a new shop fills it. */
@@ -219,6 +231,74 @@ export const KINDS = {
       { name: 'endsOn', kind: 'date', optional: true, column: true },
       { name: 'responseHours', kind: 'whole', optional: true },
       { name: 'items', kind: 'included-items', start: [] },
+    ],
+  },
+  people: {
+    path: 'people',
+    query: rows(listOf<Person>('people', (person) => person.active)),
+    canCreate: true,
+    canChange: true,
+    canRemove: true,
+    fields: [
+      { name: 'name', kind: 'text', column: true },
+      { name: 'email', kind: 'email', onlyNew: true, column: true },
+      {
+        name: 'role',
+        kind: { oneOf: ['manager', 'technician', 'supervisor'], words: 'role' },
+        onlyNew: true,
+        start: 'technician',
+        column: true,
+      },
+      { name: 'password', kind: 'password', onlyNew: true },
+      { ...technician, optional: true },
+      { name: 'siteIds', kind: { from: sites, label: 'name', many: true }, start: [] },
+    ],
+  },
+  absences: {
+    path: 'absences',
+    query: rows(absencesQuery),
+    canCreate: true,
+    canChange: false,
+    canRemove: true,
+    fields: [
+      technician,
+      { name: 'from', kind: 'date', column: true },
+      { name: 'to', kind: 'date', column: true },
+      reason,
+    ],
+  },
+  blackouts: {
+    path: 'blackouts',
+    query: rows(listOf<Blackout>('blackouts')),
+    canCreate: true,
+    canChange: false,
+    canRemove: true,
+    fields: [site, { name: 'from', kind: 'date', column: true }, { name: 'to', kind: 'date', column: true }, reason],
+  },
+  'site-events': {
+    path: 'site-events',
+    query: rows(listOf<SiteEvent>('site-events')),
+    canCreate: true,
+    canChange: false,
+    canRemove: true,
+    fields: [
+      site,
+      { name: 'name', kind: 'text', column: true },
+      { name: 'date', kind: 'date', column: true },
+      { name: 'from', kind: 'clock', start: '15:00', column: true },
+    ],
+  },
+  'visit-bars': {
+    path: 'visit-bars',
+    query: rows(listOf<VisitBar>('visit-bars')),
+    canCreate: true,
+    canChange: false,
+    canRemove: true,
+    fields: [
+      site,
+      { ...technician, optional: true },
+      { name: 'date', kind: 'date', optional: true, column: true },
+      reason,
     ],
   },
 } as const satisfies Record<string, Kind>;

@@ -1,11 +1,11 @@
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
-import { describeFailure } from '../../app/failed.js';
 import { useShop } from '../../app/shop-words.js';
 import { api, everyPage, queryOf } from '../../data/api.js';
 import { machinesQuery } from '../../data/queries.js';
 import { stored } from '../../data/stored.js';
 import type { MachineLabel, MachineLabels } from '../../data/types.js';
+import { Failure } from '../../design/failure.js';
 import { FileButton } from '../../design/file-button.js';
 import { useWords } from '../../words/words.js';
 
@@ -162,15 +162,5 @@ function Sheet({ siteId, machineId }: { readonly siteId: string; readonly machin
       </FileButton>
       <p className="pencil">{t('label.print-hint')}</p>
     </>
-  );
-}
-
-function Failure({ error }: { readonly error: unknown }) {
-  const { t } = useWords();
-  if (!error) return null;
-  return (
-    <p className="note clay" role="alert">
-      {describeFailure(error, t)}
-    </p>
   );
 }

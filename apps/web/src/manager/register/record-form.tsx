@@ -28,7 +28,9 @@ export function RecordForm({ name, kind, row }: Props) {
   const client = useQueryClient();
   const navigate = useNavigate();
   const labelOf = useLabels(kind);
-  const fields = (kind.fields as readonly Field[]).filter((field) => (row === null ? !field.onlyLater : true));
+  const fields = (kind.fields as readonly Field[]).filter((field) =>
+    row === null ? !field.onlyLater : field.kind !== 'password',
+  );
   const typedOf = (from: Row | null): Typed =>
     Object.fromEntries(
       fields.map((field) => [

@@ -47,6 +47,7 @@ export function RegisterPage() {
         ))}
         <Link to="/register/import">{t('register.import')}</Link>
         <Link to="/register/shop">{t('register.shop')}</Link>
+        <Link to="/register/connections">{t('connect.title')}</Link>
       </nav>
       <h1>
         {t('register.sentence', {

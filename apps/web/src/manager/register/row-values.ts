@@ -1,20 +1,25 @@
 import type { Words } from '../../words/words.js';
-import type { Field } from './kinds.js';
+import type { Field, FieldKind } from './kinds.js';
 
 const SMALL_UNITS = 100;
+
+/** A field that names any number of rows. */
+export function isMany(kind: FieldKind): boolean {
+  return typeof kind === 'object' && 'many' in kind;
+}
 
 /** What stands in a form field for a value of the wire, and back. Money is typed as decimals and kept in minor units. */
 export function toTyped({ kind }: Field, value: unknown): unknown {
   if (kind === 'money') return value === null || value === undefined ? '' : (Number(value) / SMALL_UNITS).toFixed(2);
   if (kind === 'words') return Array.isArray(value) ? value.join(', ') : '';
   if (kind === 'yes-no') return value === true;
-  if (kind === 'windows' || kind === 'included-items') return value ?? [];
+  if (kind === 'windows' || kind === 'included-items' || isMany(kind)) return value ?? [];
   return value === null || value === undefined ? '' : String(value);
 }
 
 /** @returns undefined where nothing was typed and nothing is needed */
 export function fromTyped({ kind, optional }: Field, typed: unknown): unknown {
-  if (kind === 'yes-no' || kind === 'windows' || kind === 'included-items') return typed;
+  if (kind === 'yes-no' || kind === 'windows' || kind === 'included-items' || isMany(kind)) return typed;
   const text = String(typed ?? '').trim();
   if (kind === 'words') return text === '' ? [] : text.split(/[\s,;]+/).filter(Boolean);
   if (text === '') return optional ? null : kind === 'text' || kind === 'long' ? '' : undefined;
@@ -39,6 +44,7 @@ export function shownValue(
   if (kind === 'words') return (value as string[]).join(', ');
   if (kind === 'whole' || kind === 'decimal') return words.number(Number(value), 5);
   if (typeof kind === 'object' && 'oneOf' in kind) return words.named(`${kind.words}.${value}`, String(value));
+  if (isMany(kind)) return (value as unknown[]).map((each) => labelOf(field, each)).join(', ') || '–';
   if (typeof kind === 'object') return labelOf(field, value);
   return String(value);
 }

@@ -65,6 +65,16 @@ export function LeftOut({ week, machines, sites }: Props) {
                         {row.reason}
                       </p>
                     </Why>
+                    {row.remedies && row.remedies.length > 0 ? (
+                      <div className="small">
+                        {t('left.remedies')}
+                        <ul lang="en">
+                          {row.remedies.map((remedy) => (
+                            <li key={remedy}>{remedy}</li>
+                          ))}
+                        </ul>
+                      </div>
+                    ) : null}
                   </td>
                   <td className="number">{money(row.cents)}</td>
                 </tr>

@@ -4,6 +4,7 @@ import { absencesQuery, machinesQuery } from '../../data/queries.js';
 import type { Site, Technician, Week } from '../../data/types.js';
 import { minutesInto } from '../../words/local-date.js';
 import { useWords } from '../../words/words.js';
+import { ExtraTimeWorth } from './extra-time.js';
 import { LeftOut } from './left-out.js';
 import { MoveDone, MoveSlip } from './move-slip.js';
 import type { WeekBefore } from './plan-search.js';
@@ -85,6 +86,9 @@ export function WeekBoard({ week, sites, technicians, chosen, onChoose, before }
         </Suspense>
       </aside>
       <LeftOut week={week} machines={machines} sites={sites} />
+      {week.routes.length > 0 ? (
+        <ExtraTimeWorth key={week.weekOf} weekOf={week.weekOf} technicians={technicians} />
+      ) : null}
       {moves.move === null ? null : (
         <MoveSlip
           move={moves.move}

@@ -1,0 +1,59 @@
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
+import { useRef } from 'react';
+import { api } from '../../data/api.js';
+import type { Alert, VisitAnswer, VisitMoved } from '../../data/types.js';
+import { Failure } from '../../design/failure.js';
+import { useWords } from '../../words/words.js';
+import { ReplyForm } from '../week/answer-of-site.js';
+
+/** One thing to decide, with the next best thing to do at one press. */
+export function AlertNote({ alert }: { readonly alert: Alert }) {
+  const { t, day, money } = useWords();
+  const client = useQueryClient();
+  const key = useRef(crypto.randomUUID());
+  const answer = useQuery({
+    queryKey: ['visit-answers', alert.answerId],
+    queryFn: () => api.get<VisitAnswer>(`/v1/visit-answers/${alert.answerId}`),
+    enabled: alert.answerId !== null,
+  }).data;
+  const move = useMutation({
+    mutationFn: ({ technicianId, date, order, stamp }: NonNullable<Alert['move']>) =>
+      api.post<VisitMoved>(`/v1/visits/${alert.visitId}/move`, { technicianId, date, order, stamp }, key.current),
+    onSettled: () => {
+      key.current = crypto.randomUUID();
+      return client.invalidateQueries();
+    },
+  });
+  return (
+    <>
+      <h2>
+        {t(`alert.${alert.kind}`)}: {alert.siteName}
+        {alert.machineCode ? `, ${alert.machineCode}` : ''}
+      </h2>
+      <p lang="en">{alert.sentence}</p>
+      <p className="pencil" lang="en">
+        {alert.choice}
+      </p>
+      <div className="row">
+        {alert.move ? (
+          <button type="button" className="press" disabled={move.isPending} onClick={() => move.mutate(alert.move!)}>
+            {t('alert.move', {
+              day: day(alert.move.date),
+              price: t(alert.move.cents > 0 ? 'move.costs' : 'move.saves', {
+                money: money(Math.abs(alert.move.cents)),
+              }),
+            })}
+          </button>
+        ) : null}
+        {alert.machineId ? (
+          <Link to="/machines/$id/forecast" params={{ id: alert.machineId }}>
+            {t('alert.machine', { machine: alert.machineCode ?? '' })}
+          </Link>
+        ) : null}
+      </div>
+      {answer && answer.state === 'open' ? <ReplyForm key={answer.version} answer={answer} /> : null}
+      <Failure error={move.error} />
+    </>
+  );
+}

@@ -1,0 +1,145 @@
+import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useRef, useState } from 'react';
+import { api } from '../../data/api.js';
+import { partsQuery } from '../../data/queries.js';
+import type { OrderList } from '../../data/types.js';
+import { Failure } from '../../design/failure.js';
+import { Scrolling } from '../../design/scrolling.js';
+import { Why } from '../../design/why.js';
+import { addDays } from '../../words/local-date.js';
+import { useWords } from '../../words/words.js';
+
+type Line = OrderList['lines'][number];
+const WEEKS = [2, 4, 6, 12] as const;
+
+const orderListQuery = (weeks: number) =>
+  queryOptions({
+    queryKey: ['order-list', weeks],
+    queryFn: ({ signal }) => api.get<OrderList>(`/v1/order-list?weeks=${weeks}`, signal),
+  });
+
+/** What to order by when, so that no visit lacks a part. */
+export function OrdersPage() {
+  const { t, day } = useWords();
+  const [weeks, setWeeks] = useState<number>(6);
+  const { data, error } = useQuery(orderListQuery(weeks));
+  if (error) throw error;
+  if (!data) return <h1>{t('wait')}</h1>;
+  const [first] = data.lines;
+  return (
+    <div className="stack">
+      <title>{t('orders.page')}</title>
+      <h1>{first ? t('orders.sentence', { n: data.lines.length, day: day(first.orderBy) }) : t('orders.none')}</h1>
+      <label className="small pencil">
+        {t('orders.within')}{' '}
+        <select className="input" value={weeks} onChange={(event) => setWeeks(Number(event.target.value))}>
+          {WEEKS.map((each) => (
+            <option key={each} value={each}>
+              {t('due.weeks', { n: each })}
+            </option>
+          ))}
+        </select>
+      </label>
+      {first ? (
+        <Scrolling label={t('nav.orders')}>
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">{t('orders.by')}</th>
+                <th scope="col">{t('orders.part')}</th>
+                <th scope="col" className="number">
+                  {t('field.quantity')}
+                </th>
+                <th scope="col">{t('orders.needed')}</th>
+                <th scope="col">{t('orders.for')}</th>
+                <th scope="col">{t('orders.ordered')}</th>
+              </tr>
+            </thead>
+            <tbody>
+              {data.lines.map((line) => (
+                <OrderRow key={line.partId} line={line} today={data.asOf} />
+              ))}
+            </tbody>
+          </table>
+        </Scrolling>
+      ) : null}
+    </div>
+  );
+}
+
+function OrderRow({ line, today }: { readonly line: Line; readonly today: string }) {
+  const { t, day, number } = useWords();
+  return (
+    <tr>
+      <th scope="row">
+        {day(line.orderBy)}
+        {line.isLate ? <strong className="pencil"> {t('orders.late')}</strong> : null}
+      </th>
+      <td>
+        {line.name} <span className="pencil">{line.code}</span>
+      </td>
+      <td className="number">{number(line.quantity)}</td>
+      <td>
+        {day(line.firstNeededOn)} <span className="pencil">{t(`orders.${line.certainty}`)}</span>
+      </td>
+      <td>
+        <Why label={t('orders.purposes', { n: line.purposes.length })} title={line.name}>
+          <ul lang="en">
+            {line.purposes.map((purpose) => (
+              <li key={purpose}>{purpose}</li>
+            ))}
+          </ul>
+        </Why>
+      </td>
+      <td>
+        <Ordered line={line} today={today} />
+      </td>
+    </tr>
+  );
+}
+
+/** Notes that the part is ordered, and when it is to come. */
+function Ordered({ line, today }: { readonly line: Line; readonly today: string }) {
+  const { t } = useWords();
+  const client = useQueryClient();
+  const leadDays = useQuery(partsQuery).data?.find((part) => part.id === line.partId)?.leadDays ?? 0;
+  const [typed, setTyped] = useState<string | null>(null);
+  const expectedOn = typed ?? addDays(today, leadDays);
+  const key = useRef(crypto.randomUUID());
+  const order = useMutation({
+    mutationFn: () =>
+      api.post(
+        '/v1/part-orders',
+        { partId: line.partId, quantity: String(line.quantity), orderedOn: today, expectedOn },
+        key.current,
+      ),
+    onSettled: () => {
+      key.current = crypto.randomUUID();
+      return client.invalidateQueries();
+    },
+  });
+  return (
+    <div className="row">
+      <label className="small">
+        {t('orders.comes')}{' '}
+        <input
+          className="input"
+          style={{ width: 'auto' }}
+          type="date"
+          min={today}
+          value={expectedOn}
+          onChange={(event) => setTyped(event.target.value)}
+        />
+      </label>
+      <button
+        type="button"
+        className="press-quiet"
+        disabled={order.isPending || expectedOn === ''}
+        onClick={() => order.mutate()}
+      >
+        {t('orders.done', { code: line.code })}
+      </button>
+      <Failure error={order.error} />
+    </div>
+  );
+}

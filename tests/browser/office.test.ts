@@ -1,0 +1,180 @@
+import { randomUUID } from 'node:crypto';
+import { stoppedClock } from '@deckround/platform';
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import type { Browser } from 'playwright-core';
+import { type ApiClient, until } from '../support/api-client.js';
+import { BROWSER_PATH, DESKTOP, openBrowser, signInAt, visitor } from '../support/browser.js';
+import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { draftOf } from '../support/finished-visit.js';
+import { plannedShop } from '../support/planned-shop.js';
+import { runningApi } from '../support/running-api.js';
+import { PASSWORD, type SmallShop, WEEK } from '../support/small-shop.js';
+
+const SLOW_MS = 120_000;
+
+(BROWSER_PATH === '' ? describe.skip : describe)('the manager at the desk', () => {
+  let database: TestDatabase;
+  let shop: SmallShop;
+  let api: Awaited<ReturnType<typeof runningApi>>;
+  let manager: ApiClient;
+  let browser: Browser;
+
+  beforeAll(async () => {
+    database = await freshDatabase();
+    api = await runningApi(database, undefined, stoppedClock('2026-06-07T15:00:00Z'));
+    shop = await plannedShop(database, api);
+    manager = await api.signIn('manager');
+    browser = await openBrowser();
+  }, SLOW_MS);
+  afterAll(async () => {
+    await browser.close();
+    await api.service.stop();
+    await database.drop();
+  });
+
+  async function desk() {
+    const opened = await visitor(browser, api.service.address, DESKTOP);
+    await signInAt(opened.page, 'manager@small-shop.example', PASSWORD);
+    return opened;
+  }
+
+  it(
+    'answers a site’s wish with the offered day, lets a late record count, orders what lacks',
+    async () => {
+      const { items } = (await manager.get(`/v1/visits?from=${WEEK}&siteId=${shop.siteIds.get('S1')}`)).body;
+      const supervisor = await api.signIn('supervisor');
+      await supervisor.post(`/v1/visits/${items[0].id}/answers`, { kind: 'move', reason: 'tournament' });
+      // A record for a visit that is done already waits in review.
+      const { visit } = await draftOf(database.store, shop, manager, '2026-06-02');
+      const technician = await api.signIn('technician');
+      await technician.post('/v1/field-records', {
+        ...{ id: randomUUID(), visitId: visit.id, machineId: shop.machineIds.get('M1') },
+        ...{ deviceAt: '2026-06-07T14:00:00Z', sentAt: '2026-06-07T15:00:00Z' },
+        fact: { kind: 'part-used', partId: null, name: 'shim', quantity: '2' },
+      });
+      await database.store.inShop(shop.shopId, (tx) => tx.stock.updateMany({ data: { onHand: 0 } }));
+
+      const { page, faults } = await desk();
+      await page.getByRole('link', { name: 'To decide' }).click();
+      await page.getByRole('heading', { name: '2 things wait for your decision' }).waitFor();
+      await page.getByRole('button', { name: /^Move it to / }).click();
+      await page.getByRole('heading', { name: '1 thing waits for your decision' }).waitFor();
+      await page.getByRole('heading', { name: 'M1: used: 2 shim' }).waitFor();
+      await page.getByRole('button', { name: 'It counts' }).click();
+      await page.getByRole('heading', { name: 'Nothing waits for your decision' }).waitFor();
+      expect((await manager.get(`/v1/visits/${items[0].id}`)).body).toMatchObject({ answer: { state: 'met' } });
+      expect((await manager.get('/v1/field-records?state=accepted')).body.items).toHaveLength(1);
+
+      await page.getByRole('link', { name: 'Orders' }).click();
+      await page.getByRole('heading', { name: /have to be ordered|has to be ordered/ }).waitFor();
+      await page
+        .getByRole('button', { name: / is ordered$/ })
+        .first()
+        .click();
+      const orders = await until(
+        () => manager.get('/v1/part-orders'),
+        ({ body }) => body.items.length > 0,
+        10,
+      );
+      expect(orders.body.items).toMatchObject([{ orderedOn: '2026-06-07', receivedOn: null }]);
+
+      await page.goto(`/week?of=${WEEK}`);
+      await page.getByText('What would a little more time be worth?').click();
+      await page
+        .getByText(/would be saved by 15 min more|No day would gain from it/)
+        .first()
+        .waitFor();
+      expect(faults).toEqual([]);
+    },
+    SLOW_MS,
+  );
+
+  it(
+    'issues a draft, takes it back, and changes the hourly rate',
+    async () => {
+      await manager.patch('/v1/charge-settings', { seller: { legalName: 'Small Shop LLC' } }, '"0"');
+      const { draft } = await draftOf(database.store, shop, manager, '2026-06-03');
+      const { page, faults } = await desk();
+      await page.goto(`/charges/${draft.id}`);
+      await page.getByRole('heading', { name: /^Draft, Site S1: / }).waitFor();
+      await page.getByLabel('Purchase order of the customer').fill('PO 7');
+      await page.getByRole('button', { name: 'Save' }).click();
+      await page.getByRole('button', { name: 'Reckon it again' }).waitFor();
+      await page.getByRole('button', { name: 'Issue it' }).click();
+      await page.getByRole('heading', { name: /^Invoice .*, Site S1: / }).waitFor();
+      const file = page.waitForEvent('download');
+      await page.getByRole('button', { name: 'Fetch as PDF' }).click();
+      expect((await file).suggestedFilename()).toMatch(/^invoice-.*\.pdf$/);
+      await page.getByLabel('Why', { exact: true }).fill('wrong site');
+      await page.getByRole('button', { name: 'Take it back', exact: true }).click();
+      await page.getByRole('heading', { name: /^Credit .*, Site S1: / }).waitFor();
+      const kinds = (await manager.get('/v1/charge-documents?state=issued')).body.items.map(
+        (each: { document: { kind: string; purchaseOrder: string } }) =>
+          `${each.document.kind} ${each.document.purchaseOrder}`,
+      );
+      expect(kinds).toEqual(['invoice PO 7', 'credit PO 7']);
+
+      await page.goto('/charges/settings');
+      await page.getByRole('group', { name: 'Labour' }).getByLabel('Rate an hour').fill('101.50');
+      await page.getByRole('button', { name: 'Save' }).click();
+      await page.getByText('Saved.').waitFor();
+      expect((await manager.get('/v1/charge-settings')).body.labour.ratePerHour).toBe('101.50');
+      expect(faults).toEqual([]);
+    },
+    SLOW_MS,
+  );
+
+  it(
+    'connects other systems, and says whose days a person drives',
+    async () => {
+      const { page, faults } = await desk();
+      await page.goto('/register/connections');
+      await page.getByText('Tell another system').click();
+      await page.getByLabel('Address (https)').fill('https://books.example/events');
+      await page.getByLabel('document issued').check();
+      await page.getByRole('button', { name: 'Add the address' }).click();
+      expect(await page.getByLabel(/shown only this once/).inputValue()).toMatch(/^whsec_/);
+      await page.getByRole('button', { name: 'Send a trial event' }).click();
+      await page.getByText('1 event is on its way.').waitFor();
+      await page.getByText('What was sent').click();
+      await page.getByRole('rowheader', { name: 'trial' }).waitFor();
+      await page.getByRole('button', { name: 'Switch off' }).click();
+      await page.getByText('Switched off:').waitFor();
+
+      await page.getByText('Let another program in').click();
+      await page.getByLabel('What it is for').fill('books');
+      await page.getByLabel('take over charges').check();
+      await page.getByRole('button', { name: 'Make the key' }).click();
+      const key = page.locator('input[readonly][value^="drk_"]');
+      await key.waitFor();
+      const asKey = await fetch(`${api.service.address}/v1/accounting/changes`, {
+        headers: { authorization: `Bearer ${await key.inputValue()}` },
+      });
+      expect(asKey.status).toBe(200);
+      await page.getByRole('button', { name: 'Revoke books' }).click();
+      await page.getByRole('button', { name: 'Yes, lock books out' }).click();
+      await page.getByRole('heading', { name: /no key lets one in/ }).waitFor();
+
+      await page.goto('/register/people/new');
+      await page.getByLabel('Name').fill('Alder');
+      await page.getByLabel('E-mail address').fill('alder@small-shop.example');
+      await page.getByLabel('Role').selectOption('technician');
+      await page.getByLabel(/First password/).fill('a long enough password');
+      await page.getByLabel(/^Technician/).selectOption({ label: 'Technician T2' });
+      await page.getByRole('button', { name: 'Save' }).click();
+      await page.getByRole('link', { name: 'Alder' }).waitFor();
+      const people = (await manager.get('/v1/people')).body.items as { name: string; technicianId: string | null }[];
+      expect(people.find((person) => person.name === 'Alder')?.technicianId).not.toBeNull();
+
+      await page.goto('/register/absences/new');
+      await page.getByLabel('Technician').selectOption({ label: 'Technician T1' });
+      await page.getByLabel('From').fill('2026-06-15');
+      await page.getByLabel('To', { exact: true }).fill('2026-06-19');
+      await page.getByLabel('Why').fill('holiday');
+      await page.getByRole('button', { name: 'Save' }).click();
+      await page.getByText('holiday').waitFor();
+      expect(faults).toEqual([]);
+    },
+    SLOW_MS,
+  );
+});
