@@ -1137,6 +1137,7 @@ export const en = {
   'event-type.document.issued': 'document issued',
   'event-type.document.credited': 'document taken back',
   'event-type.endpoint.test': 'trial',
+  'scope.telematics': 'send what machines report',
 
   'help.key-group': 'on Due: groups by site, and back',
 } as const;

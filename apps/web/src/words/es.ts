@@ -1144,6 +1144,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'event-type.document.issued': 'documento emitido',
   'event-type.document.credited': 'documento anulado',
   'event-type.endpoint.test': 'prueba',
+  'scope.telematics': 'enviar lo que informan las máquinas',
 
   'help.key-group': 'en Por hacer: agrupa por lugar, y vuelve',
 };

@@ -7,7 +7,7 @@ import { useWords } from '../../words/words.js';
 import { ShownOnce } from './shown-once.js';
 
 type Scope = IntegrationKey['scopes'][number];
-const SCOPES: readonly Scope[] = ['read', 'readings', 'register', 'accounting'];
+const SCOPES: readonly Scope[] = ['read', 'readings', 'register', 'accounting', 'telematics'];
 const EMPTY: { name: string; scopes: readonly Scope[]; until: string } = { name: '', scopes: ['read'], until: '' };
 
 export function NewKey() {
