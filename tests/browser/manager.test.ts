@@ -125,6 +125,36 @@ const MANAGER = 'manager@small-shop.example';
     expect(String((await intervalNow()).intervalHours)).toBe(String(item.intervalHours));
   });
 
+  it('says which machine was heard from, and whom a site wants told', async () => {
+    const { page } = desk;
+    const manager = await api.signIn('manager');
+    const unit = {
+      EquipmentHeader: { SerialNumber: 'QX-9' },
+      CumulativeOperatingHours: { datetime: '2026-06-02T15:00:00Z', Hour: 812.5 },
+    };
+    await manager.post('/v1/telematics/snapshots', { Fleet: { Equipment: [unit] } });
+    await page.goto('/register');
+    await page.getByRole('link', { name: 'Machines heard from' }).click();
+    await page.getByRole('heading', { name: 'One machine heard from is not known' }).waitFor();
+    const article = page.getByRole('article', { name: 'QX-9' });
+    await article.getByLabel('Which machine is it?').selectOption({ label: 'M4 · type T · SN4' });
+    await article.getByRole('button', { name: 'It is this one' }).click();
+    await page.getByRole('heading', { name: 'Every machine heard from is known' }).waitFor();
+
+    const [site] = (await manager.get('/v1/sites')).body.items;
+    await page.goto(`/register/sites/${site.id}`);
+    await page.getByText('Who is told by e-mail').click();
+    const form = page.locator('form', { has: page.getByRole('group', { name: 'To be told when' }) });
+    await form.getByLabel('Name').fill('Ana Luz');
+    await form.getByLabel('E-mail address').fill('ana@green.example');
+    await form.getByLabel('a visit is done').uncheck();
+    await form.getByRole('button', { name: 'Add' }).click();
+    await page.getByRole('button', { name: 'Change Ana Luz' }).waitFor();
+    const [contact] = (await manager.get('/v1/site-contacts')).body.items;
+    expect(contact).toMatchObject({ language: 'en', email: 'ana@green.example' });
+    expect(contact.notices).not.toContain('visit.done');
+  });
+
   it('loses nothing when the sign-in ends in the middle of a form', async () => {
     const { page } = desk;
     await page.goto('/register/customers/new');

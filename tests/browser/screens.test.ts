@@ -36,6 +36,12 @@ const SLOW_MS = 180_000;
     const machineId = shop.machineIds.get('M1');
     // One reading to look at: less than the one before it.
     await manager.post('/v1/readings', { readings: [{ machineId, readAt: '2026-06-02T15:00:00Z', hours: '12.5' }] });
+    // One machine that nobody knows, and one that is known by its serial number.
+    const unit = (SerialNumber: string) => ({
+      EquipmentHeader: { OEMName: 'Greenline', Model: 'G2', SerialNumber },
+      CumulativeOperatingHours: { datetime: '2026-06-02T15:00:00Z', Hour: 812.5 },
+    });
+    await manager.post('/v1/telematics/snapshots', { Fleet: { Equipment: [unit('QX-9'), unit('SN2')] } });
     const forecast = await manager.post('/v1/forecast-runs', { asOf: '2026-06-07', costFrom: WEEK, costDays: 14 });
     const plan = await manager.post('/v1/plan-runs', { weekOf: WEEK, iterations: 2000 });
     for (const path of [`forecast-runs/${forecast.body.id}`, `plan-runs/${plan.body.id}`])
@@ -61,6 +67,7 @@ const SLOW_MS = 180_000;
     '/road-calls',
     '/due?weeks=1',
     '/readings',
+    '/heard-from',
     '/register/machines',
     `/register/machines/${shop.machineIds.get('M1')}`,
     `/register/sites/${shop.siteIds.get('S1')}`,

@@ -81,6 +81,7 @@ const routes = root.addChildren([
     page('/decisions', () => import('../manager/decisions/decisions-page.js'), 'DecisionsPage'),
     page('/orders', () => import('../manager/orders/orders-page.js'), 'OrdersPage'),
     page('/readings', () => import('../manager/readings/readings-page.js'), 'ReadingsPage'),
+    page('/heard-from', () => import('../manager/heard-from/heard-from-page.js'), 'HeardFromPage'),
     page('/machines/$id/forecast', () => import('../manager/forecast/machine-forecast-page.js'), 'MachineForecastPage'),
     page('/forecasts', () => import('../manager/forecast/quality-page.js'), 'QualityPage'),
     page('/start', () => import('../manager/start/start-page.js'), 'StartPage'),

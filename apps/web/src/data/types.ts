@@ -66,6 +66,10 @@ export type WebhookEndpointCreated = z.infer<typeof wire.WebhookEndpointCreated>
 export type WebhookDelivery = z.infer<typeof wire.WebhookDelivery>;
 export type IntegrationKey = z.infer<typeof wire.IntegrationKey>;
 export type IntegrationKeyCreated = z.infer<typeof wire.IntegrationKeyCreated>;
+export type TelematicsUnit = z.infer<typeof wire.TelematicsUnit>;
+export type TelematicsSource = z.infer<typeof wire.TelematicsSource>;
+export type NoticeType = z.infer<typeof wire.NoticeType>;
+export type SiteContact = z.infer<typeof wire.SiteContact>;
 
 export interface Page<T> {
   readonly items: readonly T[];

@@ -1,5 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import { CalendarAddresses } from '../calendar/calendar-addresses.js';
+import { SiteContacts } from '../contacts/site-contacts.js';
 import { StateOfMachine } from '../design/state-shape.js';
 import { useWords } from '../words/words.js';
 import { BlockDays } from './block-days.js';
@@ -41,6 +42,7 @@ export function GroundsPage() {
             <ComingVisits visits={grounds.comingVisitsOf(site.id)} machines={own.map(({ machine }) => machine)} />
             <ul className={style.list}>{own.map(line)}</ul>
             <CalendarAddresses of={{ siteId: site.id }} />
+            <SiteContacts siteId={site.id} />
           </section>
         );
       })}

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
 import { CalendarAddresses } from '../../calendar/calendar-addresses.js';
+import { SiteContacts } from '../../contacts/site-contacts.js';
 import { useWords } from '../../words/words.js';
 import { KINDS, type Kind, kindOf, type Row } from './kinds.js';
 import { LabelOfMachine, SiteLabels } from './labels.js';
@@ -47,6 +48,7 @@ export function RecordPage() {
         <>
           <SiteLabels siteId={id} />
           <CalendarAddresses of={{ siteId: id }} />
+          <SiteContacts siteId={id} />
         </>
       ) : null}
       {name === 'technicians' && row ? <CalendarAddresses of={{ technicianId: id }} /> : null}

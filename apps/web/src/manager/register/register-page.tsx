@@ -45,6 +45,7 @@ export function RegisterPage() {
             {t(`kind.${each}`)}
           </Link>
         ))}
+        <Link to="/heard-from">{t('heard.link')}</Link>
         <Link to="/register/import">{t('register.import')}</Link>
         <Link to="/register/shop">{t('register.shop')}</Link>
         <Link to="/register/connections">{t('connect.title')}</Link>
