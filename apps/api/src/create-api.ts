@@ -4,6 +4,7 @@ import helmet from '@fastify/helmet';
 import { StandardSchemaSerializerInterceptor, StandardSchemaValidationPipe } from '@nestjs/common';
 import { NestFactory, Reflector } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
+import type { FastifyReply, FastifyRequest } from 'fastify';
 import { type ApiContext, AppModule } from './app.module.js';
 import { openApiDocument } from './openapi/document.js';
 import { READABLE_PAGE_STYLE, readablePage } from './openapi/readable-page.js';
@@ -15,7 +16,10 @@ const MAX_BODY = 4 * 1024 * 1024;
 
 /** The API as an application that does not listen yet. */
 export async function createApi(context: ApiContext): Promise<NestFastifyApplication> {
+  const problems = new ProblemFilter(context.logger);
   const adapter = new FastifyAdapter({
+    frameworkErrors: (error: Error, request: FastifyRequest, reply: FastifyReply) =>
+      problems.answer(error, request, reply),
     bodyLimit: MAX_BODY,
     forceCloseConnections: true,
     trustProxy: context.config.TRUSTED_PROXIES ?? false,
@@ -53,7 +57,7 @@ export async function createApi(context: ApiContext): Promise<NestFastifyApplica
     }),
   );
   app.useGlobalInterceptors(new StandardSchemaSerializerInterceptor(app.get(Reflector)));
-  app.useGlobalFilters(new ProblemFilter(context.logger));
+  app.useGlobalFilters(problems);
 
   const fastify = app.getHttpAdapter().getInstance();
   fastify.addContentTypeParser(/^image\/(jpeg|png|webp)$/, { parseAs: 'buffer' }, (_request, body, done) =>

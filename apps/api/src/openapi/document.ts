@@ -113,7 +113,8 @@ function convert(schema: z.ZodType, io: 'input' | 'output') {
   if (typeof id === 'string')
     return {
       schema: { $ref: `#/components/schemas/${id}` },
-      components: { ...components, [id]: relocate(withoutId(converted)) },
+      // A shape named within itself stands among its $defs already.
+      components: { [id]: relocate(withoutId(converted)), ...components },
     };
   return { schema: relocate(converted), components };
 }

@@ -14,8 +14,12 @@ export class ProblemFilter implements ExceptionFilter {
   constructor(private readonly logger: Logger) {}
 
   catch(exception: unknown, host: ArgumentsHost): void {
-    const request = host.switchToHttp().getRequest<FastifyRequest>();
-    const reply = host.switchToHttp().getResponse<FastifyReply>();
+    const http = host.switchToHttp();
+    this.answer(exception, http.getRequest<FastifyRequest>(), http.getResponse<FastifyReply>());
+  }
+
+  /** Also for what fails before any route is found, like an address that cannot be read. */
+  answer(exception: unknown, request: FastifyRequest, reply: FastifyReply): void {
     const found = describe(exception);
     const correlationId = randomUUID();
     if (found.status >= 500)
