@@ -81,10 +81,11 @@ describe('the document', () => {
   it('tells every answer’s limits', async () => {
     const { paths, components } = (await manager.get('/openapi.json')).body;
     expect(Object.keys(components.headers)).toEqual(['RateLimitPolicy', 'RateLimit', 'RetryAfter']);
+    expect(Object.keys(components.responses.TooMany.headers)).toEqual(['RateLimit-Policy', 'RateLimit', 'Retry-After']);
     type Responses = Record<string, { headers?: object }>;
     for (const operations of Object.values<Record<string, { responses: Responses }>>(paths)) {
       for (const { responses } of Object.values(operations)) {
-        expect(Object.keys(responses['429']!.headers ?? {})).toEqual(['RateLimit-Policy', 'RateLimit', 'Retry-After']);
+        expect(responses['429']).toEqual({ $ref: '#/components/responses/TooMany' });
         const good = Object.keys(responses).filter((status) => status < '300');
         for (const status of good)
           expect(Object.keys(responses[status]!.headers ?? {})).toEqual(expect.arrayContaining(['RateLimit']));

@@ -24,11 +24,14 @@ interface Media {
 interface RawOperation {
   readonly parameters?: readonly Parameter[];
   readonly requestBody?: Media;
-  readonly responses: Readonly<Record<string, Media>>;
+  readonly responses: Readonly<Record<string, Media | { readonly $ref: string }>>;
 }
 export interface OpenApi {
   readonly paths: Readonly<Record<string, Readonly<Record<string, RawOperation>>>>;
-  readonly components: { readonly schemas: Readonly<Record<string, Schema>> };
+  readonly components: {
+    readonly schemas: Readonly<Record<string, Schema>>;
+    readonly responses: Readonly<Record<string, Media>>;
+  };
 }
 
 const jsonOf = (media: Media | undefined): Schema | null => {
@@ -61,7 +64,12 @@ export function contractOf(document: OpenApi) {
         path,
         parameters: raw.parameters ?? [],
         body: jsonOf(raw.requestBody),
-        answers: new Map(Object.entries(raw.responses).map(([status, media]) => [status, jsonOf(media)])),
+        answers: new Map(
+          Object.entries(raw.responses).map(([status, answer]) => [
+            status,
+            jsonOf('$ref' in answer ? document.components.responses[answer.$ref.split('/').at(-1)!] : answer),
+          ]),
+        ),
       }),
     ),
   );

@@ -52,6 +52,7 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
     ...document.components,
     schemas: { ...schemas, ...(componentsOf(Problem, 'output') as typeof schemas) },
     headers: HEADERS,
+    responses: problemResponses(),
   };
   for (const [path, operations] of Object.entries(document.paths)) {
     for (const [method, operation] of Object.entries(operations as Record<string, Operation>))
@@ -63,41 +64,69 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
 }
 
 interface Operation {
-  responses: Record<string, { headers?: object } & object>;
+  responses: Record<string, { headers?: object; $ref?: string }>;
   security?: unknown[];
   requestBody?: unknown;
   parameters?: { name: string; in: string }[];
 }
 
-/** Every operation can fail in the ways its kind can; each is a problem document. */
+/** How operations fail; each answer is a problem document. */
+const PROBLEMS = {
+  SignedOut: [401, 'Not signed in'],
+  NotAllowed: [403, 'Not allowed for this role or key'],
+  NotFound: [404, 'There is no such thing, or it is not yours to see'],
+  Revoked: [410, 'The label was revoked'],
+  Unreadable: [400, 'The request cannot be read'],
+  KeyMissing: [400, 'Idempotency-Key is missing, or the request cannot be read'],
+  Unusable: [422, 'The input cannot be used'],
+  Conflict: [409, 'It conflicts with what is there'],
+  Stale: [412, 'It was changed meanwhile'],
+  VersionMissing: [428, 'If-Match is missing'],
+  TooLarge: [413, 'The body is too large'],
+  TooMany: [429, 'Too many requests'],
+  Failed: [500, 'Something went wrong here'],
+} as const satisfies Record<string, readonly [number, string]>;
+
+function problemResponses(): NonNullable<NonNullable<OpenAPIObject['components']>['responses']> {
+  return Object.fromEntries(
+    Object.entries(PROBLEMS).map(([name, [status, description]]) => [
+      name,
+      {
+        description,
+        headers: {
+          ...(status < 500 && LIMITS),
+          ...(status === 429 && { 'Retry-After': header('RetryAfter') }),
+        },
+        content: { 'application/problem+json': { schema: PROBLEM_REFERENCE } },
+      },
+    ]),
+  );
+}
+
+/** Every operation can fail in the ways its kind can. */
 function addProblems(path: string, method: string, operation: Operation): void {
-  const problem = (description: string, headers: object = {}) => ({
-    description,
-    headers,
-    content: { 'application/problem+json': { schema: PROBLEM_REFERENCE } },
-  });
   const has = (name: string) =>
     operation.parameters?.some((parameter) => parameter.name.toLowerCase() === name) ?? false;
-  const add = (status: number, description: string) => {
-    operation.responses[String(status)] ??= problem(description);
+  const add = (name: keyof typeof PROBLEMS) => {
+    operation.responses[String(PROBLEMS[name][0])] ??= { $ref: `#/components/responses/${name}` };
   };
-  if (operation.security?.length || path === '/v1/session') add(401, 'Not signed in');
-  if (operation.security?.length) add(403, 'Not allowed for this role or key');
-  if (path.includes('{')) add(404, 'There is no such thing, or it is not yours to see');
-  if (path.startsWith('/v1/labels/')) add(410, 'The label was revoked');
-  if (has('idempotency-key')) add(400, 'Idempotency-Key is missing, or the request cannot be read');
-  else if (operation.requestBody) add(400, 'The request cannot be read');
-  if (operation.requestBody || operation.parameters?.length) add(422, 'The input cannot be used');
-  if (method !== 'get') add(409, 'It conflicts with what is there');
-  if (has('if-match')) {
-    add(412, 'It was changed meanwhile');
-    add(428, 'If-Match is missing');
-  }
-  if (operation.requestBody) add(413, 'The body is too large');
-  operation.responses['429'] ??= problem('Too many requests', { 'Retry-After': header('RetryAfter') });
   for (const [status, response] of Object.entries(operation.responses))
     if (status < '500') response.headers = { ...LIMITS, ...response.headers };
-  add(500, 'Something went wrong here');
+  if (operation.security?.length || path === '/v1/session') add('SignedOut');
+  if (operation.security?.length) add('NotAllowed');
+  if (path.includes('{')) add('NotFound');
+  if (path.startsWith('/v1/labels/')) add('Revoked');
+  if (has('idempotency-key')) add('KeyMissing');
+  else if (operation.requestBody) add('Unreadable');
+  if (operation.requestBody || operation.parameters?.length) add('Unusable');
+  if (method !== 'get') add('Conflict');
+  if (has('if-match')) {
+    add('Stale');
+    add('VersionMissing');
+  }
+  if (operation.requestBody) add('TooLarge');
+  add('TooMany');
+  add('Failed');
 }
 
 function convert(schema: z.ZodType, io: 'input' | 'output') {
