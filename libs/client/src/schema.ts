@@ -2657,6 +2657,102 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/telematics/snapshots": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["Snapshots_take"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/telematics/units": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TelematicsUnits_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/telematics/units/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TelematicsUnits_read"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/telematics/units/{id}/machine": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put: operations["TelematicsUnits_match"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/telematics/sources": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TelematicsSources_list"];
+        put?: never;
+        post: operations["TelematicsSources_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/telematics/sources/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TelematicsSources_read"];
+        put?: never;
+        post?: never;
+        delete: operations["TelematicsSources_remove"];
+        options?: never;
+        head?: never;
+        patch: operations["TelematicsSources_change"];
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -2757,7 +2853,7 @@ export interface components {
             id: string;
             name: string;
             prefix: string;
-            scopes: ("read" | "readings" | "register" | "accounting")[];
+            scopes: ("read" | "readings" | "register" | "accounting" | "telematics")[];
             requestsPerMinute: number | null;
             /** Format: date-time */
             createdAt: string;
@@ -2767,7 +2863,7 @@ export interface components {
         };
         IntegrationKeyCreate: {
             name: string;
-            scopes: ("read" | "readings" | "register" | "accounting")[];
+            scopes: ("read" | "readings" | "register" | "accounting" | "telematics")[];
             /** @default null */
             expiresAt?: string | null;
             /** @default null */
@@ -2782,7 +2878,7 @@ export interface components {
             id: string;
             name: string;
             prefix: string;
-            scopes: ("read" | "readings" | "register" | "accounting")[];
+            scopes: ("read" | "readings" | "register" | "accounting" | "telematics")[];
             requestsPerMinute: number | null;
             /** Format: date-time */
             createdAt: string;
@@ -7568,6 +7664,142 @@ export interface components {
             nextAttemptAt: string | null;
             lastError: string | null;
             sentAt: string | null;
+        };
+        SnapshotTaken: {
+            /**
+             * Format: int64
+             * @description Machines told of
+             */
+            units: number;
+            /**
+             * Format: int64
+             * @description Readings that are new
+             */
+            readings: number;
+            /**
+             * Format: int64
+             * @description Readings that were known
+             */
+            repeated: number;
+            /**
+             * Format: int64
+             * @description Machines that are none of the shop’s, as far as is known
+             */
+            unmatched: number;
+            /**
+             * Format: int64
+             * @description Machines whose hours cannot be used
+             */
+            faults: number;
+        };
+        /** @description One page; `next` is null on the last */
+        TelematicsUnitPage: {
+            items: components["schemas"]["TelematicsUnit"][];
+            next: string | null;
+        };
+        /** @description A machine that a telematics sender told of */
+        TelematicsUnit: {
+            /**
+             * Format: uuid
+             * @description Identifier of a row
+             */
+            id: string;
+            /**
+             * Format: int64
+             * @description Grows with every change; the ETag carries it
+             */
+            version: number;
+            maker: string | null;
+            model: string | null;
+            serial: string | null;
+            pin: string | null;
+            equipmentId: string | null;
+            machineId: string | null;
+            machineCode: string | null;
+            /** @description hand without a machine = it is none of the shop’s */
+            matchedBy: ("serial" | "label" | "hand") | null;
+            /** Format: date-time */
+            firstHeardAt: string;
+            /** Format: date-time */
+            lastHeardAt: string;
+            lastHours: string | null;
+            lastHoursAt: string | null;
+            lastFault: string | null;
+        };
+        /** @description Which of the shop’s machines it is; null = none, put aside */
+        TelematicsMatch: {
+            machineId: string | null;
+        };
+        /** @description One page; `next` is null on the last */
+        TelematicsSourcePage: {
+            items: components["schemas"]["TelematicsSource"][];
+            next: string | null;
+        };
+        /** @description Where ISO 15143-3 snapshots are fetched */
+        TelematicsSource: {
+            /**
+             * Format: uuid
+             * @description Identifier of a row
+             */
+            id: string;
+            /**
+             * Format: int64
+             * @description Grows with every change; the ETag carries it
+             */
+            version: number;
+            name: string;
+            url: string;
+            hasAuthorization: boolean;
+            /** Format: int64 */
+            everySeconds: number;
+            /** @enum {string} */
+            state: "active" | "disabled";
+            lastPollAt: string | null;
+            /** @description Of the last look; null = it went well */
+            lastError: string | null;
+            /**
+             * Format: int64
+             * @description Looks in a row that failed
+             */
+            failures: number;
+            /** Format: date-time */
+            createdAt: string;
+        };
+        TelematicsSourceCreate: {
+            name: string;
+            /**
+             * Format: uri
+             * @description First page of the fleet snapshot: https, on a public address; redirects are not followed
+             */
+            url: string;
+            /**
+             * @description Value of the Authorization header, never shown again
+             * @default null
+             */
+            authorization?: (string & (unknown & unknown)) | null;
+            /**
+             * Format: int32
+             * @description Seconds between two looks: not less than the sender allows
+             * @default 3600
+             */
+            everySeconds?: number;
+        };
+        TelematicsSourceChanges: {
+            name?: string;
+            /**
+             * Format: uri
+             * @description First page of the fleet snapshot: https, on a public address; redirects are not followed
+             */
+            url?: string;
+            /** @description Value of the Authorization header, never shown again */
+            authorization?: (string & (unknown & unknown)) | null;
+            /**
+             * Format: int32
+             * @description Seconds between two looks: not less than the sender allows
+             */
+            everySeconds?: number;
+            /** @enum {string} */
+            state?: "active" | "disabled";
         };
         /** @description RFC 9457 problem document */
         Problem: {
@@ -15439,6 +15671,315 @@ export interface operations {
             404: components["responses"]["NotFound"];
             409: components["responses"]["Conflict"];
             422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    Snapshots_take: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description A fleet snapshot of ISO/TS 15143-3 (AEMP 2.0), XML or JSON in UTF-8, at most 256 MiB; read while it comes in. Sent again, it changes nothing. */
+        requestBody: {
+            content: {
+                "application/xml": string;
+                "text/xml": string;
+                "application/json": string;
+            };
+        };
+        responses: {
+            /** @description What was taken in; hours go through the same cleaning as all others */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SnapshotTaken"];
+                };
+            };
+            400: components["responses"]["Unreadable"];
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["TooLarge"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    TelematicsUnits_list: {
+        parameters: {
+            query?: {
+                cursor?: string;
+                limit?: number;
+                /** @description false = whose machine is not known, and which nobody has put aside */
+                matched?: "true" | "false";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Machines heard from, in order of first hearing */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TelematicsUnitPage"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    TelematicsUnits_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The machine as it was heard; its ETag is needed to match it */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TelematicsUnit"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    TelematicsUnits_match: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the version that was read */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TelematicsMatch"];
+            };
+        };
+        responses: {
+            /** @description Matched by hand, which stays; its last reading has entered, later ones will */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TelematicsUnit"];
+                };
+            };
+            400: components["responses"]["Unreadable"];
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            412: components["responses"]["Stale"];
+            413: components["responses"]["TooLarge"];
+            422: components["responses"]["Unusable"];
+            428: components["responses"]["VersionMissing"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    TelematicsSources_list: {
+        parameters: {
+            query?: {
+                cursor?: string;
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Sources, and how the last look at each went */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TelematicsSourcePage"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    TelematicsSources_create: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A key of the caller’s own choosing, kept for 7 days: repeating the request with it repeats the answer, not the effect. */
+                "Idempotency-Key": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TelematicsSourceCreate"];
+            };
+        };
+        responses: {
+            /** @description It is asked for the first time in a moment */
+            201: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TelematicsSource"];
+                };
+            };
+            400: components["responses"]["KeyMissing"];
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["TooLarge"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    TelematicsSources_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The source; its ETag is needed to change it */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TelematicsSource"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    TelematicsSources_remove: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description It is not asked any more; what was heard stays */
+            204: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    TelematicsSources_change: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the version that was read */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TelematicsSourceChanges"];
+            };
+        };
+        responses: {
+            /** @description The source now */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TelematicsSource"];
+                };
+            };
+            400: components["responses"]["Unreadable"];
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            412: components["responses"]["Stale"];
+            413: components["responses"]["TooLarge"];
+            422: components["responses"]["Unusable"];
+            428: components["responses"]["VersionMissing"];
             429: components["responses"]["TooMany"];
             500: components["responses"]["Failed"];
         };
