@@ -81,7 +81,9 @@ export function DocumentPage() {
 }
 
 function Lines({ document }: Pick<ChargeDocument, 'document'>) {
-  const { t } = useWords();
+  const { t, named } = useWords();
+  // UN/ECE Recommendation 20: what has no short name here goes by its code.
+  const unit = (code: string) => named(`unit.${code}`, code).trim();
   const { lines, charges, taxes, totals, currency } = document;
   return (
     <Scrolling label={t('charges.lines')}>
@@ -111,8 +113,18 @@ function Lines({ document }: Pick<ChargeDocument, 'document'>) {
                     .join(', ')}
                 </span>
               </td>
-              <td className="number">{line.quantity}</td>
-              <td className="number">{line.unitPrice}</td>
+              <td className="number">
+                {line.quantity} {unit(line.unitCode)}
+              </td>
+              <td className="number">
+                {line.priceBase === '1'
+                  ? line.unitPrice
+                  : t('charges.price-per', {
+                      price: line.unitPrice,
+                      base: line.priceBase,
+                      unit: unit(line.unitCode),
+                    })}
+              </td>
               <td className="number">{line.net}</td>
             </tr>
           ))}

@@ -56,7 +56,7 @@ export function DecisionsPage() {
         </section>
       ) : null}
       <p>
-        <Link to="/readings">{t('nav.readings')}</Link>
+        <Link to="/readings">{t('decide.readings')}</Link>
       </p>
     </div>
   );

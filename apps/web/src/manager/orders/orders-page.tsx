@@ -32,7 +32,12 @@ export function OrdersPage() {
       <h1>{first ? t('orders.sentence', { n: data.lines.length, day: day(first.orderBy) }) : t('orders.none')}</h1>
       <label className="small pencil">
         {t('orders.within')}{' '}
-        <select className="input" value={weeks} onChange={(event) => setWeeks(Number(event.target.value))}>
+        <select
+          className="input"
+          style={{ width: 'auto' }}
+          value={weeks}
+          onChange={(event) => setWeeks(Number(event.target.value))}
+        >
           {WEEKS.map((each) => (
             <option key={each} value={each}>
               {t('due.weeks', { n: each })}
@@ -42,7 +47,7 @@ export function OrdersPage() {
       </label>
       {first ? (
         <Scrolling label={t('nav.orders')}>
-          <table>
+          <table style={{ minWidth: '56rem' }}>
             <thead>
               <tr>
                 <th scope="col">{t('orders.by')}</th>
