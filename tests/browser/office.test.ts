@@ -41,6 +41,19 @@ const SLOW_MS = 120_000;
   it(
     'answers a site’s wish with the offered day, lets a late record count, orders what lacks',
     async () => {
+      const bearing = (await manager.get('/v1/parts')).body.items.find(
+        (part: { code: string }) => part.code === 'BRG-6205-2Z',
+      );
+      await manager.post('/v1/stopgaps', {
+        ...{ machineId: shop.machineIds.get('M2')!, code: 'bearing', description: 'old bearing greased and left in' },
+        ...{ madeOn: '2026-06-05', limitOn: '2026-06-12', partId: bearing.id, partQuantity: '2', minutes: 45 },
+        partExpectedOn: '2026-06-09',
+      });
+      const run = await manager.post('/v1/plan-runs', { weekOf: WEEK, iterations: 1000 });
+      await until(
+        () => manager.get(`/v1/plan-runs/${run.body.id}`),
+        ({ body }) => body.status === 'done',
+      );
       const { items } = (await manager.get(`/v1/visits?from=${WEEK}&siteId=${shop.siteIds.get('S1')}`)).body;
       const supervisor = await api.signIn('supervisor');
       await supervisor.post(`/v1/visits/${items[0].id}/answers`, { kind: 'move', reason: 'tournament' });
@@ -52,8 +65,6 @@ const SLOW_MS = 120_000;
         ...{ deviceAt: '2026-06-07T14:00:00Z', sentAt: '2026-06-07T15:00:00Z' },
         fact: { kind: 'part-used', partId: null, name: 'shim', quantity: '2' },
       });
-      await database.store.inShop(shop.shopId, (tx) => tx.stock.updateMany({ data: { onHand: 0 } }));
-
       const { page, faults } = await desk();
       await page.getByRole('link', { name: 'To decide' }).click();
       await page.getByRole('heading', { name: '2 things wait for your decision' }).waitFor();
@@ -65,18 +76,16 @@ const SLOW_MS = 120_000;
       expect((await manager.get(`/v1/visits/${items[0].id}`)).body).toMatchObject({ answer: { state: 'met' } });
       expect((await manager.get('/v1/field-records?state=accepted')).body.items).toHaveLength(1);
 
+      await database.store.inShop(shop.shopId, (tx) => tx.stock.updateMany({ data: { onHand: 0 } }));
       await page.getByRole('link', { name: 'Orders' }).click();
-      await page.getByRole('heading', { name: /have to be ordered|has to be ordered/ }).waitFor();
-      await page
-        .getByRole('button', { name: / is ordered$/ })
-        .first()
-        .click();
+      await page.getByRole('heading', { name: /^\d+ parts? (have|has) to be ordered/ }).waitFor();
+      await page.getByRole('button', { name: 'BRG-6205-2Z is ordered' }).click();
       const orders = await until(
         () => manager.get('/v1/part-orders'),
         ({ body }) => body.items.length > 0,
         10,
       );
-      expect(orders.body.items).toMatchObject([{ orderedOn: '2026-06-07', receivedOn: null }]);
+      expect(orders.body.items).toMatchObject([{ orderedOn: '2026-06-07', expectedOn: '2026-06-10' }]);
 
       await page.goto(`/week?of=${WEEK}`);
       await page.getByText('What would a little more time be worth?').click();
