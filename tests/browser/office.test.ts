@@ -67,12 +67,12 @@ const SLOW_MS = 120_000;
       });
       const { page, faults } = await desk();
       await page.getByRole('link', { name: 'To decide' }).click();
-      await page.getByRole('heading', { name: '2 things wait for your decision' }).waitFor();
-      await page.getByRole('button', { name: /^Move it to / }).click();
-      await page.getByRole('heading', { name: '1 thing waits for your decision' }).waitFor();
-      await page.getByRole('heading', { name: 'M1: used: 2 shim' }).waitFor();
-      await page.getByRole('button', { name: 'It counts' }).click();
-      await page.getByRole('heading', { name: 'Nothing waits for your decision' }).waitFor();
+      const wish = page.getByRole('listitem').filter({ hasText: 'A site asks for another day: Site S1' });
+      await wish.getByRole('button', { name: /^Move it to / }).click();
+      await wish.waitFor({ state: 'detached' });
+      const late = page.getByRole('listitem').filter({ hasText: 'M1: used: 2 shim' });
+      await late.getByRole('button', { name: 'It counts' }).click();
+      await late.waitFor({ state: 'detached' });
       expect((await manager.get(`/v1/visits/${items[0].id}`)).body).toMatchObject({ answer: { state: 'met' } });
       expect((await manager.get('/v1/field-records?state=accepted')).body.items).toHaveLength(1);
 
