@@ -1,5 +1,5 @@
 import type { JobPayload } from '@deckround/jobs';
-import { claimDeliveries, type DueDelivery, type Tx } from '@deckround/store';
+import { claimDeliveries, type DueDelivery, postponeDelivery, type Tx } from '@deckround/store';
 import type { WorkerContext } from '../context.js';
 import { GIVE_UP_MS, pauseSeconds } from './pauses.js';
 import { type PostAnswer, post } from './post.js';
@@ -57,8 +57,7 @@ async function record(tx: Tx, due: DueDelivery, answer: PostAnswer, now: Date, f
     return;
   }
   const pause = Math.max(pauseSeconds(due.attempts, firstPause, Math.random()), answer.retryAfterSeconds ?? 0);
-  const nextAttemptAt = new Date(now.getTime() + pause * 1000);
-  await tx.webhookDelivery.updateMany({ where: { id: due.id, state: 'waiting' }, data: { ...outcome, nextAttemptAt } });
+  await postponeDelivery(tx, due.id, { status: outcome.lastStatus, error: outcome.lastError, pauseSeconds: pause });
 }
 
 /** An endpoint that says 410, or has not succeeded for days, is switched off; what waits for it stays. */

@@ -1,5 +1,5 @@
 import type { JobPayload } from '@deckround/jobs';
-import { claimNotices, type Prisma } from '@deckround/store';
+import { claimNotices, postponeNotice, type Tx } from '@deckround/store';
 import type { WorkerContext } from '../context.js';
 import { pauseSeconds } from '../deliver/pauses.js';
 import { composeNotice } from './compose-notice.js';
@@ -28,14 +28,15 @@ export function notifyProcessor({ store, config, clock, logger }: WorkerContext)
           }));
           if (row?.state !== 'waiting') continue;
           const isOld = clock.now().getTime() - row.event.occurredAt.getTime() > GIVE_UP_MS;
-          const data =
-            notice === null
-              ? { state: 'superseded' }
-              : isOld
-                ? { state: 'given-up', lastError: row.lastError ?? 'It could not be sent within two days.' }
-                : outcomeOf(await mailer.send(id, notice), row.attempts, clock.now(), config.MAIL_PAUSE_SECONDS);
-          await store.inShop(shopId, (tx) => tx.notice.updateMany({ where: { id, state: 'waiting' }, data }));
-          logger.info('notice.tried', { noticeId: id, state: String(data.state ?? 'waiting') });
+          if (notice === null || isOld) {
+            const lastError = row.lastError ?? 'It could not be sent within two days.';
+            const end = notice === null ? { state: 'superseded' } : { state: 'given-up', lastError };
+            await store.inShop(shopId, (tx) => tx.notice.updateMany({ where: { id, state: 'waiting' }, data: end }));
+            continue;
+          }
+          const outcome = await mailer.send(id, notice);
+          await store.inShop(shopId, (tx) => writeDown(tx, row, outcome, clock.now(), config.MAIL_PAUSE_SECONDS));
+          logger.info('notice.tried', { noticeId: id, outcome: outcome.kind });
         }
       }
     } finally {
@@ -44,9 +45,17 @@ export function notifyProcessor({ store, config, clock, logger }: WorkerContext)
   };
 }
 
-function outcomeOf(outcome: MailOutcome, attempts: number, now: Date, firstPause: number): Prisma.NoticeUpdateInput {
-  if (outcome.kind === 'sent') return { state: 'sent', sentAt: now, lastError: null };
-  if (outcome.kind === 'refused') return { state: 'refused', lastError: outcome.error };
-  const pause = pauseSeconds(attempts, firstPause, Math.random());
-  return { lastError: outcome.error, nextAttemptAt: new Date(now.getTime() + pause * 1000) };
+async function writeDown(
+  tx: Tx,
+  { id, attempts }: { id: string; attempts: number },
+  outcome: MailOutcome,
+  now: Date,
+  firstPause: number,
+): Promise<void> {
+  const waiting = { id, state: 'waiting' };
+  if (outcome.kind === 'sent')
+    await tx.notice.updateMany({ where: waiting, data: { state: 'sent', sentAt: now, lastError: null } });
+  else if (outcome.kind === 'refused')
+    await tx.notice.updateMany({ where: waiting, data: { state: 'refused', lastError: outcome.error } });
+  else await postponeNotice(tx, id, outcome.error, pauseSeconds(attempts, firstPause, Math.random()));
 }

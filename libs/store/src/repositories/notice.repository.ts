@@ -63,6 +63,13 @@ export async function claimNotices(tx: Tx, limit: number, leaseSeconds: number):
   return rows.map((row) => row.id);
 }
 
+/** Puts a notice off, by the database's clock, as claims go. */
+export async function postponeNotice(tx: Tx, id: string, error: string, pauseSeconds: number): Promise<void> {
+  await tx.$executeRaw`
+    update notice set last_error = ${error}, next_attempt_at = now() + make_interval(secs => ${pauseSeconds})
+    where id = ${id}::uuid and state = 'waiting'`;
+}
+
 export interface NearLimit {
   readonly stopgapId: string;
   readonly shopId: string;

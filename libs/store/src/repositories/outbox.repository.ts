@@ -74,3 +74,25 @@ export function claimDeliveries(
       order by next_attempt_at, id limit ${limit} for update skip locked)
     returning d.id, d.event_id as "eventId", d.attempts, v.body`;
 }
+
+/** What came of an attempt that was no success. */
+export interface FailedAttempt {
+  readonly status: number | null;
+  readonly error: string | null;
+  readonly pauseSeconds: number;
+}
+
+/**
+ * Puts a delivery off, by the clock that claims go by: the database's. A shop whose own clock is stopped would find it due
+ * at once, without end.
+ */
+export async function postponeDelivery(
+  tx: Tx,
+  id: string,
+  { status, error, pauseSeconds }: FailedAttempt,
+): Promise<void> {
+  await tx.$executeRaw`
+    update webhook_delivery set last_status = ${status}, last_error = ${error},
+      next_attempt_at = now() + make_interval(secs => ${pauseSeconds})
+    where id = ${id}::uuid and state = 'waiting'`;
+}
