@@ -6,7 +6,7 @@ export default {
   modulePathIgnorePatterns: ['<rootDir>/.deckround', '/dist/'],
   extensionsToTreatAsEsm: ['.ts'],
   moduleNameMapper: {
-    '^@deckround/(contracts|client|billing|calendar|telematics|usage|upkeep|reliability|learning|routing|partition|planning|register|register-store|catalogue|store|jobs|platform)$':
+    '^@deckround/(contracts|client|billing|calendar|telematics|usage|upkeep|reliability|learning|routing|partition|planning|register|register-store|catalogue|demo|store|jobs|platform)$':
       '<rootDir>/libs/$1/src/index.ts',
     '^@deckround/(api|worker)$': '<rootDir>/apps/$1/src/index.ts',
     '^(\\.{1,2}/.*)\\.js$': '$1',

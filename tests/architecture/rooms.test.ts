@@ -35,6 +35,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'usage',
     'telematics',
   ],
+  'libs/demo': ['catalogue', 'register', 'register-store', 'store'],
   'apps/worker': [
     'calendar',
     'telematics',
@@ -64,6 +65,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'register',
     'reliability',
     'register-store',
+    'demo',
     'catalogue',
     'planning',
     'routing',
@@ -81,6 +83,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'register',
     'reliability',
     'register-store',
+    'demo',
     'catalogue',
     'planning',
     'upkeep',

@@ -14,6 +14,7 @@ import { CalendarAddressesController } from './calendars/calendar-addresses.cont
 import { CalendarFeedController } from './calendars/calendar-feed.controller.js';
 import { ChargeDocumentsController } from './charges/documents.controller.js';
 import { ChargeSettingsController } from './charges/settings.controller.js';
+import { DemoShopController } from './demo/demo-shop.controller.js';
 import { FieldDayController } from './field-day/field-day.controller.js';
 import { FieldRecordsController } from './field-day/field-records.controller.js';
 import { PhotosController } from './field-day/photos.controller.js';
@@ -85,6 +86,7 @@ export class AppModule {
         AccessController,
         PeopleController,
         ShopController,
+        DemoShopController,
         CustomersController,
         SitesController,
         BlackoutsController,

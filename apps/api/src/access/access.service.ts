@@ -1,5 +1,5 @@
 import { type Clock, type Config, DomainError } from '@deckround/platform';
-import type { Store } from '@deckround/store';
+import type { Prisma, Store } from '@deckround/store';
 import { Inject, Injectable } from '@nestjs/common';
 import { CLOCK, CONFIG, RATE_LIMITER, STORE } from '../http/tokens.js';
 import type { RateLimiter } from '../rate-limits/rate-limiter.js';
@@ -38,19 +38,24 @@ export class AccessService {
     for (const person of people) {
       if (!(await checkPassword(person.passwordHash!, password))) continue;
       await this.limiter.forget(failuresOf(address));
-      const { secret, hash } = newSecret(SESSION_PREFIX);
-      const expiresAt = new Date(this.clock.now().getTime() + this.config.SESSION_MAX_DAYS * DAY_MS);
-      await this.store.inShop(person.shopId, (tx) =>
-        tx.session.create({ data: { shopId: person.shopId, personId: person.id, tokenHash: hash, expiresAt } }),
-      );
-      return {
-        token: secret,
-        expiresAt: expiresAt.toISOString(),
-        person: { id: person.id, name: person.name, role: person.role as PersonRole, shopName: person.shop.name },
-      };
+      return this.openSession(person);
     }
     await this.limiter.take(failuresOf(address), FAILURES);
     throw new DomainError('sign-in-failed', 'The e-mail address or the password is wrong.');
+  }
+
+  /** A sign-in of this person; its token is known to the caller alone. */
+  async openSession(person: Prisma.PersonGetPayload<{ include: { shop: true } }>) {
+    const { secret, hash } = newSecret(SESSION_PREFIX);
+    const expiresAt = new Date(this.clock.now().getTime() + this.config.SESSION_MAX_DAYS * DAY_MS);
+    await this.store.inShop(person.shopId, (tx) =>
+      tx.session.create({ data: { shopId: person.shopId, personId: person.id, tokenHash: hash, expiresAt } }),
+    );
+    return {
+      token: secret,
+      expiresAt: expiresAt.toISOString(),
+      person: { id: person.id, name: person.name, role: person.role as PersonRole, shopName: person.shop.name },
+    };
   }
 
   async signOut(actor: Actor): Promise<void> {

@@ -1,14 +1,13 @@
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Service } from '@deckround/api';
+import { createDemo, DEMO_TODAY, DEMO_WEEK, type Demo } from '@deckround/demo';
 import { PlanningSnapshot, WeekPlan } from '@deckround/planning';
 import { createLogger, isAlive, parseConfig } from '@deckround/platform';
 import { dateColumn, loadRegister } from '@deckround/register-store';
 import { type Database, openDatabase, Store } from '@deckround/store';
 import type { Command } from 'commander';
 import { CliError } from '../cli-error.js';
-import type { Demo } from '../demo/create-demo.js';
-import { DEMO_TODAY, DEMO_WEEK } from '../demo/invented-shop.js';
 import { wholeOption } from '../options.js';
 import { count, day, money } from '../report/format.js';
 import { Steps } from '../report/steps.js';
@@ -137,8 +136,8 @@ async function ensureDemo(database: Database, folder: string, steps: Steps): Pro
   try {
     const demo = await steps.run('invented shop with two seasons of readings', async () => {
       await store.asOwner((tx) => tx.shop.deleteMany({}));
-      const { createDemo } = await import('../demo/create-demo.js');
-      return createDemo(store);
+      const { hashPassword } = await import('@deckround/api');
+      return createDemo(store, { hashPassword, demoOf: null });
     });
     writeFileSync(file, JSON.stringify(demo, null, 2), { mode: 0o600 });
     return demo;

@@ -522,7 +522,7 @@ export const en = {
   'start.plan': 'Plan the first week',
   'start.demo': 'Look at a full shop first',
   'start.demo-text':
-    'An invented shop with 400 machines and two seasons of readings, separate from yours. Whoever runs the server starts it with:',
+    'An invented shop with 400 machines and two seasons of readings, apart from yours. You are signed in there as its manager; sign out, and in again here, to come back.',
   'register.page': 'Register – Deckround',
   'register.kinds': 'Kinds of record',
   'register.import': 'Import',
@@ -1194,6 +1194,8 @@ export const en = {
   'contact.change-of': 'Change {name}',
   'contact.remove': 'Remove',
   'contact.remove-of': 'Remove {name}',
+  'start.demo-go': 'Open the demo shop',
+  'start.demo-making': 'It is being made, with two seasons of readings: this takes up to a minute …',
 
   'help.key-group': 'on Due: groups by site, and back',
 } as const;

@@ -527,7 +527,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'start.plan': 'Planear la primera semana',
   'start.demo': 'Mirar antes un taller lleno',
   'start.demo-text':
-    'Un taller inventado con 400 máquinas y dos temporadas de lecturas, aparte del suyo. Quien lleva el servidor lo inicia con:',
+    'Un taller inventado con 400 máquinas y dos temporadas de lecturas, aparte del suyo. Allí entra como su jefe; salga y vuelva a entrar aquí para regresar.',
   'register.page': 'Registro – Deckround',
   'register.kinds': 'Clases de registro',
   'register.import': 'Importar',
@@ -1201,6 +1201,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'contact.change-of': 'Cambiar {name}',
   'contact.remove': 'Quitar',
   'contact.remove-of': 'Quitar {name}',
+  'start.demo-go': 'Abrir el taller de muestra',
+  'start.demo-making': 'Se está creando, con dos temporadas de lecturas: tarda hasta un minuto …',
 
   'help.key-group': 'en Por hacer: agrupa por lugar, y vuelve',
 };

@@ -1,5 +1,10 @@
-import { Link } from '@tanstack/react-router';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { Link, useNavigate } from '@tanstack/react-router';
 import { useShop } from '../../app/shop-words.js';
+import { api } from '../../data/api.js';
+import { sessions } from '../../data/session.js';
+import type { Session } from '../../data/types.js';
+import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
 import style from './start.module.css';
 
@@ -42,10 +47,34 @@ export function StartPage() {
       <section className="note">
         <h2>{t('start.demo')}</h2>
         <p>{t('start.demo-text')}</p>
-        <p>
-          <code className="figure">npm run demo</code>
-        </p>
+        <DemoButton />
       </section>
     </div>
+  );
+}
+
+/** Opens the invented shop, as its manager; the own shop waits behind the next sign-in. */
+function DemoButton() {
+  const { t } = useWords();
+  const client = useQueryClient();
+  const navigate = useNavigate();
+  const open = useMutation({
+    mutationFn: () => api.post<Session>('/v1/demo-shop', undefined),
+    onSuccess: async (session) => {
+      sessions.begin(session);
+      client.clear();
+      await navigate({ to: '/', replace: true });
+    },
+  });
+  return (
+    <>
+      <p>
+        <button type="button" className="press-quiet" disabled={open.isPending} onClick={() => open.mutate()}>
+          {t('start.demo-go')}
+        </button>
+      </p>
+      {open.isPending ? <p role="status">{t('start.demo-making')}</p> : null}
+      <Failure error={open.error} />
+    </>
   );
 }

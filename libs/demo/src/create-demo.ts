@@ -1,5 +1,4 @@
 import { randomBytes } from 'node:crypto';
-import { hashPassword } from '@deckround/api';
 import { dateColumn, importRegister } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
 import { DEMO_TODAY, inventShop } from './invented-shop.js';
@@ -18,8 +17,14 @@ export interface Demo {
   readonly setAside: number;
 }
 
-/** Writes the invented shop into an empty database, with what is open on its desk: stopgaps, orders, findings. */
-export async function createDemo(store: Store): Promise<Demo> {
+interface DemoOptions {
+  readonly hashPassword: (password: string) => Promise<string>;
+  /** The shop that looks at it; null = it stands for itself. */
+  readonly demoOf: string | null;
+}
+
+/** Writes the invented shop as a shop of its own, with what is open on its desk: stopgaps, orders, findings. */
+export async function createDemo(store: Store, { hashPassword, demoOf }: DemoOptions): Promise<Demo> {
   const register = inventShop();
   const people = [
     { name: 'Hazel', email: 'manager@demo.example', role: 'manager' },
@@ -34,7 +39,7 @@ export async function createDemo(store: Store): Promise<Demo> {
   );
   const shop = await store.asOwner((tx) =>
     tx.shop.create({
-      data: { name: register.shop.name, timeZone: register.shop.timeZone, currency: register.shop.currency },
+      data: { name: register.shop.name, timeZone: register.shop.timeZone, currency: register.shop.currency, demoOf },
     }),
   );
   // One transaction: a demo that is cut off while it is made leaves nothing behind but an empty shop, and starts over.

@@ -1,0 +1,2 @@
+export { createDemo, type Demo } from './create-demo.js';
+export { DEMO_TODAY, DEMO_WEEK } from './invented-shop.js';
