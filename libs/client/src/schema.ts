@@ -129,6 +129,22 @@ export interface paths {
         patch: operations["Shop_change"];
         trace?: never;
     };
+    "/v1/demo-shop": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["DemoShop_open"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/customers/{id}": {
         parameters: {
             query?: never;
@@ -8390,6 +8406,33 @@ export interface operations {
             413: components["responses"]["TooLarge"];
             422: components["responses"]["Unusable"];
             428: components["responses"]["VersionMissing"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    DemoShop_open: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A sign-in as manager of an invented shop, made at the first call and apart from one’s own */
+            201: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SignedIn"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            409: components["responses"]["Conflict"];
             429: components["responses"]["TooMany"];
             500: components["responses"]["Failed"];
         };
