@@ -1,5 +1,6 @@
-/** Hours of any meter on earth are fewer: a million hours is a century. */
 const HOURS = /^\d{1,6}(\.\d{1,9})?$/;
+/** No meter has come so far: it is more than a century. Rounded to cents of an hour, readings stay below a million. */
+const MOST_HOURS = 999_999;
 // ISO 8601 durations without years and months, whose length is not known.
 const DURATION = /^P(?:(\d{1,6})D)?(?:T(?:(\d{1,8})H)?(?:(\d{1,9})M)?(?:(\d{1,10})(?:\.\d{1,9})?S)?)?$/;
 // RFC 3339: an offset is needed, since a bare local time is no instant.
@@ -10,7 +11,7 @@ const DECIMALS = 10_000n;
 
 /** Decimal hours as they were told, or a duration as hours to four decimals; null = neither. */
 export function hoursOf(told: string): string | null {
-  if (HOURS.test(told)) return told;
+  if (HOURS.test(told)) return Number(told) < MOST_HOURS ? told : null;
   const match = DURATION.exec(told);
   if (!match || !/\d/.test(told) || told.endsWith('T')) return null;
   const [days, hours, minutes, seconds] = match.slice(1, 5).map((each) => BigInt(each ?? 0)) as [
@@ -25,7 +26,8 @@ export function hoursOf(told: string): string | null {
     .padStart(4, '0')
     .replace(/0+$/, '');
   const whole = String(parts / DECIMALS);
-  return whole.length > 6 ? null : fraction === '' ? whole : `${whole}.${fraction}`;
+  if (Number(whole) >= MOST_HOURS) return null;
+  return fraction === '' ? whole : `${whole}.${fraction}`;
 }
 
 /** The instant in UTC, or null when it is none, lies before 1990, or on a day that does not exist. */
