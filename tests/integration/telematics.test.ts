@@ -1,11 +1,14 @@
+import { execFile } from 'node:child_process';
+import { readFileSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { promisify } from 'node:util';
 import { secondsOf } from '@deckround/worker';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { ApiClient, until } from '../support/api-client.js';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
 import { runningApi } from '../support/running-api.js';
-import { createSmallShop, type SmallShop } from '../support/small-shop.js';
+import { createSmallShop, PASSWORD, type SmallShop } from '../support/small-shop.js';
 
 let database: TestDatabase;
 let shop: SmallShop;
@@ -229,6 +232,34 @@ describe('a source that is asked', () => {
     );
     expect(moved.body).toMatchObject({ hasAuthorization: false });
     await manager.delete(`/v1/telematics/sources/${id}`);
+  });
+});
+
+describe('the guide', () => {
+  it('has commands that work as they stand there', async () => {
+    const guide = readFileSync(new URL('../../apps/api/CONNECT-TELEMATICS.md', import.meta.url), 'utf8');
+    const commands = [...guide.matchAll(/```sh\n([\s\S]*?)```/g)].map(([, command]) => command!);
+    const session = { email: 'manager@small-shop.example', password: PASSWORD };
+    const TOKEN = (await api.client.post('/v1/session', session)).body.token;
+    const [makeKey, push_, addSource, match] = commands as [string, string, string, string];
+    const run = async (script: string) => {
+      const told = script.replace('BASE=http://127.0.0.1:4310\n', '');
+      const { stdout } = await promisify(execFile)('sh', ['-c', told], {
+        env: { ...process.env, BASE: api.client.address, TOKEN },
+      });
+      return stdout;
+    };
+    expect(JSON.parse(await run(`${makeKey}${push_}`))).toMatchObject({ units: 1, faults: 0 });
+    const sources = (await run(addSource)).replace(/}{/, '}\n{').split('\n');
+    const made = JSON.parse(sources[0]!);
+    expect(made).toMatchObject({ name: 'Sender', everySeconds: 3600, hasAuthorization: true });
+    expect(JSON.parse(sources[1]!).items).toHaveLength(1);
+    await manager.delete(`/v1/telematics/sources/${made.id}`);
+
+    const [unit] = await units('?matched=false');
+    const named = match.replace('UNIT', unit.id).replace('MACHINE', shop.machineIds.get('M1')!);
+    const answers = (await run(named)).replace(/}{/, '}\n{').split('\n');
+    expect(JSON.parse(answers[1]!)).toMatchObject({ serial: '00123E45', machineCode: 'M1', matchedBy: 'hand' });
   });
 });
 
