@@ -1196,6 +1196,7 @@ export const en = {
   'contact.remove-of': 'Remove {name}',
   'start.demo-go': 'Open the demo shop',
   'start.demo-making': 'It is being made, with two seasons of readings: this takes up to a minute …',
+  'help.strip.answer': 'A ✓ beside the number: the site says that it suits. A ?: the site asks for another day.',
 
   'help.key-group': 'on Due: groups by site, and back',
 } as const;

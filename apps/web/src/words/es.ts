@@ -1203,6 +1203,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'contact.remove-of': 'Quitar {name}',
   'start.demo-go': 'Abrir el taller de muestra',
   'start.demo-making': 'Se está creando, con dos temporadas de lecturas: tarda hasta un minuto …',
+  'help.strip.answer': 'Un ✓ junto al número: el lugar dice que le conviene. Un ?: el lugar pide otro día.',
 
   'help.key-group': 'en Por hacer: agrupa por lugar, y vuelve',
 };
