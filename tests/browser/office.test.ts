@@ -35,6 +35,8 @@ const SLOW_MS = 120_000;
   async function desk() {
     const opened = await visitor(browser, api.service.address, DESKTOP);
     await signInAt(opened.page, 'manager@small-shop.example', PASSWORD);
+    // A press before the first page has opened would lose against it.
+    await opened.page.waitForURL(/\/week/);
     return opened;
   }
 
@@ -67,6 +69,7 @@ const SLOW_MS = 120_000;
       });
       const { page, faults } = await desk();
       await page.getByRole('link', { name: 'To decide' }).click();
+      await page.getByRole('link', { name: /^To decide\s*2$/ }).waitFor();
       const wish = page.getByRole('listitem').filter({ hasText: 'A site asks for another day: Site S1' });
       await wish.getByRole('button', { name: /^Move it to / }).click();
       await wish.waitFor({ state: 'detached' });

@@ -2946,6 +2946,11 @@ export interface components {
                 readingsSetAside: number;
                 /** Format: int64 */
                 openRoadCalls: number;
+                /**
+                 * Format: int64
+                 * @description Wishes of sites without an answer, and late records of the field
+                 */
+                toDecide: number;
             } | null;
         };
         ShopChanges: {

@@ -22,6 +22,7 @@ export const Shop = z
         technicians: z.int(),
         readingsSetAside: z.int(),
         openRoadCalls: z.int(),
+        toDecide: z.int().meta({ description: 'Wishes of sites without an answer, and late records of the field' }),
       })
       .nullable()
       .meta({ description: 'null for grounds supervisors' }),

@@ -73,5 +73,8 @@ async function counts(tx: Tx) {
     technicians: await tx.technician.count(),
     readingsSetAside: await tx.reading.count({ where: { status: 'set-aside', decidedAt: null } }),
     openRoadCalls: await tx.roadCall.count({ where: { state: 'open' } }),
+    toDecide:
+      (await tx.visitAnswer.count({ where: { state: 'open' } })) +
+      (await tx.fieldRecord.count({ where: { state: 'review' } })),
   };
 }

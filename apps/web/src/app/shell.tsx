@@ -46,6 +46,7 @@ export function Shell() {
   useEffect(() => setOpen(false), [pathname]);
   if (session === null) return <Navigate to="/sign-in" search={{}} replace />;
   const counts: Readonly<Record<string, number | undefined>> = {
+    '/decisions': shop?.counts?.toDecide,
     '/readings': shop?.counts?.readingsSetAside,
     '/road-calls': shop?.counts?.openRoadCalls,
   };
