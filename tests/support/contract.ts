@@ -9,6 +9,7 @@ export interface Parameter {
   readonly schema: Schema;
 }
 export interface Operation {
+  readonly id: string;
   readonly method: string;
   readonly path: string;
   readonly parameters: readonly Parameter[];
@@ -22,6 +23,7 @@ interface Media {
   readonly content?: Readonly<Record<string, { readonly schema?: Schema }>>;
 }
 interface RawOperation {
+  readonly operationId: string;
   readonly parameters?: readonly Parameter[];
   readonly requestBody?: Media;
   readonly responses: Readonly<Record<string, Media | { readonly $ref: string }>>;
@@ -60,6 +62,7 @@ export function contractOf(document: OpenApi) {
   const operations = Object.entries(document.paths).flatMap(([path, methods]) =>
     Object.entries(methods).map(
       ([method, raw]): Operation => ({
+        id: raw.operationId,
         method: method.toUpperCase(),
         path,
         parameters: raw.parameters ?? [],

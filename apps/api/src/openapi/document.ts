@@ -3,6 +3,7 @@ import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
 import { z } from 'zod';
 import { stateBounds } from './bounds.js';
+import { EXAMPLES } from './examples.js';
 
 /** draft-ietf-httpapi-ratelimit-headers-10, and RFC 9110, 10.2.3. */
 const HEADERS = {
@@ -55,8 +56,10 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
     responses: problemResponses(),
   };
   for (const [path, operations] of Object.entries(document.paths)) {
-    for (const [method, operation] of Object.entries(operations as Record<string, Operation>))
+    for (const [method, operation] of Object.entries(operations as Record<string, Operation>)) {
       addProblems(path, method, operation);
+      describeBody(operation);
+    }
   }
   document.servers = [SERVER];
   stateBounds(document);
@@ -66,7 +69,8 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
 interface Operation {
   responses: Record<string, { headers?: object; $ref?: string }>;
   security?: unknown[];
-  requestBody?: unknown;
+  operationId: string;
+  requestBody?: { content?: Record<string, { schema?: Record<string, unknown>; example?: unknown }> };
   parameters?: { name: string; in: string }[];
 }
 
@@ -127,6 +131,14 @@ function addProblems(path: string, method: string, operation: Operation): void {
   if (operation.requestBody) add('TooLarge');
   add('TooMany');
   add('Failed');
+}
+
+function describeBody({ operationId, requestBody }: Operation): void {
+  const json = requestBody?.content?.['application/json'];
+  if (!json) return;
+  // Nest knows one shape for all types of a body: what is read as a stream is still an object where it is JSON.
+  if (json.schema?.format === 'binary') json.schema = { type: 'object', additionalProperties: true };
+  if (operationId in EXAMPLES) json.example = EXAMPLES[operationId];
 }
 
 function convert(schema: z.ZodType, io: 'input' | 'output') {
