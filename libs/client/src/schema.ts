@@ -8078,6 +8078,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "email": "manager@small-shop.example",
+                 *       "password": "a long enough password"
+                 *     }
+                 */
                 "application/json": components["schemas"]["SignIn"];
             };
         };
@@ -8165,6 +8171,17 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "name": "Avens Holt",
+                 *       "email": "a.holt@sedge-trust.example",
+                 *       "role": "supervisor",
+                 *       "password": "correct horse battery staple",
+                 *       "siteIds": [
+                 *         "5a3f0c1e-0000-4000-8000-000000000002"
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["PersonCreate"];
             };
         };
@@ -8233,6 +8250,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "name": "Avens Holt-Reed"
+                 *     }
+                 */
                 "application/json": components["schemas"]["PersonChanges"];
             };
         };
@@ -8296,6 +8318,16 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "name": "ledger",
+                 *       "scopes": [
+                 *         "accounting"
+                 *       ],
+                 *       "expiresAt": "2027-12-31T00:00:00Z",
+                 *       "requestsPerMinute": 120
+                 *     }
+                 */
                 "application/json": components["schemas"]["IntegrationKeyCreate"];
             };
         };
@@ -8388,6 +8420,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "timeZone": "America/Chicago",
+                 *       "units": "us"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ShopChanges"];
             };
         };
@@ -8486,6 +8524,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "termsDays": 14
+                 *     }
+                 */
                 "application/json": components["schemas"]["CustomerChanges"];
             };
         };
@@ -8556,6 +8599,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "code": "C77",
+                 *       "name": "Sedge Trust",
+                 *       "billingEmail": "bills@sedge-trust.example",
+                 *       "termsDays": 30
+                 *     }
+                 */
                 "application/json": components["schemas"]["CustomerCreate"];
             };
         };
@@ -8625,6 +8676,22 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "access": [
+                 *         {
+                 *           "weekday": 2,
+                 *           "from": "07:00",
+                 *           "to": "15:30"
+                 *         },
+                 *         {
+                 *           "weekday": 4,
+                 *           "from": "07:00",
+                 *           "to": "12:00"
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["SiteChanges"];
             };
         };
@@ -8697,6 +8764,26 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "code": "S77",
+                 *       "customerId": "5a3f0c1e-0000-4000-8000-000000000001",
+                 *       "name": "Sedge Lake cemetery",
+                 *       "latitude": 41.62,
+                 *       "longitude": -93.71,
+                 *       "timeZone": "America/Chicago",
+                 *       "access": [
+                 *         {
+                 *           "weekday": 2,
+                 *           "from": "07:00",
+                 *           "to": "15:30"
+                 *         }
+                 *       ],
+                 *       "setupMinutes": 10,
+                 *       "maxMachinesDown": 1,
+                 *       "gateNotes": "Gate on the north side; close it behind you"
+                 *     }
+                 */
                 "application/json": components["schemas"]["SiteCreate"];
             };
         };
@@ -8825,6 +8912,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "siteId": "5a3f0c1e-0000-4000-8000-000000000002",
+                 *       "from": "2026-09-07",
+                 *       "to": "2026-09-08",
+                 *       "reason": "memorial"
+                 *     }
+                 */
                 "application/json": components["schemas"]["BlackoutCreate"];
             };
         };
@@ -8954,6 +9049,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "condition": "down",
+                 *       "notes": "left spindle locked"
+                 *     }
+                 */
                 "application/json": components["schemas"]["MachineChanges"];
             };
         };
@@ -9026,6 +9127,17 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "code": "M77",
+                 *       "siteId": "5a3f0c1e-0000-4000-8000-000000000002",
+                 *       "machineClass": "zero-turn",
+                 *       "serial": "SN-0077",
+                 *       "inServiceOn": "2025-04-01",
+                 *       "spindles": 3,
+                 *       "severity": "severe"
+                 *     }
+                 */
                 "application/json": components["schemas"]["MachineCreate"];
             };
         };
@@ -9095,6 +9207,13 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "intervalHours": "40",
+                 *       "toleranceHours": "8",
+                 *       "minutes": 35
+                 *     }
+                 */
                 "application/json": components["schemas"]["ServiceItemChanges"];
             };
         };
@@ -9163,6 +9282,20 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "files": {
+                 *         "customers.csv": "customer_id,name,billing_email,terms_days,tax_exempt\nC78,Rush Parks,,30,no\n",
+                 *         "sites.csv": "site_id,customer_id,name,latitude,longitude,access,setup_minutes,max_machines_down,notes\nS78,C78,Rush Park,41.6,-93.7,Mon-Fri 07:00-15:30,10,1,\n",
+                 *         "machines.csv": "machine_id,site_id,class,maker,model,serial,in_service_on,spindles,severity,notes\nM78,S78,zero-turn,,,SN-0078,2025-04-01,3,normal,\n",
+                 *         "readings.csv": "machine_id,read_at,hours,source\nM78,2026-05-29 15:00,120.5,technician\n",
+                 *         "meter_changes.csv": "machine_id,changed_at,old_hours,new_hours\n",
+                 *         "service_history.csv": "machine_id,item,slot,done_at,hours,outcome,part\n",
+                 *         "technicians.csv": "technician_id,name,base_latitude,base_longitude,shifts,skills,wage_per_hour,overtime_per_hour,max_overtime_minutes\n",
+                 *         "parts.csv": "part_id,description,designation,unit_price,unit_cost,on_hand,lead_days\n"
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["RegisterFiles"];
             };
         };
@@ -9230,6 +9363,20 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "files": {
+                 *         "customers.csv": "customer_id,name,billing_email,terms_days,tax_exempt\nC78,Rush Parks,,30,no\n",
+                 *         "sites.csv": "site_id,customer_id,name,latitude,longitude,access,setup_minutes,max_machines_down,notes\nS78,C78,Rush Park,41.6,-93.7,Mon-Fri 07:00-15:30,10,1,\n",
+                 *         "machines.csv": "machine_id,site_id,class,maker,model,serial,in_service_on,spindles,severity,notes\nM78,S78,zero-turn,,,SN-0078,2025-04-01,3,normal,\n",
+                 *         "readings.csv": "machine_id,read_at,hours,source\nM78,2026-05-29 15:00,120.5,technician\n",
+                 *         "meter_changes.csv": "machine_id,changed_at,old_hours,new_hours\n",
+                 *         "service_history.csv": "machine_id,item,slot,done_at,hours,outcome,part\n",
+                 *         "technicians.csv": "technician_id,name,base_latitude,base_longitude,shifts,skills,wage_per_hour,overtime_per_hour,max_overtime_minutes\n",
+                 *         "parts.csv": "part_id,description,designation,unit_price,unit_cost,on_hand,lead_days\n"
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["RegisterFiles"];
             };
         };
@@ -9358,6 +9505,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "machineId": "5a3f0c1e-0000-4000-8000-000000000003",
+                 *       "itemId": "5a3f0c1e-0000-4000-8000-000000000005",
+                 *       "intervalHours": "30",
+                 *       "note": "sandy ground"
+                 *     }
+                 */
                 "application/json": components["schemas"]["MachineOverrideCreate"];
             };
         };
@@ -9427,6 +9582,13 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "machineId": "5a3f0c1e-0000-4000-8000-000000000003",
+                 *       "fittedOn": "2026-05-04",
+                 *       "firstHours": "0"
+                 *     }
+                 */
                 "application/json": components["schemas"]["HourMeterCreate"];
             };
         };
@@ -9588,6 +9750,20 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "slotId": "5a3f0c1e-0000-4000-8000-000000000007",
+                 *       "partId": "5a3f0c1e-0000-4000-8000-000000000006",
+                 *       "fittedOn": "2025-05-02",
+                 *       "fittedHours": "210.5",
+                 *       "removedOn": "2026-05-20",
+                 *       "removedHours": "498",
+                 *       "removalReason": "failed",
+                 *       "bearingFeel": "rough",
+                 *       "debrisWrap": "wire",
+                 *       "greaseLook": "dry"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ComponentLifeCreate"];
             };
         };
@@ -9717,6 +9893,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "skills": [
+                 *         "mechanical",
+                 *         "hydraulic"
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["TechnicianChanges"];
             };
         };
@@ -9787,6 +9971,27 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "code": "T77",
+                 *       "name": "Sorrel Finch",
+                 *       "baseLatitude": 41.6,
+                 *       "baseLongitude": -93.6,
+                 *       "timeZone": "America/Chicago",
+                 *       "shifts": [
+                 *         {
+                 *           "weekday": 1,
+                 *           "from": "07:00",
+                 *           "to": "16:00"
+                 *         }
+                 *       ],
+                 *       "skills": [
+                 *         "mechanical"
+                 *       ],
+                 *       "wageCentsPerHour": 3400,
+                 *       "overtimeCentsPerHour": 5100
+                 *     }
+                 */
                 "application/json": components["schemas"]["TechnicianCreate"];
             };
         };
@@ -9915,6 +10120,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "technicianId": "5a3f0c1e-0000-4000-8000-000000000004",
+                 *       "from": "2026-07-06",
+                 *       "to": "2026-07-10",
+                 *       "reason": "holiday"
+                 *     }
+                 */
                 "application/json": components["schemas"]["AbsenceCreate"];
             };
         };
@@ -10043,6 +10256,13 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "machineId": "5a3f0c1e-0000-4000-8000-000000000003",
+                 *       "fromSiteId": "5a3f0c1e-0000-4000-8000-000000000012",
+                 *       "until": "2026-04-30"
+                 *     }
+                 */
                 "application/json": components["schemas"]["MachineMoveCreate"];
             };
         };
@@ -10080,6 +10300,25 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "drives": [
+                 *         {
+                 *           "from": {
+                 *             "latitude": 41.6,
+                 *             "longitude": -93.6
+                 *           },
+                 *           "to": {
+                 *             "latitude": 41.65,
+                 *             "longitude": -93.6
+                 *           },
+                 *           "minutes": 14,
+                 *           "metres": 7200
+                 *         }
+                 *       ],
+                 *       "apply": false
+                 *     }
+                 */
                 "application/json": components["schemas"]["TravelLearn"];
             };
         };
@@ -10147,6 +10386,19 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "days": [
+                 *         {
+                 *           "siteId": null,
+                 *           "date": "2026-05-30",
+                 *           "lowC": 11.5,
+                 *           "highC": 23,
+                 *           "rainMm": 4.2
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["WeatherCreate"];
             };
         };
@@ -10216,6 +10468,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "leadDays": 5
+                 *     }
+                 */
                 "application/json": components["schemas"]["PartChanges"];
             };
         };
@@ -10286,6 +10543,17 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "code": "BRG-6205-2RS",
+                 *       "description": "deep groove ball bearing, two seals",
+                 *       "designation": "6205-2RS",
+                 *       "unitPriceCents": 1690,
+                 *       "unitCostCents": 820,
+                 *       "leadDays": 3,
+                 *       "onHand": "6"
+                 *     }
+                 */
                 "application/json": components["schemas"]["PartCreate"];
             };
         };
@@ -10355,6 +10623,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "receivedOn": "2026-06-08"
+                 *     }
+                 */
                 "application/json": components["schemas"]["PartOrderChanges"];
             };
         };
@@ -10427,6 +10700,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "partId": "5a3f0c1e-0000-4000-8000-000000000006",
+                 *       "quantity": "4",
+                 *       "orderedOn": "2026-06-05",
+                 *       "expectedOn": "2026-06-09"
+                 *     }
+                 */
                 "application/json": components["schemas"]["PartOrderCreate"];
             };
         };
@@ -10555,6 +10836,22 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "customerId": "5a3f0c1e-0000-4000-8000-000000000001",
+                 *       "name": "Season 2026",
+                 *       "startsOn": "2026-03-01",
+                 *       "endsOn": "2026-11-30",
+                 *       "responseHours": 48,
+                 *       "items": [
+                 *         {
+                 *           "itemCode": "sharpen-blades",
+                 *           "included": true,
+                 *           "yearlyAllowance": 6
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["AgreementCreate"];
             };
         };
@@ -10625,6 +10922,18 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "readings": [
+                 *         {
+                 *           "machineId": "5a3f0c1e-0000-4000-8000-000000000003",
+                 *           "readAt": "2026-06-03T10:15:00-05:00",
+                 *           "hours": "412.6",
+                 *           "source": "manager"
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["ReadingsCreate"];
             };
         };
@@ -10694,6 +11003,13 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "decision": "correct",
+                 *       "hours": "412.6",
+                 *       "reason": "the decimal point had slipped"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ReadingDecision"];
             };
         };
@@ -10802,6 +11118,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "machineId": "5a3f0c1e-0000-4000-8000-000000000003"
+                 *     }
+                 */
                 "application/json": components["schemas"]["MachineLabelCreate"];
             };
         };
@@ -10973,6 +11294,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "readAt": "2026-06-04T08:30:00-05:00",
+                 *       "hours": "415.2"
+                 *     }
+                 */
                 "application/json": components["schemas"]["LabelReadingCreate"];
             };
         };
@@ -11102,6 +11429,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "machineId": "5a3f0c1e-0000-4000-8000-000000000003",
+                 *       "changedOn": "2026-05-04",
+                 *       "oldHours": "498",
+                 *       "newHours": "0"
+                 *     }
+                 */
                 "application/json": components["schemas"]["MeterChangeCreate"];
             };
         };
@@ -11171,6 +11506,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "machineId": "5a3f0c1e-0000-4000-8000-000000000003",
+                 *       "itemCode": "sharpen-blades",
+                 *       "doneOn": "2026-06-03",
+                 *       "meterHours": "412.6"
+                 *     }
+                 */
                 "application/json": components["schemas"]["CompletionCreate"];
             };
         };
@@ -11270,6 +11613,15 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "machineId": "5a3f0c1e-0000-4000-8000-000000000003",
+                 *       "itemCode": "inspect-belts",
+                 *       "foundOn": "2026-06-03",
+                 *       "observation": "belt frayed at the edge",
+                 *       "dueWithinHours": "20"
+                 *     }
+                 */
                 "application/json": components["schemas"]["FindingCreate"];
             };
         };
@@ -11369,6 +11721,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "partExpectedOn": "2026-06-10"
+                 *     }
+                 */
                 "application/json": components["schemas"]["StopgapChanges"];
             };
         };
@@ -11441,6 +11798,17 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "machineId": "5a3f0c1e-0000-4000-8000-000000000003",
+                 *       "description": "idler bracket spliced with a plate",
+                 *       "madeOn": "2026-06-03",
+                 *       "limitHours": "20",
+                 *       "partId": "5a3f0c1e-0000-4000-8000-000000000006",
+                 *       "partExpectedOn": "2026-06-09",
+                 *       "minutes": 45
+                 *     }
+                 */
                 "application/json": components["schemas"]["StopgapCreate"];
             };
         };
@@ -11572,6 +11940,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "downCentsPerDay": 20000
+                 *     }
+                 */
                 "application/json": components["schemas"]["RoadCallChanges"];
             };
         };
@@ -11644,6 +12017,18 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "machineId": "5a3f0c1e-0000-4000-8000-000000000003",
+                 *       "calledAt": "2026-06-08T09:40:00-05:00",
+                 *       "symptom": "howls under load",
+                 *       "symptomCode": "bearing-noise",
+                 *       "answers": {
+                 *         "which-spindle": "left"
+                 *       },
+                 *       "usable": false
+                 *     }
+                 */
                 "application/json": components["schemas"]["RoadCallCreate"];
             };
         };
@@ -11845,6 +12230,20 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "id": "5a3f0c1e-0000-4000-8000-000000000010",
+                 *       "deviceAt": "2026-06-08T10:05:00-05:00",
+                 *       "sentAt": "2026-06-08T12:40:00-05:00",
+                 *       "machineId": "5a3f0c1e-0000-4000-8000-000000000003",
+                 *       "fact": {
+                 *         "kind": "found-work",
+                 *         "title": "discharge chute hinge loose",
+                 *         "minutes": 10,
+                 *         "done": false
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["FieldRecordCreate"];
             };
         };
@@ -11884,6 +12283,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "decision": "accept"
+                 *     }
+                 */
                 "application/json": components["schemas"]["FieldRecordDecision"];
             };
         };
@@ -12233,6 +12637,13 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "asOf": "2026-06-07",
+                 *       "costFrom": "2026-06-08",
+                 *       "costDays": 14
+                 *     }
+                 */
                 "application/json": components["schemas"]["ForecastRunCreate"];
             };
         };
@@ -12667,6 +13078,15 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "machineId": "5a3f0c1e-0000-4000-8000-000000000003",
+                 *       "bladeInches": 20.5,
+                 *       "engineRpm": 3600,
+                 *       "drivePulley": 150,
+                 *       "drivenPulley": 180
+                 *     }
+                 */
                 "application/json": components["schemas"]["SpeedCheckCreate"];
             };
         };
@@ -12930,6 +13350,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "note": "wet ground since the drains were laid"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ProposalDecision"];
             };
         };
@@ -12972,6 +13397,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "note": "one bad batch, returned"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ProposalDecision"];
             };
         };
@@ -13014,6 +13444,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "note": "more belts shed than before"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ProposalDecision"];
             };
         };
@@ -13086,6 +13521,16 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "machineId": "5a3f0c1e-0000-4000-8000-000000000003",
+                 *       "happenedOn": "2026-05-20",
+                 *       "rootCause": "wire wrapped around two spindles",
+                 *       "completionIds": [
+                 *         "5a3f0c1e-0000-4000-8000-000000000009"
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["FailureCauseCreate"];
             };
         };
@@ -13183,6 +13628,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "weekOf": "2026-06-08",
+                 *       "days": 7,
+                 *       "iterations": 2000,
+                 *       "seed": 1
+                 *     }
+                 */
                 "application/json": components["schemas"]["PlanRunCreate"];
             };
         };
@@ -13466,6 +13919,13 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "weekOf": "2026-06-08",
+                 *       "slotMinutes": 60,
+                 *       "moveCents": 4000
+                 *     }
+                 */
                 "application/json": components["schemas"]["WeekConfirm"];
             };
         };
@@ -13574,6 +14034,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "state": "confirmed",
+                 *       "moveCents": 4000
+                 *     }
+                 */
                 "application/json": components["schemas"]["VisitChanges"];
             };
         };
@@ -13616,6 +14082,24 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "finishedAt": "2026-06-08T11:20:00-05:00",
+                 *       "signedBy": "Avens Holt",
+                 *       "done": [
+                 *         "5a3f0c1e-0000-4000-8000-000000000008"
+                 *       ],
+                 *       "readings": [
+                 *         {
+                 *           "machineId": "5a3f0c1e-0000-4000-8000-000000000003",
+                 *           "hours": "512.4"
+                 *         }
+                 *       ],
+                 *       "charges": {
+                 *         "purchaseOrder": "PO-114"
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["VisitFinish"];
             };
         };
@@ -13656,6 +14140,16 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "kind": "move",
+                 *       "reason": "burial at ten",
+                 *       "days": [
+                 *         "2026-06-11",
+                 *         "2026-06-12"
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["VisitAnswerCreate"];
             };
         };
@@ -13761,6 +14255,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "decision": "declined",
+                 *       "reply": "The part comes on Wednesday only."
+                 *     }
+                 */
                 "application/json": components["schemas"]["VisitAnswerReply"];
             };
         };
@@ -13833,6 +14333,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "technicianId": "5a3f0c1e-0000-4000-8000-000000000004",
+                 *       "date": "2026-06-09"
+                 *     }
+                 */
                 "application/json": components["schemas"]["VisitMove"];
             };
         };
@@ -13926,6 +14432,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "daysAhead": 3
+                 *     }
+                 */
                 "application/json": components["schemas"]["RoadCallOptionsAsk"];
             };
         };
@@ -13966,6 +14477,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "kind": "squeeze-in",
+                 *       "stamp": "as the options said"
+                 *     }
+                 */
                 "application/json": components["schemas"]["RoadCallChoice"];
             };
         };
@@ -14095,6 +14612,13 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "siteId": "5a3f0c1e-0000-4000-8000-000000000002",
+                 *       "technicianId": "5a3f0c1e-0000-4000-8000-000000000004",
+                 *       "reason": "asked for another"
+                 *     }
+                 */
                 "application/json": components["schemas"]["VisitBarCreate"];
             };
         };
@@ -14223,6 +14747,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "siteId": "5a3f0c1e-0000-4000-8000-000000000002",
+                 *       "date": "2026-06-12",
+                 *       "from": "15:00",
+                 *       "name": "all machines able to mow"
+                 *     }
+                 */
                 "application/json": components["schemas"]["SiteEventCreate"];
             };
         };
@@ -14341,6 +14873,32 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "seller": {
+                 *         "legalName": "Our Shop LLC",
+                 *         "taxNumber": "",
+                 *         "address": {
+                 *           "street": "4 Mill Lane",
+                 *           "city": "Ames",
+                 *           "postalCode": "50010",
+                 *           "subdivision": "IA",
+                 *           "country": "US"
+                 *         }
+                 *       },
+                 *       "labour": {
+                 *         "basis": "actual",
+                 *         "ratePerHour": "95.00",
+                 *         "roundToMinutes": 15,
+                 *         "rounding": "up",
+                 *         "roundEach": "visit"
+                 *       },
+                 *       "travel": {
+                 *         "rule": "visit-fee",
+                 *         "fee": "45.00"
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["ChargeSettingsChanges"];
             };
         };
@@ -14412,6 +14970,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "minimumCharge": "60.00"
+                 *     }
+                 */
                 "application/json": components["schemas"]["CustomerChargesChanges"];
             };
         };
@@ -14522,6 +15085,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "purchaseOrder": "PO-115"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ChargeFacts"];
             };
         };
@@ -14624,6 +15192,7 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /** @example {} */
                 "application/json": components["schemas"]["Empty"];
             };
         };
@@ -14664,6 +15233,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "reason": "billed to the wrong site"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ChargeCredit"];
             };
         };
@@ -14704,6 +15278,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "reason": "order number was missing",
+                 *       "facts": {
+                 *         "purchaseOrder": "PO-116"
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["ChargeAmendment"];
             };
         };
@@ -14862,6 +15444,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "receiverNumber": "L-1042"
+                 *     }
+                 */
                 "application/json": components["schemas"]["Acknowledgement"];
             };
         };
@@ -14899,6 +15486,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "paidOn": "2026-07-01",
+                 *       "reference": "check 12"
+                 *     }
+                 */
                 "application/json": components["schemas"]["Payment"];
             };
         };
@@ -14936,6 +15529,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "reason": "unknown order number"
+                 *     }
+                 */
                 "application/json": components["schemas"]["Refusal"];
             };
         };
@@ -15005,6 +15603,19 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "from": "2026-01-01",
+                 *       "to": "2026-12-31",
+                 *       "known": [
+                 *         {
+                 *           "documentId": "5a3f0c1e-0000-4000-8000-000000000011",
+                 *           "totalCents": 26532,
+                 *           "receiverNumber": "L-1042"
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["Reconciliation"];
             };
         };
@@ -15099,6 +15710,15 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "url": "https://receiver.example/hook",
+                 *       "types": [
+                 *         "visit.done",
+                 *         "document.issued"
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["WebhookEndpointCreate"];
             };
         };
@@ -15197,6 +15817,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "types": [
+                 *         "document.issued",
+                 *         "document.credited"
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["WebhookEndpointChanges"];
             };
         };
@@ -15236,6 +15864,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "overlapHours": 24
+                 *     }
+                 */
                 "application/json": components["schemas"]["WebhookRotate"];
             };
         };
@@ -15397,6 +16030,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "name": "Wall screen",
+                 *       "siteId": "5a3f0c1e-0000-4000-8000-000000000002"
+                 *     }
+                 */
                 "application/json": components["schemas"]["CalendarAddressCreate"];
             };
         };
@@ -15562,6 +16201,15 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "notices": [
+                 *         "visit.promised",
+                 *         "visit.moved",
+                 *         "visit.done"
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["SiteContactChanges"];
             };
         };
@@ -15634,6 +16282,18 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "siteId": "5a3f0c1e-0000-4000-8000-000000000002",
+                 *       "name": "Avens Holt",
+                 *       "email": "a.holt@sedge-trust.example",
+                 *       "language": "en",
+                 *       "notices": [
+                 *         "visit.promised",
+                 *         "visit.moved"
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["SiteContactCreate"];
             };
         };
@@ -15735,7 +16395,31 @@ export interface operations {
             content: {
                 "application/xml": string;
                 "text/xml": string;
-                "application/json": string;
+                /**
+                 * @example {
+                 *       "Fleet": {
+                 *         "version": "1",
+                 *         "snapshotTime": "2026-06-04T06:00:00Z",
+                 *         "Equipment": [
+                 *           {
+                 *             "EquipmentHeader": {
+                 *               "OEMName": "Invented",
+                 *               "Model": "Z3",
+                 *               "EquipmentID": "unit 12",
+                 *               "SerialNumber": "SN-0099"
+                 *             },
+                 *             "CumulativeOperatingHours": {
+                 *               "datetime": "2026-06-04T05:58:00Z",
+                 *               "Hour": "418.3"
+                 *             }
+                 *           }
+                 *         ]
+                 *       }
+                 *     }
+                 */
+                "application/json": {
+                    [key: string]: unknown;
+                };
             };
         };
         responses: {
@@ -15836,6 +16520,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "machineId": "5a3f0c1e-0000-4000-8000-000000000003"
+                 *     }
+                 */
                 "application/json": components["schemas"]["TelematicsMatch"];
             };
         };
@@ -15906,6 +16595,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "name": "fleet link",
+                 *       "url": "https://telematics.example/Fleet/1",
+                 *       "authorization": "Bearer of-the-sender",
+                 *       "everySeconds": 3600
+                 *     }
+                 */
                 "application/json": components["schemas"]["TelematicsSourceCreate"];
             };
         };
@@ -16004,6 +16701,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "everySeconds": 7200
+                 *     }
+                 */
                 "application/json": components["schemas"]["TelematicsSourceChanges"];
             };
         };
