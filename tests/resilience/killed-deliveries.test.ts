@@ -11,7 +11,7 @@ import { createSmallShop, PASSWORD, type SmallShop } from '../support/small-shop
 /** `npm run bench:webhooks` sets 10,000. */
 const EVENTS = Number(process.env.DECKROUND_EVENTS ?? 200);
 /** Kills of each at most, so that few events do not take minutes of starting again. */
-const MOST_KILLS = Math.max(2, EVENTS / 50);
+const MOST_KILLS = Math.max(2, EVENTS / 100);
 const SENDERS = 8;
 const TIMEOUT_SECONDS = 0.2;
 const MANAGER = 'manager@small-shop.example';
