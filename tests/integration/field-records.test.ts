@@ -117,6 +117,8 @@ describe('a record of the field', () => {
     const parts = (await manager.get('/v1/parts')).body.items;
     const used = { kind: 'part-used', partId: parts[0].id, name: parts[0].description, quantity: '3' };
     expect((await send(recordOf(used, place))).body.state).toBe('applied');
+    const [startedAt, endedAt] = ['2026-06-08T14:00:00Z', '2026-06-08T14:52:00Z'];
+    expect((await send(recordOf({ kind: 'work-time', startedAt, endedAt }, place))).body.state).toBe('applied');
     await send(recordOf({ kind: 'visit-finish', signedBy: 'Sorrel' }, place));
     await send(recordOf({ kind: 'visit-finish', signedBy: 'Sorrel' }, place));
     // Finished like any other visit: charged once, by what was recorded, and told to who listens.
@@ -125,6 +127,9 @@ describe('a record of the field', () => {
     expect(draft.state).toBe('draft');
     const partLines = draft.document.lines.filter((line: { kind: string }) => line.kind === 'parts');
     expect(partLines.map((line: { quantity: string }) => Number(line.quantity))).toEqual([3]);
+    const row = await database.store.asOwner((tx) => tx.chargeDocument.findUniqueOrThrow({ where: { id: draft.id } }));
+    const { work } = (row.record as unknown as { record: { work: { actualMinutes: number }[] } }).record;
+    expect(work.map((each) => each.actualMinutes)).toEqual([52]);
     const told = await database.store.asOwner((tx) => tx.outboxEvent.findMany({ where: { type: 'visit.done' } }));
     expect(told.map((event) => JSON.parse(event.body).data.visitId)).toEqual([visit.id]);
     const late = await send(

@@ -6194,7 +6194,7 @@ export interface components {
         ChargeFacts: {
             purchaseOrder?: string;
             note?: string;
-            /** @description Minutes and coverage of visit items; items not named stay as they are */
+            /** @description Minutes and coverage of visit items. Where minutes are not stated, those timed at the site count, shared by standard minutes; without any, the standard ones */
             work?: {
                 /**
                  * Format: uuid

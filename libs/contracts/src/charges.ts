@@ -145,7 +145,10 @@ export const ChargeFacts = z
       .array(z.strictObject({ itemId: Id, minutes: z.int().min(0).max(960).optional(), coverage: Coverage.optional() }))
       .max(500)
       .optional()
-      .meta({ description: 'Minutes and coverage of visit items; items not named stay as they are' }),
+      .meta({
+        description:
+          'Minutes and coverage of visit items. Where minutes are not stated, those timed at the site count, shared by standard minutes; without any, the standard ones',
+      }),
     parts: z
       .array(
         z.strictObject({

@@ -17,6 +17,7 @@ import { dateColumn, dateText, wallClockOf } from '@deckround/register-store';
 import { estimateTrip, type TravelSettings } from '@deckround/routing';
 import type { Prisma, Tx } from '@deckround/store';
 import type { z } from 'zod';
+import { timedMinutes } from './timed-minutes.js';
 
 export type Facts = z.infer<typeof ChargeFacts>;
 
@@ -63,6 +64,7 @@ export async function buildRecord(
   });
   const stated = new Map((facts.work ?? []).map((work) => [work.itemId, work]));
   requireItems([...stated.keys()], done, '/work');
+  const timed = await timedMinutes(tx, visit.id, done, stated);
   return {
     currency: shop.currency,
     servicedOn,
@@ -75,7 +77,7 @@ export async function buildRecord(
       skill: item.serviceItem?.skill ?? item.stopgap?.skill ?? item.roadCall?.skill ?? null,
       machine: machineOf(item),
       flatMinutes: item.minutes,
-      actualMinutes: stated.get(item.id)?.minutes ?? null,
+      actualMinutes: stated.get(item.id)?.minutes ?? timed.get(item.id) ?? null,
       coverage: stated.get(item.id)?.coverage ?? null,
     })),
     parts:
