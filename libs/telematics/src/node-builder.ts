@@ -1,12 +1,6 @@
 import { InvalidSnapshot, type SnapshotItem } from './heard-unit.js';
+import type { Node } from './node.js';
 import { readUnit } from './read-unit.js';
-
-/** An element or property: its text, or what stands inside. Names are without prefix, in small letters. */
-export interface Node {
-  readonly name: string;
-  text: string;
-  readonly children: Node[];
-}
 
 /** Deeper documents are refused; the standard needs five levels. */
 export const MAX_DEPTH = 32;

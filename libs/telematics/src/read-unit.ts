@@ -1,5 +1,5 @@
 import type { HeardUnit } from './heard-unit.js';
-import type { Node } from './node-builder.js';
+import type { Node } from './node.js';
 import { hoursOf, instantOf } from './values.js';
 
 const MAX_IDENTITY = 100;

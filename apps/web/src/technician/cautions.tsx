@@ -1,6 +1,6 @@
 import type { FieldMachine } from '../data/types.js';
 import { useWords } from '../words/words.js';
-import type { Recorder } from './machine-page.js';
+import type { Recorder } from './recorder.js';
 
 interface Props {
   readonly machine: FieldMachine;

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { FieldMachine } from '../data/types.js';
 import { useWords } from '../words/words.js';
-import type { Recorder } from './machine-page.js';
+import type { Recorder } from './recorder.js';
 import style from './technician.module.css';
 
 const FEELS = ['smooth', 'rough', 'locked'] as const;

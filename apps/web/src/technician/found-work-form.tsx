@@ -1,7 +1,7 @@
 import { useDraft } from '../data/draft.js';
 import type { FieldMachine } from '../data/types.js';
 import { useWords } from '../words/words.js';
-import type { Recorder } from './machine-page.js';
+import type { Recorder } from './recorder.js';
 import style from './technician.module.css';
 
 const EMPTY = { title: '', itemCode: '', minutes: '15' };

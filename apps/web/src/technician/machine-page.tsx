@@ -1,5 +1,4 @@
 import { Link, useParams } from '@tanstack/react-router';
-import type { FieldFact } from '../data/types.js';
 import { outbox, useKeptOf } from '../offline/outbox.js';
 import { useWords } from '../words/words.js';
 import { Cautions } from './cautions.js';
@@ -9,14 +8,12 @@ import { FoundWorkForm } from './found-work-form.js';
 import { PartForm } from './part-form.js';
 import { PhotoTaker } from './photo-taker.js';
 import { ReadingForm } from './reading-form.js';
+import type { Recorder } from './recorder.js';
 import { SentBar } from './sent-bar.js';
 import { StopgapForm } from './stopgap-form.js';
 import style from './technician.module.css';
 import { GoneVisit } from './visit-page.js';
 import { WorkItem } from './work-item.js';
-
-/** Records a fact about the machine at hand. */
-export type Recorder = (fact: FieldFact, about: string) => Promise<void>;
 
 /** One machine of a visit: cautions first, then the reading, the work, what was found. */
 export function MachinePage() {

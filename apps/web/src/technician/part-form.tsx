@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { FieldDay } from '../data/types.js';
 import { useWords } from '../words/words.js';
-import type { Recorder } from './machine-page.js';
+import type { Recorder } from './recorder.js';
 
 interface Props {
   readonly parts: FieldDay['parts'];

@@ -3,7 +3,7 @@ import { doubtAbout } from '../data/plausible-hours.js';
 import type { FieldMachine } from '../data/types.js';
 import { HoursDoubtNote } from '../design/hours-doubt.js';
 import { useWords } from '../words/words.js';
-import type { Recorder } from './machine-page.js';
+import type { Recorder } from './recorder.js';
 import style from './technician.module.css';
 
 interface Props {

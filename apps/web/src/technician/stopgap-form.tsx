@@ -1,7 +1,7 @@
 import { useDraft } from '../data/draft.js';
 import type { FieldDay } from '../data/types.js';
 import { useWords } from '../words/words.js';
-import type { Recorder } from './machine-page.js';
+import type { Recorder } from './recorder.js';
 
 const EMPTY = { what: '', limitHours: '', limitOn: '', partId: '', partExpectedOn: '', minutes: '30' };
 

@@ -1,6 +1,6 @@
 import type { FieldItem } from '../data/types.js';
 import { useWords } from '../words/words.js';
-import type { Recorder } from './machine-page.js';
+import type { Recorder } from './recorder.js';
 import style from './technician.module.css';
 import { TorqueFigure } from './torque-figure.js';
 

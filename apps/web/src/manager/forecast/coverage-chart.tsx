@@ -1,7 +1,7 @@
 import { Chart, pathOf } from '../../design/chart.js';
 import { useWords } from '../../words/words.js';
 import style from './forecast.module.css';
-import { type QualityRow, RANGES } from './quality-page.js';
+import { type QualityRow, RANGES } from './quality-rows.js';
 
 /** Shares inside the 50, 80 and 95 % ranges against what was promised. */
 export function CoverageChart({ rows, longest }: { readonly rows: readonly QualityRow[]; readonly longest: number }) {

@@ -1,7 +1,7 @@
 import { Chart, pathOf } from '../../design/chart.js';
 import { useWords } from '../../words/words.js';
 import style from './forecast.module.css';
-import { type QualityRow, RULES } from './quality-page.js';
+import { type QualityRow, RULES } from './quality-rows.js';
 
 const DASHES = ['8 4', '2 4', '12 3 2 3'];
 

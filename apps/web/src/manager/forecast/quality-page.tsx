@@ -1,18 +1,10 @@
 import { useQuery } from '@tanstack/react-query';
 import { qualityQuery } from '../../data/queries.js';
-import type { ForecastQuality } from '../../data/types.js';
 import { useWords } from '../../words/words.js';
 import { CoverageChart } from './coverage-chart.js';
 import { LossChart } from './loss-chart.js';
+import { type QualityRow } from './quality-rows.js';
 import { QualityTable } from './quality-table.js';
-
-export type QualityRow = ForecastQuality['rows'][number];
-export const RANGES = [
-  ['coverage50', 0.5],
-  ['coverage80', 0.8],
-  ['coverage95', 0.95],
-] as const;
-export const RULES = ['lastTwoReadingsHours', 'wholeLifeHours', 'lastYearHours'] as const;
 
 /** How good past forecasts were: did outcomes fall inside the ranges as often as promised, and how do rules of thumb compare. */
 export function QualityPage() {

@@ -1,6 +1,6 @@
 import { Scrolling } from '../../design/scrolling.js';
 import { useWords } from '../../words/words.js';
-import { type QualityRow, RANGES, RULES } from './quality-page.js';
+import { type QualityRow, RANGES, RULES } from './quality-rows.js';
 
 /** The charts as figures, for whoever would rather read. */
 export function QualityTable({ rows }: { readonly rows: readonly QualityRow[] }) {
