@@ -123,6 +123,8 @@ const MANAGER = 'manager@small-shop.example';
     await page.getByRole('button', { name: 'Take the change back' }).click();
     await page.getByText(/Taken back .*“wet ground”/).waitFor();
     expect(String((await intervalNow()).intervalHours)).toBe(String(item.intervalHours));
+    await page.getByRole('button', { name: 'Look at all failures anew' }).click();
+    await page.getByText('Done: this rests on everything recorded until now.').waitFor();
   });
 
   it('says which machine was heard from, and whom a site wants told', async () => {

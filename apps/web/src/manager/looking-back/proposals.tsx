@@ -1,5 +1,5 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { describeFailure } from '../../app/failed.js';
 import { api, call } from '../../data/api.js';
 import { serviceItemsQuery } from '../../data/queries.js';
@@ -129,12 +129,12 @@ function Refit() {
   const run = useQuery({
     ...refitQuery(ask.data?.id ?? ''),
     enabled: ask.data !== undefined,
-    refetchInterval: ({ state }) => {
-      if (isUnderWay(state.data)) return 1000;
-      void client.invalidateQueries({ queryKey: proposalsQuery.queryKey });
-      return false;
-    },
+    refetchInterval: ({ state }) => (isUnderWay(state.data) ? 1000 : false),
   }).data;
+  const isDone = run?.status === 'done';
+  useEffect(() => {
+    if (isDone) void client.invalidateQueries({ queryKey: proposalsQuery.queryKey });
+  }, [isDone, client]);
   const isBusy = ask.isPending || (ask.data !== undefined && isUnderWay(run));
   return (
     <>
@@ -143,7 +143,7 @@ function Refit() {
       </button>
       {ask.error ? <span className="note clay">{describeFailure(ask.error, t)}</span> : null}
       {run?.status === 'failed' ? <span className="note clay">{run.error}</span> : null}
-      {run?.status === 'done' ? <span role="status">{t('proposals.fitted')}</span> : null}
+      {isDone ? <span role="status">{t('proposals.fitted')}</span> : null}
     </>
   );
 }
