@@ -4,6 +4,7 @@ import { describeFailure } from '../../app/failed.js';
 import { useWords } from '../../words/words.js';
 import style from './looking-back.module.css';
 import { bearingQuery } from './queries.js';
+import { twoDigits } from './two-digits.js';
 
 const START = {
   designation: '6205-2Z',
@@ -25,7 +26,7 @@ export function BearingCalculator() {
     event.preventDefault();
     setAsked(typed);
   };
-  const whole = (hours: number) => t('back.about-hours', { hours: number(Number(hours.toPrecision(2))) });
+  const whole = (hours: number) => t('back.about-hours', { hours: number(twoDigits(hours)) });
   return (
     <section className="tight">
       <h2>{t('back.bearing')}</h2>

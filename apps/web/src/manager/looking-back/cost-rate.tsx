@@ -3,6 +3,7 @@ import { useWords } from '../../words/words.js';
 import { Assumptions, Figures } from './figures.js';
 import style from './looking-back.module.css';
 import type { ReplacementAge } from './queries.js';
+import { twoDigits } from './two-digits.js';
 
 /** What a thousand hours cost by the age at which the part is replaced; the best age and the present interval on it. */
 export function CostRate({ age }: { readonly age: ReplacementAge }) {
@@ -44,7 +45,7 @@ export function CostRate({ age }: { readonly age: ReplacementAge }) {
               <g>
                 <line x1={x(bestHours)} x2={x(bestHours)} y1={y(0)} y2={y(high)} className={style.best} />
                 <text x={x(bestHours) + 5} y={y(high) + 12}>
-                  {t('back.best', { hours: hours(bestHours) })}
+                  {t('back.best', { hours: `${number(twoDigits(bestHours))} h` })}
                 </text>
               </g>
             )}

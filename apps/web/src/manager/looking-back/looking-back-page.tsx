@@ -11,13 +11,15 @@ import { Proposals } from './proposals.js';
 import { replacementQuery } from './queries.js';
 import { Survival } from './survival.js';
 import { TipSpeed } from './tip-speed.js';
+import { twoDigits } from './two-digits.js';
 
 const FIRST_ITEM = 'replace-spindle-bearings';
 
 /** What parts' lives say: when replacing beats waiting, which grade lasts, which machines are past repairing. */
 export function LookingBackPage() {
   const words = useWords();
-  const { t, hours, money, named } = words;
+  const { t, number, money, named } = words;
+  const rough = (value: number) => `${number(twoDigits(value))} h`;
   const classes = useQuery(classesQuery).data;
   const items = useQuery(serviceItemsQuery).data;
   const [machineClass, setClass] = useState<string | null>(null);
@@ -34,10 +36,10 @@ export function LookingBackPage() {
       : data.bestHours === null
         ? t('back.never', { basis: t(`back.basis.${data.basis}`) })
         : t('back.sentence', {
-            best: hours(data.bestHours),
+            best: rough(data.bestHours),
             saves: money(Math.max(0, data.runToFailureCentsPerThousandHours - data.centsPerThousandHours)),
-            low: data.lowHours === null ? '–' : hours(data.lowHours),
-            high: data.highHours === null ? t('back.open') : hours(data.highHours),
+            low: data.lowHours === null ? '–' : rough(data.lowHours),
+            high: data.highHours === null ? t('back.open') : rough(data.highHours),
             basis: t(`back.basis.${data.basis}`),
           });
   return (

@@ -6,6 +6,7 @@ import { serviceItemsQuery } from '../../data/queries.js';
 import { useWords } from '../../words/words.js';
 import style from './looking-back.module.css';
 import { type LifeRun, type Proposal, proposalsQuery, refitQuery } from './queries.js';
+import { twoDigits } from './two-digits.js';
 
 type Decision = 'accept' | 'refuse' | 'reverse';
 
@@ -77,8 +78,8 @@ function OneProposal({ proposal }: { readonly proposal: Proposal }) {
         <p>{t('proposals.saves', { saves: money(proposal.savesCentsPerThousandHours) })}</p>
         <p>
           {t('proposals.evidence', {
-            low: evidence.lowHours === null ? '–' : hours(evidence.lowHours),
-            high: evidence.highHours === null ? t('back.open') : hours(evidence.highHours),
+            low: evidence.lowHours === null ? '–' : hours(twoDigits(evidence.lowHours)),
+            high: evidence.highHours === null ? t('back.open') : hours(twoDigits(evidence.highHours)),
             failures: evidence.failures,
             lives: evidence.lives,
           })}
