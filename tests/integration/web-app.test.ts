@@ -55,6 +55,17 @@ describe('the screens', () => {
   });
 });
 
+describe('answers', () => {
+  it('are sent compressed to whoever takes them so, as they are to others', async () => {
+    const packed = await manager.get('/v1/service-items?limit=500', { 'accept-encoding': 'br' });
+    expect(packed.headers.get('content-encoding')).toBe('br');
+    expect(packed.headers.get('vary')).toMatch(/accept-encoding/i);
+    const plain = await manager.get('/v1/service-items?limit=500', { 'accept-encoding': 'identity' });
+    expect(plain.headers.get('content-encoding')).toBeNull();
+    expect(packed.body).toEqual(plain.body);
+  });
+});
+
 describe('the shop', () => {
   it('says its clock, money, units and how far its work has come', async () => {
     const shop = (await manager.get('/v1/shop')).body;

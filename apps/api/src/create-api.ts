@@ -1,5 +1,6 @@
 import 'reflect-metadata';
 import { DomainError } from '@deckround/platform';
+import compress from '@fastify/compress';
 import helmet from '@fastify/helmet';
 import { StandardSchemaSerializerInterceptor, StandardSchemaValidationPipe } from '@nestjs/common';
 import { NestFactory, Reflector } from '@nestjs/core';
@@ -28,6 +29,8 @@ export async function createApi(context: ApiContext): Promise<NestFastifyApplica
     logger: false,
     abortOnError: false,
   });
+  // A week is some hundred kilobytes, a tenth of it compressed: what a phone in the field waits for. Requests are read as before.
+  await app.register(compress, { globalDecompression: false, encodings: ['br', 'gzip'] });
   await app.register(helmet, {
     contentSecurityPolicy: {
       useDefaults: false,

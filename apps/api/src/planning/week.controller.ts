@@ -90,6 +90,7 @@ async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>) {
   const run = await tx.planRun.findFirst({
     where: { status: 'done', weekOf: dateColumn(query.weekOf) },
     orderBy: { finishedAt: 'desc' },
+    select: { id: true, plan: true }, // its snapshot is megabytes
   });
   const plan = run?.plan as WeekPlan | null | undefined;
   const titles = await titlesOf(tx, plan?.leftOut.map((each) => each.itemId) ?? []);
@@ -128,6 +129,7 @@ async function titlesOf(
   const machineIds = [...new Set(itemIds.map((id) => id.split('/')[0]!))].filter((id) => /^[0-9a-f-]{36}$/.test(id));
   const rows = await tx.dueForecast.findMany({
     where: { OR: [{ machineId: { in: machineIds } }, { stopgapId: { not: null } }] },
+    select: { machineId: true, code: true, slot: true, stopgapId: true, title: true },
   });
   return new Map(
     rows.map((row) => [
