@@ -8,6 +8,8 @@ import { ShopWords } from './app/shop-words.js';
 import { queries } from './data/queries.js';
 import { startOffline } from './offline/start-offline.js';
 
+// What the page needs is asked for before anything is drawn.
+void router.load();
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
     <QueryClientProvider client={queries}>

@@ -2,6 +2,7 @@ import { createRootRoute, createRoute, createRouter, lazyRouteComponent, redirec
 import { sessions } from '../data/session.js';
 import { chargesSearch } from '../manager/charges/charges-search.js';
 import { dueSearch } from '../manager/due/due-search.js';
+import { readWeekAhead } from '../manager/week/read-ahead.js';
 import { weekSearch } from '../manager/week/week-search.js';
 import { Failed, NotFound } from './failed.js';
 import { Landing } from './landing.js';
@@ -50,6 +51,9 @@ const week = createRoute({
   getParentRoute: () => inside,
   path: '/week',
   validateSearch: weekSearch,
+  loaderDeps: ({ search }) => ({ of: search.of }),
+  loader: ({ deps }) => readWeekAhead(deps.of),
+  staleTime: Infinity, // the queries know how old their answers are
   component: lazyRouteComponent(() => import('../manager/week/week-page.js'), 'WeekPage'),
   errorComponent: Failed,
 });
@@ -72,7 +76,12 @@ const routes = root.addChildren([
   signIn,
   label,
   inside.addChildren([
-    createRoute({ getParentRoute: () => inside, path: '/', component: Landing }),
+    createRoute({
+      getParentRoute: () => inside,
+      path: '/',
+      component: Landing,
+      loader: () => readWeekAhead(undefined),
+    }),
     week,
     due,
     charges,

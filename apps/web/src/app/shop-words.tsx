@@ -1,22 +1,20 @@
 import { useQuery } from '@tanstack/react-query';
 import { type ReactNode, useEffect } from 'react';
+import { keptShop } from '../data/kept-shop.js';
 import { shopQuery } from '../data/queries.js';
 import { useSession } from '../data/session.js';
-import { stored } from '../data/stored.js';
 import type { Shop } from '../data/types.js';
 import { WordsProvider } from '../words/words.js';
-
-const kept = stored<Shop>('deckround.shop');
 
 /** Words, money and clock of the shop that is signed in; of the device's own clock before that. */
 export function ShopWords({ children }: { readonly children: ReactNode }) {
   const { session } = useSession();
   const { data: answered } = useQuery({ ...shopQuery, enabled: session !== null });
   useEffect(() => {
-    if (answered) kept.write(answered);
+    if (answered) keptShop.write(answered);
   }, [answered]);
   // Without a network the shop's clock and money are those it had last.
-  const data = answered ?? (session === null ? undefined : (kept.read() ?? undefined));
+  const data = answered ?? (session === null ? undefined : (keptShop.read() ?? undefined));
   const zone = data?.timeZone ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
   return (
     <WordsProvider timeZone={zone} currency={data?.currency ?? 'USD'} units={data?.units ?? 'us'}>

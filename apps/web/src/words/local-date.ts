@@ -20,7 +20,19 @@ export function mondayAfter(date: string): string {
 
 /** Minutes since midnight of an instant on the wall clock of a zone, counted from the start of `date` there. */
 export function minutesInto(date: string, instant: string, timeZone: string): number {
-  const parts = new Intl.DateTimeFormat('en-US', {
+  const parts = wallClock(timeZone).formatToParts(new Date(instant));
+  const part = (type: string) => Number(parts.find((each) => each.type === type)!.value);
+  const day = `${part('year')}-${String(part('month')).padStart(2, '0')}-${String(part('day')).padStart(2, '0')}`;
+  return daysBetween(date, day) * 1440 + part('hour') * 60 + part('minute') + part('second') / 60;
+}
+
+const wallClocks = new Map<string, Intl.DateTimeFormat>();
+
+/** Making one takes a hundred times as long as asking it, and a week asks hundreds of times. */
+function wallClock(timeZone: string): Intl.DateTimeFormat {
+  const found = wallClocks.get(timeZone);
+  if (found) return found;
+  const made = new Intl.DateTimeFormat('en-US', {
     timeZone,
     year: 'numeric',
     month: '2-digit',
@@ -29,8 +41,7 @@ export function minutesInto(date: string, instant: string, timeZone: string): nu
     minute: '2-digit',
     second: '2-digit',
     hourCycle: 'h23',
-  }).formatToParts(new Date(instant));
-  const part = (type: string) => Number(parts.find((each) => each.type === type)!.value);
-  const day = `${part('year')}-${String(part('month')).padStart(2, '0')}-${String(part('day')).padStart(2, '0')}`;
-  return daysBetween(date, day) * 1440 + part('hour') * 60 + part('minute') + part('second') / 60;
+  });
+  wallClocks.set(timeZone, made);
+  return made;
 }

@@ -1,24 +1,26 @@
 import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useNavigate, useSearch } from '@tanstack/react-router';
-import { useState } from 'react';
+import { useDeferredValue, useState } from 'react';
 import { useShop } from '../../app/shop-words.js';
 import { shopQuery, sitesQuery, techniciansQuery, weekQuery } from '../../data/queries.js';
 import type { Week } from '../../data/types.js';
 import { Why } from '../../design/why.js';
-import { addDays, mondayAfter } from '../../words/local-date.js';
+import { addDays } from '../../words/local-date.js';
 import { useWords } from '../../words/words.js';
 import { PlanActions, PlanProgress } from './plan-actions.js';
 import { outlineOf, usePlanSearch, weekBefore } from './plan-search.js';
 import style from './week.module.css';
 import { WeekBoard } from './week-board.js';
-import type { WeekSearch } from './week-search.js';
+import { type WeekSearch, weekShown } from './week-search.js';
 
 /** The week: who drives where, when, doing what; what it costs; what waits. */
 export function WeekPage() {
   const shop = useSuspenseQuery(shopQuery).data;
   const search = useSearch({ from: '/inside/week' });
-  const weekOf = search.of ?? shop.plannedWeekOf ?? mondayAfter(shop.forecastAsOf ?? shop.today);
+  const weekOf = search.of ?? weekShown(shop);
   const week = useQuery(weekQuery(weekOf));
+  // The sentence stands there before the strips under it are drawn.
+  const drawn = useDeferredValue(week.data, undefined);
   const sites = useQuery(sitesQuery).data;
   const technicians = useQuery(techniciansQuery).data;
   const navigate = useNavigate();
@@ -61,9 +63,9 @@ export function WeekPage() {
         />
         <PlanProgress plan={plan} />
       </header>
-      {week.data && sites && technicians ? (
+      {drawn && sites && technicians ? (
         <WeekBoard
-          week={week.data}
+          week={drawn}
           sites={sites}
           technicians={technicians}
           chosen={search.visit}

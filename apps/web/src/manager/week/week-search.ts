@@ -1,3 +1,6 @@
+import type { Shop } from '../../data/types.js';
+import { mondayAfter } from '../../words/local-date.js';
+
 const DATE = /^\d{4}-\d{2}-\d{2}$/;
 
 /** What the address of the week keeps: its first day, the visit looked at, whether the plan before shows behind it. */
@@ -13,4 +16,9 @@ export function weekSearch(search: Record<string, unknown>): WeekSearch {
     ...(typeof search.visit === 'string' ? { visit: search.visit } : {}),
     ...(search.compare === true ? { compare: true as const } : {}),
   };
+}
+
+/** The week that a shop looks at when none is named: the one planned last, or the coming one. */
+export function weekShown({ plannedWeekOf, forecastAsOf, today }: Shop): string {
+  return plannedWeekOf ?? mondayAfter(forecastAsOf ?? today);
 }
