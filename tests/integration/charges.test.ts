@@ -109,6 +109,12 @@ describe('a finished visit', () => {
     const { draft } = await draftOf(database.store, shop, manager, '2026-06-11');
     expect(draft.document.lines[0].unitPrice).toBe('120.00');
     expect(draft.document.purchaseOrder).toBe('STANDING-1');
+    const back = { labour: { ratePerHour: null, overtimePercent: '75' }, buyer: null };
+    expect((await patchSettings(back, path)).body).toMatchObject({
+      terms: { labour: { overtimePercent: '75' } },
+    });
+    expect((await manager.get(path)).body.terms).toEqual({ labour: { overtimePercent: '75' } });
+    expect((await patchSettings({ labour: null }, path)).body.terms).toEqual({});
   });
 
   it('shares a day’s drive to the cent', async () => {

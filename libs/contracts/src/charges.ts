@@ -110,31 +110,41 @@ export const ChargeSettingsChanges = z
   .refine((body) => Object.keys(body).length > 0, 'nothing to change')
   .meta({ id: 'ChargeSettingsChanges', description: 'Lists replace the lists that stand' });
 
-const customerTerms = {
-  labour: Labour.partial(),
-  travel: Travel,
-  parts: Parts.partial(),
-  consumables: Consumables,
-  minimumCharge: Money,
-  taxes: z.array(Tax).max(50),
-  buyer: z
-    .strictObject({
-      legalName: text(200),
-      taxNumber: text(50),
-      address: Address,
-      purchaseOrder: text(60),
-      exemptionCertificate: text(100),
-    })
-    .partial(),
-};
+const Buyer = z.strictObject({
+  legalName: text(200),
+  taxNumber: text(50),
+  address: Address,
+  purchaseOrder: text(60),
+  exemptionCertificate: text(100),
+});
+const customerTerms = { travel: Travel, consumables: Consumables, minimumCharge: Money, taxes: z.array(Tax).max(50) };
 export const CustomerCharges = z
-  .object({ version: z.int().min(0), customerId: Id, terms: z.object(customerTerms).partial() })
+  .object({
+    version: z.int().min(0),
+    customerId: Id,
+    terms: z
+      .object({ ...customerTerms, labour: Labour.partial(), parts: Parts.partial(), buyer: Buyer.partial() })
+      .partial(),
+  })
   .meta({ id: 'CustomerCharges', description: 'What differs from the shop’s charge settings for this customer' });
 export const CustomerChargesChanges = z
-  .strictObject(customerTerms)
+  .strictObject(
+    orNull({
+      ...customerTerms,
+      labour: z.strictObject(orNull(Labour.shape)).partial(),
+      parts: z.strictObject(orNull(Parts.shape)).partial(),
+      buyer: z.strictObject(orNull(Buyer.shape)).partial(),
+    }),
+  )
   .partial()
   .refine((body) => Object.keys(body).length > 0, 'nothing to change')
-  .meta({ id: 'CustomerChargesChanges' });
+  .meta({ id: 'CustomerChargesChanges', description: 'null = as the shop’s settings have it, or nothing stated' });
+
+function orNull<S extends z.ZodRawShape>(shape: S) {
+  return Object.fromEntries(Object.entries(shape).map(([name, type]) => [name, z.nullable(type)])) as {
+    [K in keyof S]: z.ZodNullable<S[K]>;
+  };
+}
 
 const Coverage = z.strictObject({ kind: z.enum(['warranty', 'goodwill']), reason: text(200, 1) });
 export const ChargeFacts = z

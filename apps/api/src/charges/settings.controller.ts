@@ -10,7 +10,7 @@ import { audit } from '../audit/audit.js';
 import { Answers, Changes } from '../http/answer.js';
 import { CLOCK, STORE } from '../http/tokens.js';
 import { etagOf, requireVersion } from '../http/version.js';
-import { merged, shopCharges } from './settings.js';
+import { merged, shopCharges, withoutNulls } from './settings.js';
 
 const IdParam = z.uuid();
 
@@ -83,10 +83,10 @@ export class ChargeSettingsController {
     const row = await tx.chargeSettings.findFirst({ where: { customerId } });
     requireVersion(ifMatch, row?.version ?? 0);
     if (row) {
-      const settings = merged(row.settings as object, body);
+      const settings = withoutNulls(merged(row.settings as object, body));
       await tx.chargeSettings.update({ where: { id: row.id }, data: { settings, version: { increment: 1 } } });
     } else {
-      await tx.chargeSettings.create({ data: { shopId, customerId, settings: body } });
+      await tx.chargeSettings.create({ data: { shopId, customerId, settings: withoutNulls(body) } });
     }
     const act = { action: 'charge-settings.changed', detail: { fields: Object.keys(body) } };
     const subject =

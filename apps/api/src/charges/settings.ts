@@ -39,6 +39,15 @@ export function merged<T extends object>(base: T, changes: unknown): T {
   return result as T;
 }
 
+/** A field set to null is one that no longer differs. Lists keep theirs: there null has a meaning. */
+export function withoutNulls(settings: object): object {
+  return Object.fromEntries(
+    Object.entries(settings)
+      .filter(([, value]) => value !== null)
+      .map(([key, value]) => [key, isPlain(value) ? withoutNulls(value) : value]),
+  );
+}
+
 function isPlain(value: unknown): value is object {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

@@ -61,6 +61,7 @@ export type OrderList = z.infer<typeof wire.OrderList>;
 export type ExtraTime = z.infer<typeof wire.ExtraTime>;
 export type ChargeDocument = z.infer<typeof wire.ChargeDocument>;
 export type ChargeSettings = z.infer<typeof wire.ChargeSettings>;
+export type CustomerCharges = z.infer<typeof wire.CustomerCharges>;
 export type WebhookEndpoint = z.infer<typeof wire.WebhookEndpoint>;
 export type WebhookEndpointCreated = z.infer<typeof wire.WebhookEndpointCreated>;
 export type WebhookDelivery = z.infer<typeof wire.WebhookDelivery>;

@@ -11,6 +11,8 @@ export interface Formats {
   percent(share: number): string;
   /** Minor units of the shop's currency, in full. */
   money(cents: number): string;
+  /** A decimal string in the shop's currency. */
+  amount(value: string): string;
   /** The same without its fraction, for sums where a cent says nothing. */
   roundMoney(cents: number): string;
   hours(value: number | string): string;
@@ -82,6 +84,7 @@ export function formatsFor(
     number: (value, digits = 0) => number(digits).format(value),
     percent: (share) => `${whole.format(100 * share)} %`,
     money: (cents) => money.format(cents / perUnit),
+    amount: (value) => money.format(Number(value)),
     roundMoney: (cents) => roundMoney.format(cents / perUnit),
     hours: (value) => `${tenth.format(Number(value))} h`,
     minutes: (value) => {

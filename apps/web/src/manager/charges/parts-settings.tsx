@@ -1,5 +1,5 @@
 import { useWords } from '../../words/words.js';
-import { type Change, Choice, Group, type Settings, Text } from './setting-fields.js';
+import { Amount, type Change, Choice, Group, Percent, type Settings, Text } from './setting-fields.js';
 
 type Consumables = Settings['consumables'];
 const NEW_PRICE = { name: '', unitPrice: '0.00' };
@@ -10,7 +10,13 @@ const CONSUMABLES: Readonly<Record<Consumables['rule'], Consumables>> = {
 };
 
 /** What parts and consumables are charged at. */
-export function PartsSettings({ value, change }: { readonly value: Settings; readonly change: Change }) {
+export function PartsSettings({
+  value,
+  change,
+}: {
+  readonly value: Pick<Settings, 'parts' | 'consumables'>;
+  readonly change: Change;
+}) {
   const { t } = useWords();
   const { parts, consumables } = value;
   const { markUps } = parts;
@@ -33,12 +39,7 @@ export function PartsSettings({ value, change }: { readonly value: Settings; rea
                 value={markUp.upToCost ?? ''}
                 onChange={(typed) => put(index, { upToCost: typed === '' ? null : typed })}
               />
-              <Text
-                word="setting.percent"
-                figure
-                value={markUp.percent}
-                onChange={(percent) => put(index, { percent })}
-              />
+              <Percent word="setting.percent" value={markUp.percent} onChange={(percent) => put(index, { percent })} />
             </div>
           ))
         : null}
@@ -51,15 +52,13 @@ export function PartsSettings({ value, change }: { readonly value: Settings; rea
       {consumables.rule === 'listed' ? <Listed consumables={consumables} change={change} /> : null}
       {consumables.rule === 'share-of-labour' ? (
         <>
-          <Text
+          <Percent
             word="setting.percent"
-            figure
             value={consumables.percent}
             onChange={(percent) => change({ consumables: { ...consumables, percent } })}
           />
-          <Text
+          <Amount
             word="setting.atMost"
-            figure
             value={consumables.atMost}
             onChange={(atMost) => change({ consumables: { ...consumables, atMost } })}
           />
@@ -84,9 +83,8 @@ function Listed({
       {prices.map((price, index) => (
         <div key={index} className="row">
           <Text word="field.name" value={price.name} onChange={(name) => put(prices.with(index, { ...price, name }))} />
-          <Text
+          <Amount
             word="field.unitPriceCents"
-            figure
             value={price.unitPrice}
             onChange={(unitPrice) => put(prices.with(index, { ...price, unitPrice }))}
           />

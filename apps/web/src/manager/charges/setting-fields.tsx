@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useId, useState } from 'react';
 import type { ChargeSettings } from '../../data/types.js';
 import type { WordKey } from '../../words/en.js';
 import { useWords } from '../../words/words.js';
@@ -20,22 +20,64 @@ interface TextProps {
   readonly word: WordKey;
   readonly value: string;
   readonly figure?: boolean;
+  /** What is wrong with it, in the reader's words. */
+  readonly fault?: string | undefined;
   readonly onChange: (value: string) => void;
 }
 
-export function Text({ word, value, figure = false, onChange }: TextProps) {
+export function Text({ word, value, figure = false, fault, onChange }: TextProps) {
   const { t } = useWords();
+  const id = useId();
   return (
-    <label className="field">
-      <span className="label">{t(word)}</span>
+    <div className="field">
+      <label htmlFor={id}>{t(word)}</label>
       <input
+        id={id}
         className={figure ? 'figure' : undefined}
         autoComplete="off"
+        aria-invalid={fault !== undefined}
+        aria-describedby={fault === undefined ? undefined : `${id}-fault`}
         value={value}
         onChange={(event) => onChange(event.target.value)}
       />
-    </label>
+      {fault === undefined ? null : (
+        <span id={`${id}-fault`} className="fault">
+          {fault}
+        </span>
+      )}
+    </div>
   );
+}
+
+type FigureTextProps = Omit<TextProps, 'figure' | 'fault'>;
+
+/** Money as a decimal string; a comma is taken for the point. */
+export function Amount(props: FigureTextProps) {
+  return <Decimal {...props} digits={7} faultWord="fault.amount" />;
+}
+
+export function Percent(props: FigureTextProps) {
+  return <Decimal {...props} digits={3} faultWord="fault.percent" />;
+}
+
+function Decimal({ digits, faultWord, ...props }: FigureTextProps & { digits: number; faultWord: WordKey }) {
+  const { t } = useWords();
+  const isOne = new RegExp(`^\\d{1,${digits}}(\\.\\d{1,4})?$`).test(props.value);
+  return (
+    <Text
+      {...props}
+      figure
+      fault={isOne ? undefined : t(faultWord)}
+      onChange={(typed) => props.onChange(typed.trim().replace(',', '.'))}
+    />
+  );
+}
+
+/** The first field of a form that says what is wrong with it, brought to the reader; null where all is well. */
+export function firstFault(form: HTMLFormElement): HTMLElement | null {
+  const field = form.querySelector<HTMLElement>('[aria-invalid="true"]');
+  field?.focus();
+  return field;
 }
 
 interface ChoiceProps<V extends string> {

@@ -1,19 +1,16 @@
-import { queryOptions, useMutation, useQueryClient, useSuspenseQuery } from '@tanstack/react-query';
+import { useMutation, useQueryClient, useSuspenseQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { api } from '../../data/api.js';
 import { useDraft } from '../../data/draft.js';
 import type { ChargeSettings } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
+import { LabourSettings } from './labour-settings.js';
 import { PartsSettings } from './parts-settings.js';
-import { type Change, Choice, Figure, Group, type Settings, Text } from './setting-fields.js';
+import { Amount, type Change, Choice, firstFault, Group, type Settings, Text } from './setting-fields.js';
+import { settingsQuery } from './settings-query.js';
 import { TaxSettings } from './tax-settings.js';
 import { TravelSettings } from './travel-settings.js';
-
-const settingsQuery = queryOptions({
-  queryKey: ['charge-settings'],
-  queryFn: ({ signal }) => api.get<ChargeSettings>('/v1/charge-settings', signal),
-});
 
 /** How finished visits become money: who charges, rates, travel, parts, taxes, accounts. */
 export function ChargeSettingsPage() {
@@ -40,7 +37,7 @@ export function ChargeSettingsPage() {
       noValidate
       onSubmit={(event) => {
         event.preventDefault();
-        save.mutate();
+        if (firstFault(event.currentTarget) === null) save.mutate();
       }}
     >
       <title>{t('charges.page')}</title>
@@ -52,7 +49,14 @@ export function ChargeSettingsPage() {
       <h1>{t('charges.settings-title')}</h1>
       {draft.wasFound && draft.touched ? <p className="note">{t('draft.found')}</p> : null}
       <Seller value={value} change={change} />
-      <Labour value={value} change={change} />
+      <LabourSettings value={value} change={change} />
+      <Group title={t('line.minimum')}>
+        <Amount
+          word="setting.minimumCharge"
+          value={value.minimumCharge}
+          onChange={(minimumCharge) => change({ minimumCharge })}
+        />
+      </Group>
       <TravelSettings value={value} change={change} />
       <PartsSettings value={value} change={change} />
       <TaxSettings value={value} change={change} />
@@ -110,64 +114,6 @@ function Seller({ value, change }: Part) {
         value={value.form}
         options={['us-sales-tax', 'en16931']}
         onChange={(form) => change({ form })}
-      />
-    </Group>
-  );
-}
-
-function Labour({ value, change }: Part) {
-  const { t } = useWords();
-  const { labour } = value;
-  const put = (part: Partial<Settings['labour']>) => change({ labour: { ...labour, ...part } });
-  return (
-    <Group title={t('setting.labour')}>
-      <Text
-        word="setting.ratePerHour"
-        figure
-        value={labour.ratePerHour}
-        onChange={(ratePerHour) => put({ ratePerHour })}
-      />
-      <Choice
-        word="setting.basis"
-        value={labour.basis}
-        options={['actual', 'flat']}
-        onChange={(basis) => put({ basis })}
-      />
-      <Figure
-        word="setting.roundToMinutes"
-        value={labour.roundToMinutes}
-        onChange={(roundToMinutes) => put({ roundToMinutes })}
-      />
-      <Choice
-        word="setting.rounding"
-        value={labour.rounding}
-        options={['up', 'nearest', 'down']}
-        onChange={(rounding) => put({ rounding })}
-      />
-      <Choice
-        word="setting.roundEach"
-        value={labour.roundEach}
-        options={['line', 'visit']}
-        onChange={(roundEach) => put({ roundEach })}
-      />
-      <Text
-        word="setting.overtimePercent"
-        figure
-        value={labour.overtimePercent}
-        onChange={(overtimePercent) => put({ overtimePercent })}
-      />
-      <Text
-        word="setting.regularFrom"
-        figure
-        value={labour.regularFrom}
-        onChange={(regularFrom) => put({ regularFrom })}
-      />
-      <Text word="setting.regularTo" figure value={labour.regularTo} onChange={(regularTo) => put({ regularTo })} />
-      <Text
-        word="setting.minimumCharge"
-        figure
-        value={value.minimumCharge}
-        onChange={(minimumCharge) => change({ minimumCharge })}
       />
     </Group>
   );

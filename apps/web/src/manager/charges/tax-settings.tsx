@@ -1,12 +1,12 @@
 import { useWords } from '../../words/words.js';
-import { type Change, Choice, Codes, type Settings, Text } from './setting-fields.js';
+import { type Change, Choice, Codes, Percent, type Settings, Text } from './setting-fields.js';
 
 type Tax = Settings['taxes'][number];
 const KINDS = ['labour', 'travel', 'parts', 'consumables', 'minimum'] as const;
 const NEW: Tax = { jurisdiction: '', level: 'state', percent: '0', on: ['parts'], siteCodes: null };
 
 /** Which tax is on what, and where. What is right in a place, its tax office says. */
-export function TaxSettings({ value, change }: { readonly value: Settings; readonly change: Change }) {
+export function TaxSettings({ value, change }: { readonly value: Pick<Settings, 'taxes'>; readonly change: Change }) {
   const { t } = useWords();
   const { taxes } = value;
   const put = (index: number, part: Partial<Tax>) =>
@@ -29,7 +29,7 @@ export function TaxSettings({ value, change }: { readonly value: Settings; reado
               options={['state', 'local']}
               onChange={(level) => put(index, { level })}
             />
-            <Text word="setting.percent" figure value={tax.percent} onChange={(percent) => put(index, { percent })} />
+            <Percent word="setting.percent" value={tax.percent} onChange={(percent) => put(index, { percent })} />
             <Codes
               word="setting.siteCodes"
               value={tax.siteCodes ?? []}

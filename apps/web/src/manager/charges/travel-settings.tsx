@@ -1,5 +1,5 @@
 import { useWords } from '../../words/words.js';
-import { type Change, Choice, Figure, Group, type Settings, Text } from './setting-fields.js';
+import { Amount, type Change, Choice, Figure, Group, type Settings, Text } from './setting-fields.js';
 
 type Travel = Settings['travel'];
 const RULES = ['none', 'visit-fee', 'zone', 'shared-drive'] as const;
@@ -11,7 +11,13 @@ const START: Readonly<Record<Travel['rule'], Travel>> = {
 };
 
 /** How the way there is charged. */
-export function TravelSettings({ value, change }: { readonly value: Settings; readonly change: Change }) {
+export function TravelSettings({
+  value,
+  change,
+}: {
+  readonly value: Pick<Settings, 'travel'>;
+  readonly change: Change;
+}) {
   const { t } = useWords();
   const { travel } = value;
   const put = (next: Travel) => change({ travel: next });
@@ -19,12 +25,11 @@ export function TravelSettings({ value, change }: { readonly value: Settings; re
     <Group title={t('line.travel')}>
       <Choice word="setting.travel" value={travel.rule} options={RULES} onChange={(rule) => put(START[rule])} />
       {travel.rule === 'visit-fee' ? (
-        <Text word="setting.fee" figure value={travel.fee} onChange={(fee) => put({ ...travel, fee })} />
+        <Amount word="setting.fee" value={travel.fee} onChange={(fee) => put({ ...travel, fee })} />
       ) : null}
       {travel.rule === 'shared-drive' ? (
-        <Text
+        <Amount
           word="setting.ratePerHour"
-          figure
           value={travel.ratePerHour}
           onChange={(ratePerHour) => put({ ...travel, ratePerHour })}
         />
@@ -51,7 +56,7 @@ function Zones({
         <div key={`${index} of ${zones.length}`} className="row">
           <Text word="setting.zone-name" value={zone.name} onChange={(name) => change(index, { name })} />
           <Figure word="setting.upToKm" value={zone.upToKm} onChange={(upToKm) => change(index, { upToKm })} />
-          <Text word="setting.fee" figure value={zone.fee} onChange={(fee) => change(index, { fee })} />
+          <Amount word="setting.fee" value={zone.fee} onChange={(fee) => change(index, { fee })} />
           {zones.length > 1 ? (
             <button
               type="button"

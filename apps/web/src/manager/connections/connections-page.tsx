@@ -6,16 +6,19 @@ import { Endpoint } from './endpoint.js';
 import { IntegrationKeyLine } from './integration-key-line.js';
 import { NewEndpoint } from './new-endpoint.js';
 import { NewKey } from './new-key.js';
-import { endpointsQuery, keysQuery } from './queries.js';
+import { NewSource } from './new-source.js';
+import { endpointsQuery, keysQuery, sourcesQuery } from './queries.js';
+import { Source } from './source.js';
 
-/** Which other systems are told what happens, and which may read or write here. */
+/** Which other systems are told what happens, which may read or write here, and which are asked what machines report. */
 export function ConnectionsPage() {
   const { t } = useWords();
   const endpoints = useQuery(endpointsQuery);
   const keys = useQuery(keysQuery);
-  const error = endpoints.error ?? keys.error;
+  const sources = useQuery(sourcesQuery);
+  const error = endpoints.error ?? keys.error ?? sources.error;
   if (error) throw error;
-  if (!endpoints.data || !keys.data) return <h1>{t('wait')}</h1>;
+  if (!endpoints.data || !keys.data || !sources.data) return <h1>{t('wait')}</h1>;
   const live = keys.data.filter((key) => key.revokedAt === null);
   return (
     <div className={style.page}>
@@ -47,6 +50,20 @@ export function ConnectionsPage() {
           ))}
         </ul>
         <NewKey />
+      </section>
+      <section className="stack">
+        <h2>{t('connect.sources')}</h2>
+        <p className="pencil">
+          {t('connect.sources-what')} <Link to="/heard-from">{t('heard.link')}</Link>
+        </p>
+        <ul className={style.list}>
+          {sources.data.map((source) => (
+            <li key={source.id}>
+              <Source source={source} />
+            </li>
+          ))}
+        </ul>
+        <NewSource />
       </section>
     </div>
   );

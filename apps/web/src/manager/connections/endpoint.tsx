@@ -5,8 +5,8 @@ import type { WebhookEndpoint, WebhookEndpointCreated } from '../../data/types.j
 import { Failure } from '../../design/failure.js';
 import { Scrolling } from '../../design/scrolling.js';
 import { useWords } from '../../words/words.js';
+import { ShownOnce } from './new-connection.js';
 import { deliveriesQuery } from './queries.js';
-import { ShownOnce } from './shown-once.js';
 
 const SHOWN = 50;
 

@@ -1,6 +1,6 @@
 import { queryOptions } from '@tanstack/react-query';
 import { everyPage } from '../../data/api.js';
-import type { IntegrationKey, WebhookDelivery, WebhookEndpoint } from '../../data/types.js';
+import type { IntegrationKey, TelematicsSource, WebhookDelivery, WebhookEndpoint } from '../../data/types.js';
 
 export const endpointsQuery = queryOptions({
   queryKey: ['webhook-endpoints'],
@@ -14,4 +14,8 @@ export const deliveriesQuery = (endpointId: string) =>
 export const keysQuery = queryOptions({
   queryKey: ['integration-keys'],
   queryFn: ({ signal }) => everyPage<IntegrationKey>('/v1/integration-keys', signal),
+});
+export const sourcesQuery = queryOptions({
+  queryKey: ['telematics-sources'],
+  queryFn: ({ signal }) => everyPage<TelematicsSource>('/v1/telematics/sources', signal),
 });

@@ -5,16 +5,13 @@ import { machinesQuery, sitesQuery } from '../../data/queries.js';
 import type { TelematicsSource, TelematicsUnit } from '../../data/types.js';
 import { Scrolling } from '../../design/scrolling.js';
 import { useWords } from '../../words/words.js';
+import { sourcesQuery } from '../connections/queries.js';
 import style from './heard-from.module.css';
 import { MatchForm } from './match-form.js';
 
 const unitsQuery = queryOptions({
   queryKey: ['telematics-units'],
   queryFn: ({ signal }) => everyPage<TelematicsUnit>('/v1/telematics/units', signal),
-});
-const sourcesQuery = queryOptions({
-  queryKey: ['telematics-sources'],
-  queryFn: ({ signal }) => everyPage<TelematicsSource>('/v1/telematics/sources', signal),
 });
 
 /** Which machines other systems tell of: those whose machine is not known first, each with one press to say it. */
@@ -59,6 +56,9 @@ export function HeardFromPage() {
         </details>
       ) : null}
       {sources.length > 0 ? <Sources sources={sources} /> : null}
+      <p>
+        <Link to="/register/connections">{t('heard.connect')}</Link>
+      </p>
     </div>
   );
 }

@@ -3,6 +3,7 @@ import { Link, useParams } from '@tanstack/react-router';
 import { CalendarAddresses } from '../../calendar/calendar-addresses.js';
 import { SiteContacts } from '../../contacts/site-contacts.js';
 import { useWords } from '../../words/words.js';
+import { CustomerTerms } from '../charges/customer-terms.js';
 import { KINDS, type Kind, kindOf, type Row } from './kinds.js';
 import { LabelOfMachine, SiteLabels } from './labels.js';
 import { MachineSlots } from './machine-slots.js';
@@ -51,6 +52,7 @@ export function RecordPage() {
           <SiteContacts siteId={id} />
         </>
       ) : null}
+      {name === 'customers' && row ? <CustomerTerms key={id} customerId={id} /> : null}
       {name === 'technicians' && row ? <CalendarAddresses of={{ technicianId: id }} /> : null}
     </div>
   );
