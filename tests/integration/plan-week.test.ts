@@ -64,7 +64,14 @@ describe.each(['in process', 'BullMQ'] as const)('a week, planned %s', (mode) =>
     expect(usage.body.p50).toHaveLength(usage.body.p90.length);
     const supervisor = await api.signIn('supervisor');
     const own = await supervisor.get('/v1/due?limit=500');
-    expect(own.body.items[0]).toMatchObject({ timingCostCents: null, deferralCents: null });
+    expect(own.body.items[0]).toMatchObject({ timingCostCents: null, deferralCents: null, why: null });
+    expect(own.body.items[0].sentence).toMatch(/due/);
+    const made = await manager.post('/v1/integration-keys', { name: 'reader', scopes: ['read'] });
+    const read = await fetch(`${api.service.address}/v1/due?limit=1`, {
+      headers: { authorization: `Bearer ${made.body.key}` },
+    });
+    expect((await read.json()).items[0]).toMatchObject({ why: null, sentence: expect.stringMatching(/due/) });
+    expect(due.body.items[0].why).toMatchObject({ sentence: due.body.items[0].sentence });
     expect(new Set(own.body.items.map((item: { siteId: string }) => item.siteId))).toEqual(
       new Set([shop.siteIds.get('S1')]),
     );

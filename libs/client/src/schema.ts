@@ -5975,8 +5975,12 @@ export interface components {
                 mustDo: boolean;
                 code: string;
                 reason: string;
+                /** @description The obstacle in the reason */
+                obstacle?: components["schemas"]["Clause"];
                 /** @description For what must be done: the mildest rules to give up so that it fits */
                 remedies?: string[];
+                /** @description The remedies, each by its rules */
+                remedyRules?: components["schemas"]["Clause"][][];
             }[];
             cost: {
                 [key: string]: number;
@@ -6101,6 +6105,13 @@ export interface components {
             reason: string | null;
             /** @enum {string} */
             state: "planned" | "done" | "skipped";
+        };
+        /** @description A sentence as its key and what it speaks of, for wording it in another language: `…Cents` money, `…Date` a local date, `…Minutes` a span of time */
+        Clause: {
+            key: string;
+            values: {
+                [key: string]: string | number;
+            };
         };
         /** @description What more time on each technician’s day would save */
         ExtraTime: {
@@ -6610,6 +6621,13 @@ export interface components {
                 /** @enum {string} */
                 certainty: "planned" | "forecast";
                 purposes: string[];
+                /** @description The purposes by parts, for wording them in another language */
+                uses: {
+                    code: string;
+                    slot: string | null;
+                    title: string;
+                    siteName: string;
+                }[];
             }[];
         };
         AlertList: {
@@ -6634,6 +6652,10 @@ export interface components {
             sentence: string;
             /** @description The next best thing to do */
             choice: string;
+            clauses: {
+                sentence: components["schemas"]["Clause"];
+                choice: components["schemas"]["Clause"];
+            };
             /** @description Where the visit would go, ready for POST /v1/visits/{id}/move */
             move: {
                 /**
@@ -6882,24 +6904,6 @@ export interface components {
              */
             customerId: string;
             terms: {
-                labour?: {
-                    /** @enum {string} */
-                    basis?: "actual" | "flat";
-                    /** @description Amount in the shop’s currency as a decimal string */
-                    ratePerHour?: string;
-                    ratesBySkill?: {
-                        [key: string]: string;
-                    };
-                    /** Format: int32 */
-                    roundToMinutes?: number;
-                    /** @enum {string} */
-                    rounding?: "up" | "nearest" | "down";
-                    /** @enum {string} */
-                    roundEach?: "line" | "visit";
-                    overtimePercent?: string;
-                    regularFrom?: string;
-                    regularTo?: string;
-                };
                 travel?: {
                     /** @enum {string} */
                     rule: "none";
@@ -6922,14 +6926,6 @@ export interface components {
                     rule: "shared-drive";
                     /** @description Amount in the shop’s currency as a decimal string */
                     ratePerHour: string;
-                };
-                parts?: {
-                    /** @enum {string} */
-                    basis?: "price" | "cost";
-                    markUps?: {
-                        upToCost: string | null;
-                        percent: string;
-                    }[];
                 };
                 consumables?: {
                     /** @enum {string} */
@@ -6960,6 +6956,32 @@ export interface components {
                     /** @description null = at every site */
                     siteCodes: string[] | null;
                 }[];
+                labour?: {
+                    /** @enum {string} */
+                    basis?: "actual" | "flat";
+                    /** @description Amount in the shop’s currency as a decimal string */
+                    ratePerHour?: string;
+                    ratesBySkill?: {
+                        [key: string]: string;
+                    };
+                    /** Format: int32 */
+                    roundToMinutes?: number;
+                    /** @enum {string} */
+                    rounding?: "up" | "nearest" | "down";
+                    /** @enum {string} */
+                    roundEach?: "line" | "visit";
+                    overtimePercent?: string;
+                    regularFrom?: string;
+                    regularTo?: string;
+                };
+                parts?: {
+                    /** @enum {string} */
+                    basis?: "price" | "cost";
+                    markUps?: {
+                        upToCost: string | null;
+                        percent: string;
+                    }[];
+                };
                 buyer?: {
                     legalName?: string;
                     taxNumber?: string;
@@ -6976,26 +6998,9 @@ export interface components {
                 };
             };
         };
+        /** @description null = as the shop’s settings have it, or nothing stated */
         CustomerChargesChanges: {
-            labour?: {
-                /** @enum {string} */
-                basis?: "actual" | "flat";
-                /** @description Amount in the shop’s currency as a decimal string */
-                ratePerHour?: string;
-                ratesBySkill?: {
-                    [key: string]: string;
-                };
-                /** Format: int32 */
-                roundToMinutes?: number;
-                /** @enum {string} */
-                rounding?: "up" | "nearest" | "down";
-                /** @enum {string} */
-                roundEach?: "line" | "visit";
-                overtimePercent?: string;
-                regularFrom?: string;
-                regularTo?: string;
-            };
-            travel?: {
+            travel?: ({
                 /** @enum {string} */
                 rule: "none";
             } | {
@@ -7017,16 +7022,8 @@ export interface components {
                 rule: "shared-drive";
                 /** @description Amount in the shop’s currency as a decimal string */
                 ratePerHour: string;
-            };
-            parts?: {
-                /** @enum {string} */
-                basis?: "price" | "cost";
-                markUps?: {
-                    upToCost: string | null;
-                    percent: string;
-                }[];
-            };
-            consumables?: {
+            }) | null;
+            consumables?: ({
                 /** @enum {string} */
                 rule: "none";
             } | {
@@ -7043,9 +7040,8 @@ export interface components {
                 percent: string;
                 /** @description Amount in the shop’s currency as a decimal string */
                 atMost: string;
-            };
-            /** @description Amount in the shop’s currency as a decimal string */
-            minimumCharge?: string;
+            }) | null;
+            minimumCharge?: string | null;
             taxes?: {
                 jurisdiction: string;
                 /** @enum {string} */
@@ -7054,10 +7050,30 @@ export interface components {
                 on: ("labour" | "travel" | "parts" | "consumables" | "minimum")[];
                 /** @description null = at every site */
                 siteCodes: string[] | null;
-            }[];
+            }[] | null;
+            labour?: {
+                basis?: ("actual" | "flat") | null;
+                ratePerHour?: string | null;
+                ratesBySkill?: {
+                    [key: string]: string;
+                } | null;
+                roundToMinutes?: number | null;
+                rounding?: ("up" | "nearest" | "down") | null;
+                roundEach?: ("line" | "visit") | null;
+                overtimePercent?: string | null;
+                regularFrom?: string | null;
+                regularTo?: string | null;
+            } | null;
+            parts?: {
+                basis?: ("price" | "cost") | null;
+                markUps?: {
+                    upToCost: string | null;
+                    percent: string;
+                }[] | null;
+            } | null;
             buyer?: {
-                legalName?: string;
-                taxNumber?: string;
+                legalName?: string | null;
+                taxNumber?: string | null;
                 address?: {
                     street: string;
                     city: string;
@@ -7065,10 +7081,10 @@ export interface components {
                     /** @description State or province */
                     subdivision: string;
                     country: string;
-                };
-                purchaseOrder?: string;
-                exemptionCertificate?: string;
-            };
+                } | null;
+                purchaseOrder?: string | null;
+                exemptionCertificate?: string | null;
+            } | null;
         };
         /** @description One page; `next` is null on the last */
         ChargeDocumentPage: {

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { ChargeFacts } from './charges.js';
-import { Cents, Code, Id, Instant, InstantIn, LocalDate, PageQuery, text, Version } from './primitives.js';
+import { Cents, Clause, Code, Id, Instant, InstantIn, LocalDate, PageQuery, text, Version } from './primitives.js';
 
 /** What the shop reckons with is not the customer's to see. */
 const ShopOnlyCents = Cents.nullable().meta({ description: 'null for grounds supervisors' });
@@ -36,7 +36,10 @@ export const DueItem = z
     timingCostCents: z.array(z.int()).nullable(),
     deferralCents: ShopOnlyCents,
     sentence: z.string(),
-    why: z.record(z.string(), z.unknown()),
+    why: z
+      .record(z.string(), z.unknown())
+      .nullable()
+      .meta({ description: 'What the date was reckoned from, for those who work in the shop; null for all others' }),
   })
   .meta({ id: 'DueItem', description: 'When a service item falls due, how sure that is, what waiting costs, and why' });
 
@@ -297,10 +300,12 @@ export const Week = z
         mustDo: z.boolean(),
         code: z.string(),
         reason: z.string(),
+        obstacle: Clause.optional().meta({ description: 'The obstacle in the reason' }),
         remedies: z
           .array(z.string())
           .optional()
           .meta({ description: 'For what must be done: the mildest rules to give up so that it fits' }),
+        remedyRules: z.array(z.array(Clause)).optional().meta({ description: 'The remedies, each by its rules' }),
       }),
     ),
     cost: z.record(z.string(), z.int()).nullable(),

@@ -35,6 +35,14 @@ export const TimeZone = text(64, 1).meta({ description: 'IANA time zone, e.g. Am
 export const Skill = z.string().regex(/^[a-z][a-z0-9-]{0,39}$/, 'a lower-case word');
 export const Version = z.int().min(1).meta({ description: 'Grows with every change; the ETag carries it' });
 
+export const Clause = z
+  .object({ key: z.string(), values: z.record(z.string(), z.union([z.string(), z.number()])) })
+  .meta({
+    id: 'Clause',
+    description:
+      'A sentence as its key and what it speaks of, for wording it in another language: `…Cents` money, `…Date` a local date, `…Minutes` a span of time',
+  });
+
 export const WeeklyWindow = z
   .object({ weekday: z.int().min(1).max(7), from: ClockTime, to: ClockTime })
   .meta({ id: 'WeeklyWindow', description: 'A span of a weekday, 1 = Monday … 7 = Sunday (ISO 8601)' });

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Cents, ClockTime, Code, Id, Instant, LocalDate, text } from './primitives.js';
+import { Cents, Clause, ClockTime, Code, Id, Instant, LocalDate, text } from './primitives.js';
 
 const CostDifference = z
   .object({
@@ -170,6 +170,9 @@ export const OrderList = z
         isLate: z.boolean(),
         certainty: z.enum(['planned', 'forecast']),
         purposes: z.array(z.string()),
+        uses: z
+          .array(z.object({ code: z.string(), slot: z.string().nullable(), title: z.string(), siteName: z.string() }))
+          .meta({ description: 'The purposes by parts, for wording them in another language' }),
       }),
     ),
   })
@@ -193,6 +196,7 @@ export const Alert = z
     answerId: Id.nullable().meta({ description: 'The wish to answer: POST /v1/visit-answers/{id}/reply' }),
     sentence: z.string(),
     choice: z.string().meta({ description: 'The next best thing to do' }),
+    clauses: z.object({ sentence: Clause, choice: Clause }),
     move: z
       .object({ technicianId: Id, date: LocalDate, order: z.int(), cents: z.int(), stamp: z.string() })
       .nullable()

@@ -1,4 +1,5 @@
 import { cheapestAddition } from './cheapest-addition.js';
+import { type Clause, clause } from './clause.js';
 import { type Draft, type DraftVisit, routeCents } from './draft.js';
 import type { PlanningInstance } from './instance.js';
 
@@ -11,6 +12,12 @@ interface Relaxation {
   draft: Draft;
   /** `if the shift of Technician 2 on 2014-06-17 may end 30 min later`. */
   words: string;
+  values: Clause['values'];
+}
+
+export interface Remedies {
+  remedies: string[];
+  remedyRules: Clause[][];
 }
 
 /** Minutes by which shifts and access are stretched, one after the other, until it fits. */
@@ -22,7 +29,7 @@ const MOST_VISITS = 12;
  * What would let an item be done that could not be placed: every rule given up by itself, then in pairs. The cheapest
  * sufficient sets in words, mildest first; empty when not even two rules together help.
  */
-export function diagnose(instance: PlanningInstance, draft: Draft, index: number): string[] {
+export function diagnose(instance: PlanningInstance, draft: Draft, index: number): Remedies {
   const single = relaxations(instance, draft, index);
   const enough = single.filter((each) => fits(each, index));
   if (enough.length > 0) return worded(enough.map((each) => [each]));
@@ -37,17 +44,20 @@ export function diagnose(instance: PlanningInstance, draft: Draft, index: number
   return worded(pairs);
 }
 
-function worded(sets: readonly Relaxation[][]): string[] {
+function worded(sets: readonly Relaxation[][]): Remedies {
   const weight = (set: readonly Relaxation[]) => set.reduce((sum, each) => sum + each.weight, 0);
   const seen = new Set<string>();
-  return [...sets]
+  const mildest = [...sets]
     .sort((a, b) => weight(a) - weight(b))
     .filter((set) => {
       const rules = set.map((each) => each.rule).join('+');
       return !seen.has(rules) && seen.add(rules);
     })
-    .slice(0, MOST_REMEDIES)
-    .map((set) => `It fits ${set.map((each) => each.words).join(' and ')}.`);
+    .slice(0, MOST_REMEDIES);
+  return {
+    remedies: mildest.map((set) => `It fits ${set.map((each) => each.words).join(' and ')}.`),
+    remedyRules: mildest.map((set) => set.map((each) => clause(each.rule, each.values))),
+  };
 }
 
 function widestOfEachRule(single: readonly Relaxation[]): Relaxation[] {
@@ -86,12 +96,24 @@ function relaxations(instance: PlanningInstance, draft: Draft, index: number): R
     },
   });
   const list: Relaxation[] = [];
-  const offer = (rule: string, weight: number, words: string, changes: Partial<PlanningInstance>, other = draft) =>
-    list.push({ rule, weight, words, instance: { ...instance, ...changes }, draft: other });
+  const offer = (
+    rule: string,
+    weight: number,
+    words: string,
+    values: Clause['values'],
+    changes: Partial<PlanningInstance>,
+    other = draft,
+  ) => list.push({ rule, weight, words, values, instance: { ...instance, ...changes }, draft: other });
 
   for (const [step, minutes] of STEPS.entries()) {
     const days = instance.technicianDays.map((day) => ({ ...day, latestReturn: day.latestReturn + minutes }));
-    offer('shift', 10 + step, `if a shift may end ${minutes} min later`, { technicianDays: days });
+    offer(
+      'shift',
+      10 + step,
+      `if a shift may end ${minutes} min later`,
+      { shiftMinutes: minutes },
+      { technicianDays: days },
+    );
   }
   for (const [step, minutes] of STEPS.entries()) {
     const windows = instance.windows.with(
@@ -100,10 +122,16 @@ function relaxations(instance: PlanningInstance, draft: Draft, index: number): R
         spans.map(({ open, close }) => ({ open: open - minutes, close: close + minutes })),
       ),
     );
-    offer('access', 20 + step, `if ${site.name} can be entered ${minutes} min earlier and later`, { windows });
+    offer(
+      'access',
+      20 + step,
+      `if ${site.name} can be entered ${minutes} min earlier and later`,
+      { site: site.name, openMinutes: minutes },
+      { windows },
+    );
   }
   const noLunch = instance.technicianDays.map((day) => ({ ...day, lunch: null }));
-  offer('lunch', 30, 'if lunch is moved or left out', { technicianDays: noLunch });
+  offer('lunch', 30, 'if lunch is moved or left out', {}, { technicianDays: noLunch });
   for (const visit of nearest(instance, draft, item.site)) {
     const { promise } = visit;
     if (!promise) continue;
@@ -113,25 +141,39 @@ function relaxations(instance: PlanningInstance, draft: Draft, index: number): R
       'promise',
       40 + promise.moveCents / 1e6,
       `if the promised visit at ${name} on ${dates[promise.day]} moves`,
+      { site: name, visitDate: dates[promise.day]! },
       {},
       without,
     );
   }
   if (item.latestDay < dates.length - 1)
-    offer('deadline', 50, `if it need not be done by ${source.latestDate}`, {
-      items: changed({ latestDay: dates.length - 1 }),
-    });
+    offer(
+      'deadline',
+      50,
+      `if it need not be done by ${source.latestDate}`,
+      { byDate: source.latestDate! },
+      {
+        items: changed({ latestDay: dates.length - 1 }),
+      },
+    );
   offer(
     'machines-down',
     55,
     `if more machines may be down at once at ${site.name}`,
+    { site: site.name },
     withSnapshotSite({ maxMachinesDown: 1000 }),
   );
-  offer('bar', 58, `if whoever is barred may be sent to ${site.name}`, { isBarred: () => false });
+  offer('bar', 58, `if whoever is barred may be sent to ${site.name}`, { site: site.name }, { isBarred: () => false });
   if (item.releaseDay > 0)
-    offer('part', 60, `if its part, expected on ${source.releaseDate}, comes earlier`, {
-      items: changed({ releaseDay: 0 }),
-    });
+    offer(
+      'part',
+      60,
+      `if its part, expected on ${source.releaseDate}, comes earlier`,
+      { fromDate: source.releaseDate! },
+      {
+        items: changed({ releaseDay: 0 }),
+      },
+    );
   const day = (d: number) => instance.technicianDays.filter((each) => each.day === d);
   const allDay = instance.windows.with(
     item.site,
@@ -139,13 +181,26 @@ function relaxations(instance: PlanningInstance, draft: Draft, index: number): R
       .map((_, d) => day(d).map((each) => ({ open: each.shiftStart, close: each.latestReturn })))
       .map((spans) => spans.slice(0, 1)),
   );
-  offer('closed', 70, `if ${site.name} can be entered on more days or all day`, { windows: allDay });
+  offer(
+    'closed',
+    70,
+    `if ${site.name} can be entered on more days or all day`,
+    { site: site.name },
+    { windows: allDay },
+  );
   if (item.skill !== null)
-    offer('skill', 80, `if somebody else learns or lends the skill ${item.skill}`, { items: changed({ skill: null }) });
+    offer(
+      'skill',
+      80,
+      `if somebody else learns or lends the skill ${item.skill}`,
+      { skill: item.skill },
+      { items: changed({ skill: null }) },
+    );
   for (const visit of nearest(instance, draft, item.site)) {
     if (visit.promise || !visit.items.some((other) => instance.items[other]!.mustDo)) continue;
     const without = draft.map((visits) => visits.filter((each) => each !== visit));
-    offer('must-do', 90, `if the work that must be done at ${snapshot.sites[visit.site]!.name} gives way`, {}, without);
+    const { name } = snapshot.sites[visit.site]!;
+    offer('must-do', 90, `if the work that must be done at ${name} gives way`, { site: name }, {}, without);
   }
   return list;
 }

@@ -1,4 +1,5 @@
 import { canDo, cheapestAddition } from './cheapest-addition.js';
+import { type Clause, clause } from './clause.js';
 import { diagnose } from './diagnose.js';
 import type { Draft } from './draft.js';
 import { basePlace, type PlanningInstance } from './instance.js';
@@ -23,13 +24,14 @@ export function explainLeftOut(
   const source = snapshot.items[index]!;
   const site = snapshot.sites[item.site]!;
   const waitingCents = item.deferralCents - item.laterLabourCents;
-  const answer = (code: LeftOut['code'], why: string): LeftOut => ({
+  const answer = (code: LeftOut['code'], obstacle: Clause, why: string): LeftOut => ({
     itemId: source.id,
     cents: waitingCents,
     mustDo: item.mustDo,
     code,
     reason: sentences(why, `Leaving it costs ${money(waitingCents, snapshot)}`),
-    ...(item.mustDo && { remedies: diagnose(instance, draft, index) }),
+    obstacle,
+    ...(item.mustDo && diagnose(instance, draft, index)),
   });
 
   const skilled = technicianDays.flatMap((day, v) => {
@@ -39,6 +41,7 @@ export function explainLeftOut(
   if (skilled.length === 0) {
     return answer(
       'skill',
+      item.skill === null ? clause('nobody-works') : clause('no-skill', { skill: item.skill }),
       item.skill === null ? 'Nobody works in these days' : `Nobody with the skill ${item.skill} works in these days`,
     );
   }
@@ -49,36 +52,56 @@ export function explainLeftOut(
       const last = dates[technicianDays[skilled.at(-1)!]!.day]!;
       return answer(
         'part',
+        clause('part-after-last-day', { fromDate: source.releaseDate!, lastDate: last }),
         `Its parts are there from ${source.releaseDate!}, but the last day of a skilled technician is ${last}`,
       );
     }
     if (supplied.every((v) => technicianDays[v]!.day > item.latestDay)) {
-      return answer('time', `It has to be done by ${source.latestDate!}, and nobody can do it until then`);
+      return answer(
+        'time',
+        clause('deadline', { byDate: source.latestDate! }),
+        `It has to be done by ${source.latestDate!}, and nobody can do it until then`,
+      );
     }
-    return answer('access', `Nobody who could do it may be sent to ${site.name} in these days`);
+    return answer(
+      'access',
+      clause('nobody-may-be-sent', { site: site.name }),
+      `Nobody who could do it may be sent to ${site.name} in these days`,
+    );
   }
   const { total } = visitMinutes(instance, item.site, [index]);
   const rooms = able.map((v) => longestAccess(instance, item.site, v));
   const longest = Math.max(...rooms.map((room) => room.inside));
   if (longest < total) {
     if (Math.max(...rooms.map((room) => room.shift)) < total) {
-      return answer('time', `The visit takes ${total} min on site, and no shift has room for it and the drive`);
+      return answer(
+        'time',
+        clause('too-long-for-shifts', { visitMinutes: total }),
+        `The visit takes ${total} min on site, and no shift has room for it and the drive`,
+      );
     }
     const most = Math.max(0, longest);
     return answer(
       'access',
+      most === 0
+        ? clause('site-closed', { site: site.name })
+        : clause('site-open-too-short', { site: site.name, visitMinutes: total, openMinutes: most }),
       most === 0
         ? `${site.name} cannot be entered while a skilled technician works and the parts are there`
         : `The visit takes ${total} min on site, but ${site.name} can be entered for at most ${most} min`,
     );
   }
   const addition = cheapestAddition(instance, draft, index, present);
-  if (addition === null) return answer('time', 'No shift has room for it beside the visits planned');
+  if (addition === null) return answer('time', clause('no-room'), 'No shift has room for it beside the visits planned');
   // Labour that is only put off is left out of both figures, so that they can be compared with the price of waiting.
   const extra = addition.cents - item.laterLabourCents;
   const how = addition.joins === 'visit' ? 'Adding it to a planned visit' : 'A visit for it';
   return answer(
     'cheaper-later',
+    clause(addition.joins === 'visit' ? 'dearer-joined' : 'dearer-alone', {
+      extraCents: Math.max(0, extra),
+      moreCents: Math.max(0, extra - waitingCents),
+    }),
     `${how} would cost ${money(Math.max(0, extra), snapshot)} beyond its own work, ${money(Math.max(0, extra - waitingCents), snapshot)} more than waiting`,
   );
 }

@@ -19,10 +19,11 @@ export {
 export { type BaselineVariant, baselinePlan } from './baseline.js';
 export { checkPlan } from './check/check-plan.js';
 export type { PlanFault, PlanFaultCode } from './check/plan-fault.js';
+export { Clause, clause } from './clause.js';
 export { SnapshotInconsistent } from './errors.js';
 export { type ExtraTime, extraTime } from './extra-time.js';
 export { buildInstance, type PlanningInstance } from './instance.js';
-export { type OrderLine, orderList, type PartNeed } from './order-list.js';
+export { type OrderLine, orderList, type PartNeed, type PartUse } from './order-list.js';
 export { type PlanDifference, planDifference, type VisitDifference } from './plan-difference.js';
 export { type PlanProgress, type PlanWeekOptions, planWeek, searchBeside } from './plan-week.js';
 export { reportRoute } from './report-plan.js';

@@ -14,7 +14,7 @@ const bearing: PlanningPart = {
 };
 const need = (date: string, quantity: number, certainty: PartNeed['certainty'] = 'planned'): PartNeed => ({
   ...{ partId: 'bearing', quantity, date, certainty },
-  purpose: `work of ${date}`,
+  use: { code: 'belts', slot: null, title: `work of ${date}`, siteName: 'North School' },
 });
 
 describe('the order list', () => {
@@ -32,7 +32,7 @@ describe('the order list', () => {
         firstNeededOn: '2026-06-15',
         isLate: false,
         certainty: 'forecast',
-        purposes: ['work of 2026-06-15'],
+        uses: [{ code: 'belts', slot: null, title: 'work of 2026-06-15', siteName: 'North School' }],
       },
     ]);
   });

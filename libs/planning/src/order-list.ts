@@ -1,5 +1,13 @@
 import type { PlanningPart } from './snapshot.js';
 
+/** What a part is for: the work and where. */
+export interface PartUse {
+  code: string;
+  slot: string | null;
+  title: string;
+  siteName: string;
+}
+
 /** Work that takes a part on a day. */
 export interface PartNeed {
   partId: string;
@@ -7,8 +15,7 @@ export interface PartNeed {
   date: string;
   /** planned: a visit is arranged for that day; forecast: falls due about then. */
   certainty: 'planned' | 'forecast';
-  /** What it is for, in words. */
-  purpose: string;
+  use: PartUse;
 }
 
 export interface OrderLine {
@@ -22,7 +29,8 @@ export interface OrderLine {
   isLate: boolean;
   /** Whether a planned visit lacks it, or only what is forecast. */
   certainty: 'planned' | 'forecast';
-  purposes: string[];
+  /** Each kind of work at a place once. */
+  uses: PartUse[];
 }
 
 /**
@@ -73,7 +81,7 @@ function orderLine(part: PlanningPart, needs: readonly PartNeed[], today: string
     firstNeededOn: first.date,
     isLate: orderBy < today,
     certainty: short.some((need) => need.certainty === 'planned') ? 'planned' : 'forecast',
-    purposes: [...new Set(short.map((need) => need.purpose))],
+    uses: [...new Map(short.map(({ use }) => [`${use.title} at ${use.siteName}`, use])).values()],
   };
 }
 

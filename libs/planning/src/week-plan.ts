@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { Clause } from './clause.js';
 
 const localDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 /** RFC 3339 with the offset of the place it belongs to, e.g. `2014-06-16T08:05:00-05:00`. */
@@ -90,8 +91,12 @@ export const LeftOut = z.object({
   /** Nearest obstacle: no skilled technician, no part in time, no access, no time in any shift, or simply cheaper to wait. */
   code: z.enum(['skill', 'part', 'access', 'time', 'cheaper-later']),
   reason: z.string(),
+  /** The obstacle in the reason; absent in plans made before it was kept. */
+  obstacle: Clause.optional(),
   /** Only for what must be done: the mildest rules to give up so that it fits. */
   remedies: z.array(z.string()).optional(),
+  /** The same remedies, each as the rules that have to give way together. */
+  remedyRules: z.array(z.array(Clause)).optional(),
 });
 export type LeftOut = z.infer<typeof LeftOut>;
 

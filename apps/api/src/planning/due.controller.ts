@@ -177,8 +177,10 @@ function toDueView(row: Prisma.DueForecastGetPayload<{ include: { machine: { inc
   };
 }
 
-/** What waiting costs is the shop's reckoning, not shown to a grounds supervisor. */
+/** How the shop reckons stays in the shop; what waiting costs is not shown to a grounds supervisor either. */
 function dueViewFor(actor: Actor, row: Parameters<typeof toDueView>[0]) {
   const view = toDueView(row);
-  return actor.role === 'supervisor' ? { ...view, timingCostCents: null, deferralCents: null } : view;
+  if (actor.role === 'manager' || actor.role === 'technician') return view;
+  if (actor.role === 'supervisor') return { ...view, why: null, timingCostCents: null, deferralCents: null };
+  return { ...view, why: null };
 }

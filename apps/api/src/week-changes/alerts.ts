@@ -1,5 +1,5 @@
 import type { Alert } from '@deckround/contracts';
-import { priceMoves } from '@deckround/planning';
+import { clause, priceMoves } from '@deckround/planning';
 import { DomainError } from '@deckround/platform';
 import { addDays, machineItems, type Register } from '@deckround/register';
 import { dateColumn, dateText, visitItemKey, wallClockOf } from '@deckround/register-store';
@@ -59,6 +59,15 @@ async function movesAsked(tx: Tx, weeks: Map<string, LoadedWeek | null>, now: Da
       choice: move
         ? `Move the visit to ${move.date}, or say why it has to stay.`
         : 'No day that suits is free in the planned week: say so, or plan the week again.',
+      clauses: {
+        sentence: clause(days.length === 0 ? 'asks-to-move' : 'asks-to-move-to', {
+          site: visit.site.name,
+          visitDate: date,
+          wishDates: days.join(' '),
+          reason: row.reason,
+        }),
+        choice: move ? clause('move-or-say-why', { toDate: move.date }) : clause('no-day-suits'),
+      },
       move,
     });
   }
@@ -110,12 +119,29 @@ async function lateForVisits(
           choice: move
             ? `Move the visit to ${move.date}, when the part is there.`
             : `Make the visit without this work, and come again from ${comes}.`,
+          clauses: {
+            sentence: clause('part-after-visit', {
+              part: part.description,
+              ...workOf(item),
+              machine: item.machine.code,
+              comesDate: comes,
+              visitDate: date,
+            }),
+            choice: move
+              ? clause('move-to-part', { toDate: move.date })
+              : clause('visit-without', { comesDate: comes }),
+          },
           move,
         });
       }
     }
   }
   return alerts;
+}
+
+/** What the work is called, by the parts that other languages name it from. */
+function workOf({ code, slot, title }: { code: string; slot: string | null; title: string }) {
+  return { workCode: code, workSlot: slot ?? '', workTitle: title };
 }
 
 /** First day on which so many have arrived: on order, or ordered today. */
@@ -184,6 +210,7 @@ async function stopgapLimits(tx: Tx, visits: readonly VisitWithSite[], today: st
       answerId: null,
       move: null,
     };
+    const told = { machine: row.machine.code, what: row.description, limitDate: limit };
     const what = `The stopgap on ${row.machine.code} (${row.description})`;
     if (comes !== null && comes > limit) {
       alerts.push({
@@ -191,6 +218,12 @@ async function stopgapLimits(tx: Tx, visits: readonly VisitWithSite[], today: st
         kind: 'part-late-for-stopgap',
         sentence: `${what} holds until about ${limit}, but ${row.part?.description ?? 'its part'} comes on ${comes}.`,
         choice: `Renew the stopgap before ${limit}, or have the machine stand from ${limit} until ${comes}.`,
+        clauses: {
+          sentence: row.part
+            ? clause('stopgap-before-part', { ...told, part: row.part.description, comesDate: comes })
+            : clause('stopgap-before-its-part', { ...told, comesDate: comes }),
+          choice: clause('renew-or-stand', { limitDate: limit, comesDate: comes }),
+        },
       });
     } else if (limit < today) {
       alerts.push({
@@ -198,6 +231,7 @@ async function stopgapLimits(tx: Tx, visits: readonly VisitWithSite[], today: st
         kind: 'stopgap-limit-past',
         sentence: `${what} was good until about ${limit}, and the lasting repair has not been recorded.`,
         choice: 'Have the machine stand until it is mended, or record the repair if it was done.',
+        clauses: { sentence: clause('stopgap-past', told), choice: clause('stand-or-record') },
       });
     } else if (limit <= addDays(today, NEAR_DAYS) && (visitDate === null || visitDate > limit)) {
       alerts.push({
@@ -205,6 +239,7 @@ async function stopgapLimits(tx: Tx, visits: readonly VisitWithSite[], today: st
         kind: 'stopgap-limit-near',
         sentence: `${what} holds until about ${limit}, and no visit is arranged before that.`,
         choice: 'Plan the week again: the lasting repair must be done before the limit.',
+        clauses: { sentence: clause('stopgap-near', told), choice: clause('plan-again') },
       });
     }
   }

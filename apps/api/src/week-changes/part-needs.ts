@@ -3,6 +3,13 @@ import { addDays, machineItems, type Register } from '@deckround/register';
 import { dateColumn, dateText, visitItemKey } from '@deckround/register-store';
 import type { Tx } from '@deckround/store';
 
+interface Work {
+  readonly code: string;
+  readonly slot: string | null;
+  readonly title: string;
+  readonly machineId: string;
+}
+
 /** Parts of the work arranged from today on, and of what falls due within `weeks` without being arranged. */
 export async function partNeeds(tx: Tx, register: Register, today: string, weeks: number): Promise<PartNeed[]> {
   const until = addDays(today, weeks * 7);
@@ -17,10 +24,10 @@ export async function partNeeds(tx: Tx, register: Register, today: string, weeks
   }
   const needs: PartNeed[] = [];
   const arranged = new Set<string>();
-  const add = (key: string, date: string, certainty: PartNeed['certainty'], title: string, machineId: string) => {
-    const place = siteName.get(siteOf.get(machineId) ?? '') ?? '';
-    for (const { partId, quantity } of partsOf.get(key) ?? [])
-      needs.push({ partId, quantity, date, certainty, purpose: `${title}, ${place}` });
+  const add = (key: string, date: string, certainty: PartNeed['certainty'], work: Work) => {
+    const { code, slot, title } = work;
+    const use = { code, slot, title, siteName: siteName.get(siteOf.get(work.machineId) ?? '') ?? '' };
+    for (const { partId, quantity } of partsOf.get(key) ?? []) needs.push({ partId, quantity, date, certainty, use });
   };
   const visits = await tx.visit.findMany({
     where: { state: { in: ['proposed', 'confirmed'] }, visitDate: { gte: dateColumn(today) } },
@@ -30,7 +37,7 @@ export async function partNeeds(tx: Tx, register: Register, today: string, weeks
     for (const item of visit.visitItems) {
       const key = visitItemKey(item);
       arranged.add(key);
-      add(key, dateText(visit.visitDate), 'planned', item.title, item.machineId);
+      add(key, dateText(visit.visitDate), 'planned', item);
     }
   }
   const due = await tx.dueForecast.findMany({ where: { p50: { lte: dateColumn(until) } } });
@@ -38,7 +45,7 @@ export async function partNeeds(tx: Tx, register: Register, today: string, weeks
     const key = visitItemKey({ ...row, roadCallId: null });
     if (arranged.has(key)) continue;
     const date = dateText(row.p50!);
-    add(key, date < today ? today : date, 'forecast', row.title, row.machineId);
+    add(key, date < today ? today : date, 'forecast', row);
   }
   return needs;
 }

@@ -35,7 +35,8 @@ export class SuppliesController {
         asOf,
         lines: lines.map((line) => {
           const { code, description, designation } = parts.get(line.partId)!;
-          return { ...line, code, name: [description, designation].filter(Boolean).join(' ') };
+          const purposes = line.uses.map(({ title, siteName }) => `${title}, ${siteName}`);
+          return { ...line, purposes, code, name: [description, designation].filter(Boolean).join(' ') };
         }),
       };
     });

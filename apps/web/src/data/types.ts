@@ -49,6 +49,7 @@ export type LabelledMachine = z.infer<typeof wire.LabelledMachine>;
 
 export type VisitAnswer = z.infer<typeof wire.VisitAnswer>;
 export type SiteEvent = z.infer<typeof wire.SiteEvent>;
+export type Clause = z.infer<typeof wire.Clause>;
 export type Alert = z.infer<typeof wire.Alert>;
 
 export type CalendarAddress = z.infer<typeof wire.CalendarAddress>;

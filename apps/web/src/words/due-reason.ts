@@ -14,7 +14,7 @@ interface Why {
 
 /** What a due date was made of, one line per piece of evidence, in the reader's language. */
 export function dueReasons(item: DueItem, { t, hours, dayOfYear, number }: Words): string[] {
-  const why = item.why as Why;
+  const why: Why = item.why ?? {};
   const lines: string[] = [];
   lines.push(
     why.lastCompletion

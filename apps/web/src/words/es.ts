@@ -942,6 +942,58 @@ export const es: Readonly<Record<WordKey, string>> = {
   'decide.dismiss': 'Guardarlo sin efecto',
   'decide.work-time': 'tiempo de trabajo',
   'decide.visit-finish': 'visita terminada, firmada por {name}',
+  'said.nobody-works': 'Nadie trabaja en estos días.',
+  'said.no-skill': 'En estos días no trabaja nadie con la especialidad «{skill}».',
+  'said.part-after-last-day':
+    'Sus piezas están desde el {fromDate}, pero el último día de un técnico con la especialidad es el {lastDate}.',
+  'said.deadline': 'Hay que hacerlo a más tardar el {byDate}, y hasta entonces nadie puede.',
+  'said.nobody-may-be-sent': 'A nadie que pudiera hacerlo se le puede enviar a {site} en estos días.',
+  'said.too-long-for-shifts': 'La visita dura {visitMinutes} en el lugar; no cabe con el viaje en ningún turno.',
+  'said.site-closed': 'No se puede entrar en {site} mientras trabaja un técnico con la especialidad y hay piezas.',
+  'said.site-open-too-short':
+    'La visita dura {visitMinutes} en el lugar, pero en {site} se puede estar {openMinutes} como mucho.',
+  'said.no-room': 'No cabe en ningún turno junto a las visitas planificadas.',
+  'said.dearer-joined':
+    'Añadirlo a una visita planificada costaría {extraCents} además de su propio trabajo, {moreCents} más que esperar.',
+  'said.dearer-alone':
+    'Una visita para esto costaría {extraCents} además de su propio trabajo, {moreCents} más que esperar.',
+  'said.asks-to-move': '{site} pide pasar la visita del {visitDate} a otro día: {reason}',
+  'said.asks-to-move-to': '{site} pide pasar la visita del {visitDate} a: {wishDates}. {reason}',
+  'said.move-or-say-why': 'Pasar la visita al {toDate}, o decir por qué tiene que quedarse.',
+  'said.no-day-suits':
+    'En la semana planificada no hay libre ningún día que convenga: dígalo, o planifique la semana de nuevo.',
+  'said.part-after-visit':
+    '{part} para {work} en {machine} llega el {comesDate}, después de la visita del {visitDate}.',
+  'said.move-to-part': 'Pasar la visita al {toDate}, cuando esté la pieza.',
+  'said.visit-without': 'Hacer la visita sin este trabajo y volver a partir del {comesDate}.',
+  'said.stopgap-before-part':
+    'El arreglo provisional de {machine} ({what}) aguanta hasta el {limitDate} aproximadamente, pero {part} llega el {comesDate}.',
+  'said.stopgap-before-its-part':
+    'El arreglo provisional de {machine} ({what}) aguanta hasta el {limitDate} aproximadamente, pero su pieza llega el {comesDate}.',
+  'said.renew-or-stand':
+    'Renovar el arreglo provisional antes del {limitDate}, o dejar la máquina parada del {limitDate} al {comesDate}.',
+  'said.stopgap-past':
+    'El arreglo provisional de {machine} ({what}) servía hasta el {limitDate} aproximadamente, y no consta la reparación definitiva.',
+  'said.stand-or-record': 'Dejar la máquina parada hasta repararla, o registrar la reparación si ya se hizo.',
+  'said.stopgap-near':
+    'El arreglo provisional de {machine} ({what}) aguanta hasta el {limitDate} aproximadamente, y antes no hay ninguna visita.',
+  'said.plan-again': 'Planifique la semana de nuevo: la reparación definitiva debe hacerse antes del límite.',
+  'fix.shift': 'un turno pudiera acabar {shiftMinutes} más tarde',
+  'fix.access': 'se pudiera entrar en {site} {openMinutes} antes y después',
+  'fix.lunch': 'se moviera o se omitiera el almuerzo',
+  'fix.promise': 'se moviera la visita prometida en {site} del {visitDate}',
+  'fix.deadline': 'no hiciera falta hacerlo para el {byDate}',
+  'fix.machines-down': 'pudiera haber más máquinas paradas a la vez en {site}',
+  'fix.bar': 'se pudiera enviar a {site} a quien está vetado',
+  'fix.part': 'su pieza, esperada el {fromDate}, llegara antes',
+  'fix.closed': 'se pudiera entrar en {site} más días o todo el día',
+  'fix.skill': 'otra persona aprendiera o prestara la especialidad «{skill}»',
+  'fix.must-do': 'cediera el trabajo obligado en {site}',
+  'left.both': '{first}, y {second}',
+  'left.leaving': 'Dejarlo cuesta {money}.',
+  'skill.mechanical': 'mecánica',
+  'skill.hydraulic': 'hidráulica',
+  'skill.electrical': 'eléctrica',
   'alert.move-asked': 'Un lugar pide otro día',
   'alert.part-late-for-visit': 'Una pieza llega tarde',
   'alert.part-late-for-stopgap': 'Un arreglo provisional acaba antes de su pieza',
@@ -970,7 +1022,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'extra.line': 'se ahorrarían con {minutes} min más de {technician} el {day}:',
   'extra.overtime': 'menos horas extra.',
   'extra.item': 'cabría {item}.',
-  'left.remedies': 'Cabría, si se renuncia a una de estas:',
+  'left.remedies': 'Cabría si',
   'charges.page': 'Cargos – Deckround',
   'charges.drafts':
     '{n, plural, =0 {Ninguna visita espera su cargo} one {# visita espera su cargo: {money}} other {# visitas esperan su cargo: {money}}}',

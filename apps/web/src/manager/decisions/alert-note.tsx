@@ -4,12 +4,15 @@ import { useRef } from 'react';
 import { api } from '../../data/api.js';
 import type { Alert, VisitAnswer, VisitMoved } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
+import { said } from '../../words/said.js';
 import { useWords } from '../../words/words.js';
 import { ReplyForm } from '../week/answer-of-site.js';
 
 /** One thing to decide, with the next best thing to do at one press. */
 export function AlertNote({ alert }: { readonly alert: Alert }) {
-  const { t, day, money } = useWords();
+  const words = useWords();
+  const { t, day, money } = words;
+  const { sentence, choice } = alert.clauses;
   const client = useQueryClient();
   const key = useRef(crypto.randomUUID());
   const answer = useQuery({
@@ -31,10 +34,8 @@ export function AlertNote({ alert }: { readonly alert: Alert }) {
         {t(`alert.${alert.kind}`)}: {alert.siteName}
         {alert.machineCode ? `, ${alert.machineCode}` : ''}
       </h2>
-      <p lang="en">{alert.sentence}</p>
-      <p className="pencil" lang="en">
-        {alert.choice}
-      </p>
+      <p>{said(sentence, alert.sentence, words)}</p>
+      <p className="pencil">{said(choice, alert.choice, words)}</p>
       <div className="row">
         {alert.move ? (
           <button type="button" className="press" disabled={move.isPending} onClick={() => move.mutate(alert.move!)}>

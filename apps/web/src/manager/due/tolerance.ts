@@ -10,7 +10,7 @@ export function toleranceDays(
   return (due) => {
     const item = itemOf.get(`${classOf.get(due.machineId)}/${due.code}`);
     if (item === undefined) return null;
-    const { decidedBy, hoursPerWeekNow } = due.why as { decidedBy?: string; hoursPerWeekNow?: number };
+    const { decidedBy, hoursPerWeekNow } = (due.why ?? {}) as { decidedBy?: string; hoursPerWeekNow?: number };
     if (decidedBy === 'days') return item.toleranceDays;
     const pace = Number(hoursPerWeekNow ?? 0) / 7;
     return pace > 0 ? Math.min(366, Number(item.toleranceHours) / pace) : null;

@@ -36,7 +36,7 @@ export function MachineForecastPage() {
   }));
   const marks = due
     .flatMap((item) => {
-      const at = (item.why as { dueAtHours?: number | null }).dueAtHours;
+      const at = (item.why as { dueAtHours?: number | null } | null)?.dueAtHours;
       return at == null ? [] : [{ title: words.work(item), hours: at }];
     })
     .toSorted((a, b) => a.hours - b.hours);

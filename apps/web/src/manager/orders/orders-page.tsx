@@ -73,7 +73,8 @@ export function OrdersPage() {
 }
 
 function OrderRow({ line, today }: { readonly line: Line; readonly today: string }) {
-  const { t, day, number } = useWords();
+  const words = useWords();
+  const { t, day, number } = words;
   return (
     <tr>
       <th scope="row">
@@ -88,10 +89,12 @@ function OrderRow({ line, today }: { readonly line: Line; readonly today: string
         {day(line.firstNeededOn)} <span className="pencil">{t(`orders.${line.certainty}`)}</span>
       </td>
       <td>
-        <Why label={t('orders.purposes', { n: line.purposes.length })} title={line.name}>
-          <ul lang="en">
-            {line.purposes.map((purpose) => (
-              <li key={purpose}>{purpose}</li>
+        <Why label={t('orders.purposes', { n: line.uses.length })} title={line.name}>
+          <ul>
+            {line.uses.map((use) => (
+              <li key={`${use.title} ${use.siteName}`}>
+                {words.work(use)}, {use.siteName}
+              </li>
             ))}
           </ul>
         </Why>

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import type { Machine, Site, Week } from '../../data/types.js';
 import { Scrolling } from '../../design/scrolling.js';
 import { Why } from '../../design/why.js';
+import { said } from '../../words/said.js';
 import { useWords } from '../../words/words.js';
 import style from './week.module.css';
 
@@ -60,21 +61,13 @@ export function LeftOut({ week, machines, sites }: Props) {
                   <td>{siteOf.get(machine?.siteId ?? '')}</td>
                   <td>
                     <Why label={t(`left.code.${row.code as LeftCode}`)} title={words.work(namedBy(row))}>
-                      <p>{t(`left.long.${row.code as LeftCode}`, { money: money(row.cents) })}</p>
-                      <p className="pencil small" lang="en">
-                        {row.reason}
+                      <p>
+                        {row.obstacle
+                          ? `${said(row.obstacle, row.reason, words)} ${t('left.leaving', { money: money(row.cents) })}`
+                          : t(`left.long.${row.code as LeftCode}`, { money: money(row.cents) })}
                       </p>
                     </Why>
-                    {row.remedies && row.remedies.length > 0 ? (
-                      <div className="small">
-                        {t('left.remedies')}
-                        <ul lang="en">
-                          {row.remedies.map((remedy) => (
-                            <li key={remedy}>{remedy}</li>
-                          ))}
-                        </ul>
-                      </div>
-                    ) : null}
+                    <Remedies row={row} />
                   </td>
                   <td className="number">{money(row.cents)}</td>
                 </tr>
@@ -91,6 +84,29 @@ export function LeftOut({ week, machines, sites }: Props) {
         </p>
       ) : null}
     </section>
+  );
+}
+
+/** What would have to give way, mildest first. */
+function Remedies({ row }: { readonly row: Week['leftOut'][number] }) {
+  const words = useWords();
+  const { t } = words;
+  const remedies = row.remedies ?? [];
+  if (remedies.length === 0) return null;
+  const worded = remedies.map((remedy, index) => {
+    const [first, second] = (row.remedyRules?.[index] ?? []).map((rule) => said(rule, remedy, words, 'fix'));
+    if (first === undefined) return remedy;
+    return second === undefined ? first : t('left.both', { first, second });
+  });
+  return (
+    <div className="small">
+      {t('left.remedies')}
+      <ul>
+        {worded.map((remedy) => (
+          <li key={remedy}>{remedy}</li>
+        ))}
+      </ul>
+    </div>
   );
 }
 
