@@ -40,6 +40,10 @@ describe('the demo shop of an empty shop', () => {
     expect((await demo.post('/v1/demo-shop', undefined)).status).toBe(409);
     const runs = await database.store.asOwner((tx) => tx.forecastRun.findMany());
     expect(runs.map((run) => run.asOf.toISOString().slice(0, 10))).toEqual(['2026-06-04']);
+    // Its people see the shop where its calendar stands, whatever the date of the world.
+    expect((await demo.get('/v1/shop')).body.today).toBe('2026-06-04');
+    expect((await demo.get('/v1/order-list')).body.asOf).toBe('2026-06-04');
+    expect((await manager.get('/v1/shop')).body).toMatchObject({ clockShiftDays: 0 });
     const shops = await database.store.asOwner((tx) => tx.shop.count());
     expect(shops).toBe(2);
   });

@@ -2928,6 +2928,11 @@ export interface components {
              * @description Today by the shop’s clock
              */
             today: string;
+            /**
+             * Format: int64
+             * @description Days from the world’s calendar to the shop’s: 0, but in a demo shop
+             */
+            clockShiftDays: number;
             /** @description Day the newest forecast was reckoned from */
             forecastAsOf: string | null;
             /** @description First day of the week planned last */
@@ -5198,9 +5203,10 @@ export interface components {
             /** @description null for grounds supervisors */
             deferralCents: number | null;
             sentence: string;
+            /** @description What the date was reckoned from, for those who work in the shop; null for all others */
             why: {
                 [key: string]: unknown;
-            };
+            } | null;
         };
         /** @description Lifetime hours on each day after `asOf`, as quantiles */
         UsageForecast: {

@@ -12,6 +12,9 @@ export const Shop = z
     currency: z.string(),
     units: Units,
     today: LocalDate.meta({ description: 'Today by the shop’s clock' }),
+    clockShiftDays: z
+      .int()
+      .meta({ description: 'Days from the world’s calendar to the shop’s: 0, but in a demo shop' }),
     forecastAsOf: LocalDate.nullable().meta({ description: 'Day the newest forecast was reckoned from' }),
     plannedWeekOf: LocalDate.nullable().meta({ description: 'First day of the week planned last' }),
     counts: z

@@ -1,5 +1,6 @@
 import { randomBytes } from 'node:crypto';
-import { dateColumn, importRegister } from '@deckround/register-store';
+import { dayNumber } from '@deckround/register';
+import { dateColumn, importRegister, wallClockOf } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
 import { DEMO_TODAY, inventShop } from './invented-shop.js';
 
@@ -21,10 +22,11 @@ interface DemoOptions {
   readonly hashPassword: (password: string) => Promise<string>;
   /** The shop that looks at it; null = it stands for itself. */
   readonly demoOf: string | null;
+  readonly now: Date;
 }
 
 /** Writes the invented shop as a shop of its own, with what is open on its desk: stopgaps, orders, findings. */
-export async function createDemo(store: Store, { hashPassword, demoOf }: DemoOptions): Promise<Demo> {
+export async function createDemo(store: Store, { hashPassword, demoOf, now }: DemoOptions): Promise<Demo> {
   const register = inventShop();
   const people = [
     { name: 'Hazel', email: 'manager@demo.example', role: 'manager' },
@@ -39,7 +41,13 @@ export async function createDemo(store: Store, { hashPassword, demoOf }: DemoOpt
   );
   const shop = await store.asOwner((tx) =>
     tx.shop.create({
-      data: { name: register.shop.name, timeZone: register.shop.timeZone, currency: register.shop.currency, demoOf },
+      data: {
+        name: register.shop.name,
+        timeZone: register.shop.timeZone,
+        currency: register.shop.currency,
+        demoOf,
+        clockShiftDays: daysTo(DEMO_TODAY, now, register.shop.timeZone),
+      },
     }),
   );
   // One transaction: a demo that is cut off while it is made leaves nothing behind but an empty shop, and starts over.
@@ -58,6 +66,11 @@ export async function createDemo(store: Store, { hashPassword, demoOf }: DemoOpt
     readings: readings.readings,
     setAside: readings.setAside,
   };
+}
+
+/** Whole days from the world's date there to another. */
+function daysTo(date: string, now: Date, timeZone: string): number {
+  return dayNumber(date) - dayNumber(wallClockOf(now, timeZone).slice(0, 10));
 }
 
 /** The supervisor looks after the first customer's sites. */

@@ -5,6 +5,7 @@ export * from './life-history.js';
 export * from './load-register.js';
 export * from './local-time.js';
 export * from './set-aside.js';
+export * from './shop-now.js';
 export * from './take-readings.js';
 export * from './visit-calendar.js';
 export * from './write-catalogue.js';

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { writeCalendar } from '@deckround/calendar';
 import { type Clock, DomainError } from '@deckround/platform';
-import { siteCalendar, technicianCalendar } from '@deckround/register-store';
+import { shopNow, siteCalendar, technicianCalendar } from '@deckround/register-store';
 import type { Store } from '@deckround/store';
 import { Controller, Get, Headers, Inject, Param, Res } from '@nestjs/common';
 import { ApiOkResponse, ApiResponse, ApiTags } from '@nestjs/swagger';
@@ -62,10 +62,11 @@ export class CalendarFeedController {
     return this.store.inShop(address.shopId, async (tx) => {
       if (!address.lastReadAt || now.getTime() - address.lastReadAt.getTime() > SEEN_EVERY_MS)
         await tx.calendarAddress.update({ where: { id: address.id }, data: { lastReadAt: now } });
+      const present = await shopNow(tx, now);
       return writeCalendar(
         address.siteId === null
-          ? await technicianCalendar(tx, address.technicianId!, now)
-          : await siteCalendar(tx, address.siteId, now),
+          ? await technicianCalendar(tx, address.technicianId!, present)
+          : await siteCalendar(tx, address.siteId, present),
       );
     });
   }

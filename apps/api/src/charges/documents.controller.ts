@@ -8,6 +8,7 @@ import {
   pageOf,
 } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
+import { shopNow } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Headers, Inject, Param, Patch, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiOkResponse, ApiTags } from '@nestjs/swagger';
@@ -131,7 +132,7 @@ export class ChargeDocumentsController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
     return this.once.create(actor, request, reply, async (tx) => {
-      await issueDraft(tx, actor, await holdDocument(tx, actor, id), this.clock.now());
+      await issueDraft(tx, actor, await holdDocument(tx, actor, id), await shopNow(tx, this.clock.now()));
       return documentView(await findDocument(tx, actor, id));
     });
   }
@@ -148,7 +149,7 @@ export class ChargeDocumentsController {
   ) {
     return this.once.create(actor, request, reply, async (tx) => {
       const row = await holdDocument(tx, actor, id);
-      const creditId = await creditDocument(tx, actor, row, body.reason, this.clock.now());
+      const creditId = await creditDocument(tx, actor, row, body.reason, await shopNow(tx, this.clock.now()));
       return documentView(await findDocument(tx, actor, creditId));
     });
   }
@@ -165,7 +166,7 @@ export class ChargeDocumentsController {
   ) {
     return this.once.create(actor, request, reply, async (tx) => {
       const row = await holdDocument(tx, actor, id);
-      await creditDocument(tx, actor, row, body.reason, this.clock.now());
+      await creditDocument(tx, actor, row, body.reason, await shopNow(tx, this.clock.now()));
       const { number, issuedOn } = row.document as unknown as Body_;
       const refersTo = { number: number!, issuedOn: issuedOn! };
       const draftId = await draftCharges(tx, row.visitId, withFacts(row, body.facts), { id: row.id, refersTo });

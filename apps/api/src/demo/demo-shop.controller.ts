@@ -65,7 +65,11 @@ export class DemoShopController {
       return found?.id ?? null;
     });
     if (before !== null) return before;
-    const { shopId } = await createDemo(this.store, { hashPassword, demoOf: actor.shopId });
+    const { shopId } = await createDemo(this.store, {
+      hashPassword,
+      demoOf: actor.shopId,
+      now: this.clock.now(),
+    });
     const run = await this.store.inShop(shopId, (tx) =>
       tx.forecastRun.create({
         data: { shopId, asOf: dateColumn(DEMO_TODAY), costFrom: dateColumn(DEMO_WEEK), costDays: FORECAST_DAYS },

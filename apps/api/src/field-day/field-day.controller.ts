@@ -1,6 +1,6 @@
 import { FieldDay, FieldDayQuery } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
-import { wallClockOf } from '@deckround/register-store';
+import { shopNow, wallClockOf } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
 import { Controller, Get, Inject, Query } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -26,7 +26,7 @@ export class FieldDayController {
     return this.store.inShop(actor.shopId, async (tx) => {
       const technicianId = query.technicianId ?? (await technicianOf(tx, actor));
       const { timeZone } = await tx.shop.findFirstOrThrow();
-      const today = wallClockOf(this.clock.now(), timeZone).slice(0, 10);
+      const today = wallClockOf(await shopNow(tx, this.clock.now()), timeZone).slice(0, 10);
       const { dates, date } = await chooseDay(tx, technicianId, today, query.date);
       return { dates, ...(await loadDay(tx, technicianId, date)) };
     });

@@ -1,5 +1,6 @@
 import { FieldRecord, FieldRecordCreate, FieldRecordDecision, FieldRecordQuery, pageOf } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
+import { shopNow } from '@deckround/register-store';
 import type { Store } from '@deckround/store';
 import { Body, Controller, Get, Headers, Inject, Param, Post, Query, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -43,7 +44,10 @@ export class FieldRecordsController {
   @Allow(['manager', 'technician'])
   @Answers(201, FieldRecord, 'Recorded, once however often it is sent; a late one waits in review')
   async record(@Caller() actor: Actor, @Body({ schema: FieldRecordCreate }) body: z.infer<typeof FieldRecordCreate>) {
-    return toView(await this.store.inShop(actor.shopId, (tx) => takeRecord(tx, actor, body, this.clock.now())));
+    const row = await this.store.inShop(actor.shopId, async (tx) =>
+      takeRecord(tx, actor, body, await shopNow(tx, this.clock.now())),
+    );
+    return toView(row);
   }
 
   @Post(':id/decision')
@@ -61,7 +65,7 @@ export class FieldRecordsController {
       requireVersion(ifMatch, before.version);
       if (before.state !== 'review')
         throw new DomainError('conflict', 'It waits for no decision: it counts already, or somebody has decided.');
-      const now = this.clock.now();
+      const now = await shopNow(tx, this.clock.now());
       if (body.decision === 'accept') {
         const { visitId } = before;
         const visit =

@@ -9,7 +9,7 @@ import {
   ReadingsTaken,
 } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
-import { revisitReadings, type TakenReading, takeReadings } from '@deckround/register-store';
+import { revisitReadings, shopNow, type TakenReading, takeReadings } from '@deckround/register-store';
 import type { Prisma, Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Headers, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -71,7 +71,7 @@ export class ReadingsController {
     return this.once.create(actor, request, reply, async (tx) => {
       const machineIds = [...new Set(body.readings.map((each) => each.machineId))];
       await requireMachines(tx, actor, machineIds);
-      const now = this.clock.now();
+      const now = await shopNow(tx, this.clock.now());
       refuseFuture(
         body.readings.map(({ readAt }, index) => ({ pointer: `/readings/${index}/readAt`, readAt })),
         now,

@@ -1,6 +1,6 @@
 import { LabelId, LabelledMachine, LabelReadingCreate, LabelReadingTaken } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
-import { takeReadings } from '@deckround/register-store';
+import { shopNow, takeReadings } from '@deckround/register-store';
 import type { Prisma, Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Inject, Param, Post, Req, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
@@ -58,10 +58,12 @@ export class LabelsController {
   ) {
     const { id: labelId, shopId, machineId } = await this.find(id);
     return this.once.create({ id: labelId, shopId }, request, reply, async (tx) => {
-      const now = this.clock.now();
-      refuseFuture([{ pointer: '/readAt', readAt: body.readAt }], now);
+      const now = await shopNow(tx, this.clock.now());
+      // Whoever scans a label knows the world's clock alone.
+      const readAt = await shopNow(tx, new Date(body.readAt));
+      refuseFuture([{ pointer: '/readAt', readAt: readAt.toISOString() }], now);
       await refuseHurry(tx, machineId, now);
-      const reading = { machineId, readAt: new Date(body.readAt), hours: body.hours, source: 'label' } as const;
+      const reading = { machineId, readAt, hours: body.hours, source: 'label' } as const;
       const [row] = (await takeReadings(tx, shopId, [reading], now)).rows;
       return { readAt: row!.readAt.toISOString(), hours: String(row!.hours), status: row!.status };
     });

@@ -1,7 +1,7 @@
 import { FieldDayPaperQuery, PaperQuery, WeekPaperQuery } from '@deckround/contracts';
 import { type Clock, type Config, DomainError } from '@deckround/platform';
 import { addDays } from '@deckround/register';
-import { dateColumn, dateText, wallClockOf } from '@deckround/register-store';
+import { dateColumn, dateText, shopNow, wallClockOf } from '@deckround/register-store';
 import type { Store } from '@deckround/store';
 import { applyDecorators, Controller, Get, Inject, Param, Query, Req, StreamableFile } from '@nestjs/common';
 import { ApiBearerAuth, ApiOkResponse, ApiTags } from '@nestjs/swagger';
@@ -68,7 +68,7 @@ export class PapersController {
     const day = await this.store.inShop(actor.shopId, async (tx) => {
       const technicianId = query.technicianId ?? (await technicianOf(tx, actor));
       const { timeZone } = await tx.shop.findFirstOrThrow();
-      const today = wallClockOf(this.clock.now(), timeZone).slice(0, 10);
+      const today = wallClockOf(await shopNow(tx, this.clock.now()), timeZone).slice(0, 10);
       const { date } = await chooseDay(tx, technicianId, today, query.date);
       return loadDay(tx, technicianId, date);
     });

@@ -2,7 +2,7 @@ import { DueItem, DueQuery, ForecastRun, ForecastRunCreate, pageOf, UsageForecas
 import type { JobQueue } from '@deckround/jobs';
 import { type Clock, DomainError, type Logger } from '@deckround/platform';
 import { addDays, weekdayOf } from '@deckround/register';
-import { dateColumn, dateText, wallClockOf } from '@deckround/register-store';
+import { dateColumn, dateText, shopNow, wallClockOf } from '@deckround/register-store';
 import type { Prisma, Store } from '@deckround/store';
 import { Body, Controller, Get, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -92,7 +92,7 @@ export class DueController {
   ) {
     const view = await this.once.create(actor, request, reply, async (tx) => {
       const shop = await tx.shop.findFirstOrThrow();
-      const asOf = body.asOf ?? wallClockOf(this.clock.now(), shop.timeZone).slice(0, 10);
+      const asOf = body.asOf ?? wallClockOf(await shopNow(tx, this.clock.now()), shop.timeZone).slice(0, 10);
       const costFrom = body.costFrom ?? nextMonday(asOf);
       if (costFrom <= addDays(asOf, -1) || costFrom > addDays(asOf, 60)) {
         throw new DomainError('invalid-input', 'The first day priced has to lie within 60 days after asOf.', [

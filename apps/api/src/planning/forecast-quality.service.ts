@@ -1,7 +1,7 @@
 import type { ForecastQuality } from '@deckround/contracts';
 import type { Clock } from '@deckround/platform';
 import { usageSnapshot } from '@deckround/register';
-import { loadRegister, wallClockOf } from '@deckround/register-store';
+import { loadRegister, shopNow, wallClockOf } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
 import type { BacktestOptions, BacktestRow } from '@deckround/usage';
 import { backtestInThread } from '@deckround/worker';
@@ -49,8 +49,11 @@ export class ForecastQualityService {
   }
 
   async #compute(shopId: string): Promise<Quality> {
-    const register = await this.store.inShop(shopId, loadRegister);
-    const today = wallClockOf(this.clock.now(), register.shop.timeZone).slice(0, 10);
+    const { register, now } = await this.store.inShop(shopId, async (tx) => ({
+      register: await loadRegister(tx),
+      now: await shopNow(tx, this.clock.now()),
+    }));
+    const today = wallClockOf(now, register.shop.timeZone).slice(0, 10);
     let newest: string | null = null;
     for (const { readAt } of register.readings) {
       const day = readAt.slice(0, 10);

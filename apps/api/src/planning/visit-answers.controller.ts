@@ -1,6 +1,6 @@
 import { pageOf, VisitAnswer, VisitAnswerCreate, VisitAnswerQuery, VisitAnswerReply } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
-import { dateColumn } from '@deckround/register-store';
+import { dateColumn, shopNow } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Headers, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -40,7 +40,7 @@ export class VisitAnswersController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
     return this.once.create(actor, request, reply, async (tx) => {
-      const now = this.clock.now();
+      const now = await shopNow(tx, this.clock.now());
       const visit = await findVisit(tx, actor, id);
       if (visit.state === 'done' || visit.state === 'cancelled')
         throw new DomainError('visit-closed', 'The visit is done or given up: call the shop instead.');
@@ -116,7 +116,7 @@ export class VisitAnswersController {
       requireVersion(ifMatch, before.version);
       if (before.state !== 'open')
         throw new DomainError('conflict', 'It is answered already, or was withdrawn: read it again.');
-      const repliedAt = this.clock.now();
+      const repliedAt = await shopNow(tx, this.clock.now());
       const act = { action: `visit.move-${body.decision}`, subjectKind: 'visit-answer', subjectId: id };
       await audit(tx, actor, act, repliedAt);
       return tx.visitAnswer.update({

@@ -1,6 +1,6 @@
 import { pageOf, Visit, VisitChanges, VisitFinish, VisitQuery } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
-import { dateColumn } from '@deckround/register-store';
+import { dateColumn, shopNow } from '@deckround/register-store';
 import { emitEvent, type Store, type Tx } from '@deckround/store';
 import { Body, Controller, Get, Headers, Inject, Param, Patch, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -97,7 +97,8 @@ export class VisitsController {
         if (pinned !== undefined) {
           await tx.visit.update({ where: { id }, data: { pinned, version: { increment: 1 } } });
         }
-        if (Object.keys(promise).length > 0) await confirmVisit(tx, before, promise, this.clock.now());
+        if (Object.keys(promise).length > 0)
+          await confirmVisit(tx, before, promise, await shopNow(tx, this.clock.now()));
       }
       return findVisit(tx, actor, id);
     });
@@ -115,7 +116,7 @@ export class VisitsController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
     return this.once.create(actor, request, reply, async (tx) => {
-      await finishVisit(tx, actor, await findVisit(tx, actor, id), body, this.clock.now());
+      await finishVisit(tx, actor, await findVisit(tx, actor, id), body, await shopNow(tx, this.clock.now()));
       return visitViewFor(actor, await findVisit(tx, actor, id));
     });
   }

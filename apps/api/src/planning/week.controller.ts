@@ -2,7 +2,7 @@ import { ExtraTime, Week, WeekConfirm, WeekConfirmed, WeekQuery } from '@deckrou
 import { extraTime, type WeekPlan } from '@deckround/planning';
 import type { Clock } from '@deckround/platform';
 import { addDays } from '@deckround/register';
-import { dateColumn, dateText } from '@deckround/register-store';
+import { dateColumn, dateText, shopNow } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Inject, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -41,7 +41,7 @@ export class WeekController {
   @Answers(200, ExtraTime, 'What a quarter of an hour more on each technician’s day would save')
   extra(@Caller() actor: Actor, @Query({ schema: WeekQuery }) { weekOf }: z.infer<typeof WeekQuery>) {
     return this.store.inShop(actor.shopId, async (tx) => {
-      const { week } = await loadStandingWeek(tx, weekOf, this.clock.now());
+      const { week } = await loadStandingWeek(tx, weekOf, await shopNow(tx, this.clock.now()));
       const titles = new Map(week.instance.snapshot.items.map((item) => [item.id, item.title]));
       const days = extraTime(week.instance, week.draft, QUARTER_HOUR);
       return {
@@ -65,8 +65,8 @@ export class WeekController {
         where: { state: 'proposed', visitDate: span(body) },
         include: VISIT_INCLUDE,
       });
-      for (const visit of visits)
-        await confirmVisit(tx, visit, { moveCents: body.moveCents }, this.clock.now(), body.slotMinutes);
+      const now = await shopNow(tx, this.clock.now());
+      for (const visit of visits) await confirmVisit(tx, visit, { moveCents: body.moveCents }, now, body.slotMinutes);
       return { confirmed: visits.length };
     });
   }

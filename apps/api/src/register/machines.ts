@@ -1,6 +1,6 @@
 import { Id, Machine, MachineChanges, MachineClass, MachineCreate, PageQuery } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
-import { dateColumn, wallClockOf } from '@deckround/register-store';
+import { dateColumn, shopNow, wallClockOf } from '@deckround/register-store';
 import type { Prisma, Tx } from '@deckround/store';
 import type { z } from 'zod';
 import { siteScope } from '../access/actor.js';
@@ -55,8 +55,9 @@ const machines: Resource<Row> = {
 
 /** What it ran so far was run there: the forecast must not take it for the new site's doing. */
 async function recordMove(tx: Tx, shopId: string, { id, siteId }: { id: string; siteId: string }): Promise<void> {
+  const now = await shopNow(tx, new Date());
   const { timeZone } = await tx.site.findUniqueOrThrow({ where: { id: siteId } });
-  const untilDate = dateColumn(wallClockOf(new Date(), timeZone).slice(0, 10));
+  const untilDate = dateColumn(wallClockOf(now, timeZone).slice(0, 10));
   await tx.machineMove.createMany({
     skipDuplicates: true,
     data: [{ shopId, machineId: id, fromSiteId: siteId, untilDate }],

@@ -1,6 +1,6 @@
 import { Shop, ShopChanges } from '@deckround/contracts';
 import type { Clock } from '@deckround/platform';
-import { wallClockOf } from '@deckround/register-store';
+import { shopNow, wallClockOf } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Headers, Inject, Patch, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -57,7 +57,7 @@ export class ShopController {
     ];
     return {
       ...shop,
-      today: wallClockOf(this.clock.now(), shop.timeZone).slice(0, 10),
+      today: wallClockOf(await shopNow(tx, this.clock.now()), shop.timeZone).slice(0, 10),
       forecastAsOf: dateOrNull(forecast?.asOf ?? null),
       plannedWeekOf: dateOrNull(plan?.weekOf ?? null),
       counts: actor.role === 'supervisor' ? null : await counts(tx),

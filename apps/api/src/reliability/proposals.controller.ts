@@ -1,7 +1,7 @@
 import { IntervalProposal, LifeRun, ProposalDecision, ProposalQuery, pageOf } from '@deckround/contracts';
 import type { JobQueue } from '@deckround/jobs';
 import { type Clock, DomainError, type Logger } from '@deckround/platform';
-import { dateColumn, dateText, wallClockOf } from '@deckround/register-store';
+import { dateColumn, dateText, shopNow, wallClockOf } from '@deckround/register-store';
 import type { Prisma, Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Headers, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -44,7 +44,7 @@ export class ProposalsController {
       const row = await tx.lifeRun.create({
         data: {
           shopId: actor.shopId,
-          asOf: dateColumn(wallClockOf(this.clock.now(), timeZone).slice(0, 10)),
+          asOf: dateColumn(wallClockOf(await shopNow(tx, this.clock.now()), timeZone).slice(0, 10)),
           askedBy: actor.kind === 'person' ? actor.id : null,
           askedAt: this.clock.now(),
         },

@@ -1,7 +1,7 @@
 import { type ComponentLife, deriveLives, type MachineRecord, machineRecords } from '@deckround/learning';
 import { type Clock, DomainError } from '@deckround/platform';
 import type { Register, ShopServiceItem } from '@deckround/register';
-import { loadLifeHistory, loadRegister, wallClockOf } from '@deckround/register-store';
+import { loadLifeHistory, loadRegister, shopNow, wallClockOf } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
 import { livesInThread } from '@deckround/worker';
 import { Inject, Injectable } from '@nestjs/common';
@@ -41,7 +41,7 @@ export class ShopLives {
     for (const [id, each] of this.#kept) if (each.until <= now.getTime()) this.#kept.delete(id);
     const kept = this.#kept.get(shopId);
     if (kept?.mark === mark) return kept.known;
-    const known = this.#derive(shopId, now);
+    const known = this.#derive(shopId);
     const fresh = { mark, until: now.getTime() + KEPT_MS, known };
     this.#kept.set(shopId, fresh);
     known.catch(() => {
@@ -50,10 +50,11 @@ export class ShopLives {
     return known;
   }
 
-  async #derive(shopId: string, now: Date): Promise<KnownLives> {
-    const { register, history } = await this.store.inShop(shopId, async (tx) => ({
+  async #derive(shopId: string): Promise<KnownLives> {
+    const { register, history, now } = await this.store.inShop(shopId, async (tx) => ({
       register: await loadRegister(tx, true, true),
       history: await loadLifeHistory(tx),
+      now: await shopNow(tx, this.clock.now()),
     }));
     const asOf = wallClockOf(now, register.shop.timeZone).slice(0, 10);
     if (register.readings.length > READINGS_INLINE)

@@ -1,7 +1,7 @@
 import { MovePrices, PageQuery, pageOf, VisitMove, VisitMoved, WeekChange } from '@deckround/contracts';
 import { moveVisit, priceMoves } from '@deckround/planning';
 import { type Clock, DomainError } from '@deckround/platform';
-import { dateText } from '@deckround/register-store';
+import { dateText, shopNow } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -34,7 +34,7 @@ export class MovesController {
   @Answers(200, MovePrices, 'What the visit would cost at every other place of its week')
   prices(@Caller() actor: Actor, @Param('id', { schema: IdParam }) id: string) {
     return this.store.inShop(actor.shopId, async (tx) => {
-      const loaded = await loadAround(tx, id, this.clock.now());
+      const loaded = await loadAround(tx, id, await shopNow(tx, this.clock.now()));
       const prices = priceMoves(loaded.week, id);
       if (prices === null) throw hasBegun();
       return { ...prices, stamp: loaded.stamp };
@@ -52,7 +52,7 @@ export class MovesController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
     return this.once.create(actor, request, reply, async (tx) => {
-      const now = this.clock.now();
+      const now = await shopNow(tx, this.clock.now());
       const loaded = await loadAround(tx, id, now);
       if (body.stamp !== undefined) requireStamp(loaded, body.stamp);
       const moved = moveVisit(loaded.week, id, body);

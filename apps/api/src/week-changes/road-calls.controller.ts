@@ -1,6 +1,7 @@
 import { SYMPTOMS } from '@deckround/catalogue';
 import { RoadCall, RoadCallChoice, RoadCallOptions, RoadCallOptionsAsk, SymptomList } from '@deckround/contracts';
 import type { Clock } from '@deckround/platform';
+import { shopNow } from '@deckround/register-store';
 import type { Store } from '@deckround/store';
 import { Body, Controller, Get, Inject, Param, Post, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -39,7 +40,9 @@ export class RoadCallAnswersController {
     @Param('id', { schema: IdParam }) id: string,
     @Body({ schema: RoadCallOptionsAsk }) body: z.infer<typeof RoadCallOptionsAsk>,
   ) {
-    return this.store.inShop(actor.shopId, (tx) => giveOptions(tx, id, body.daysAhead, this.clock.now()));
+    return this.store.inShop(actor.shopId, async (tx) =>
+      giveOptions(tx, id, body.daysAhead, await shopNow(tx, this.clock.now())),
+    );
   }
 
   @Post('road-calls/:id/choose')
@@ -52,6 +55,8 @@ export class RoadCallAnswersController {
     @Req() request: FastifyRequest,
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
-    return this.once.create(actor, request, reply, (tx) => chooseOption(tx, actor, id, body, this.clock.now()));
+    return this.once.create(actor, request, reply, async (tx) =>
+      chooseOption(tx, actor, id, body, await shopNow(tx, this.clock.now())),
+    );
   }
 }

@@ -2,7 +2,7 @@ import { AlertList, OrderList, OrderListQuery } from '@deckround/contracts';
 import { orderList } from '@deckround/planning';
 import type { Clock } from '@deckround/platform';
 import { partRows } from '@deckround/register';
-import { loadRegister, wallClockOf } from '@deckround/register-store';
+import { loadRegister, shopNow, wallClockOf } from '@deckround/register-store';
 import type { Store } from '@deckround/store';
 import { Controller, Get, Inject, Query } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -28,7 +28,7 @@ export class SuppliesController {
   orders(@Caller() actor: Actor, @Query({ schema: OrderListQuery }) { weeks }: z.infer<typeof OrderListQuery>) {
     return this.store.inShop(actor.shopId, async (tx) => {
       const register = await loadRegister(tx, false);
-      const asOf = wallClockOf(this.clock.now(), register.shop.timeZone).slice(0, 10);
+      const asOf = wallClockOf(await shopNow(tx, this.clock.now()), register.shop.timeZone).slice(0, 10);
       const parts = new Map(register.parts.map((part) => [part.id, part]));
       const lines = orderList(partRows(register), await partNeeds(tx, register, asOf, weeks), asOf);
       return {
@@ -47,7 +47,7 @@ export class SuppliesController {
   @Answers(200, AlertList, 'What needs a decision, each with the next best thing to do')
   alerts(@Caller() actor: Actor) {
     return this.store.inShop(actor.shopId, async (tx) => ({
-      items: await alertsOf(tx, await loadRegister(tx, false), this.clock.now()),
+      items: await alertsOf(tx, await loadRegister(tx, false), await shopNow(tx, this.clock.now())),
     }));
   }
 }

@@ -137,7 +137,7 @@ async function ensureDemo(database: Database, folder: string, steps: Steps): Pro
     const demo = await steps.run('invented shop with two seasons of readings', async () => {
       await store.asOwner((tx) => tx.shop.deleteMany({}));
       const { hashPassword } = await import('@deckround/api');
-      return createDemo(store, { hashPassword, demoOf: null });
+      return createDemo(store, { hashPassword, demoOf: null, now: new Date() });
     });
     writeFileSync(file, JSON.stringify(demo, null, 2), { mode: 0o600 });
     return demo;
@@ -215,7 +215,7 @@ async function showWeek({ store }: Service, { shopId }: Demo): Promise<void> {
 function showAddress({ address, database, jobs }: Service, demo: Demo): void {
   const lines = [
     '',
-    `${count(demo.machines, 'machine')}, ${count(demo.readings, 'reading')}, ${count(demo.setAside, 'reading')} set aside as doubtful; the calendar stands at ${day(DEMO_TODAY)} 2026.`,
+    `${count(demo.machines, 'machine')}, ${count(demo.readings, 'reading')}, ${count(demo.setAside, 'reading')} set aside as doubtful; the calendar stood at ${day(DEMO_TODAY)} 2026 when it was made, and goes on from there.`,
     `Open ${address} in a browser (${database} PostgreSQL, jobs ${jobs}); for programs: ${address}/docs`,
     'Sign-ins, made for this demo:',
     ...demo.signIns.map(({ role, email, password }) => `  ${role.padEnd(11)} ${email.padEnd(24)} ${password}`),

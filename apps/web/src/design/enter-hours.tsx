@@ -2,6 +2,7 @@ import { useMutation } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
 import { describeFailure } from '../app/failed.js';
 import { doubtAbout } from '../data/plausible-hours.js';
+import { present } from '../data/present.js';
 import { useWords } from '../words/words.js';
 import { HoursDoubtNote } from './hours-doubt.js';
 import { Keypad } from './keypad.js';
@@ -17,9 +18,9 @@ export function EnterHours({ last, save }: Props) {
   const { t, hours, moment } = useWords();
   const [typed, setTyped] = useState('');
   const key = useRef(crypto.randomUUID());
-  const doubt = typed === '' ? null : doubtAbout(typed, last, new Date());
+  const doubt = typed === '' ? null : doubtAbout(typed, last, present());
   const saving = useMutation({
-    mutationFn: () => save({ readAt: new Date().toISOString(), hours: typed }, key.current),
+    mutationFn: () => save({ readAt: present().toISOString(), hours: typed }, key.current),
     onSuccess: () => setTyped(''),
     onSettled: () => {
       key.current = crypto.randomUUID();

@@ -54,8 +54,9 @@ function HoursByLabel({ labelId }: { readonly labelId: string }) {
           </div>
           <EnterHours
             last={data.lastReading}
-            save={async (reading, key) => {
-              await api.post(`/v1/labels/${labelId}/readings`, reading, key);
+            save={async ({ hours }, key) => {
+              // Who scans a label need not be of the shop: the world's clock counts.
+              await api.post(`/v1/labels/${labelId}/readings`, { hours, readAt: new Date().toISOString() }, key);
               await refetch();
             }}
           />

@@ -3,6 +3,7 @@ import { useRef, useState } from 'react';
 import { describeFailure } from '../app/failed.js';
 import { api, queryOf, send } from '../data/api.js';
 import { useDraft } from '../data/draft.js';
+import { present } from '../data/present.js';
 import { symptomsQuery } from '../data/queries.js';
 import type { Machine, RoadCall } from '../data/types.js';
 import { shrinkPhoto } from '../offline/shrink-photo.js';
@@ -47,7 +48,7 @@ export function TroubleForm({ machine }: { readonly machine: Machine }) {
   const told = draft.value.words.trim();
   const report = useMutation({
     mutationFn: async () => {
-      sent.current.calledAt ??= new Date().toISOString();
+      sent.current.calledAt ??= present().toISOString();
       const { calledAt } = sent.current;
       sent.current.call ??= await api.post<RoadCall>(
         '/v1/road-calls',

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { doubtAbout } from '../data/plausible-hours.js';
+import { present } from '../data/present.js';
 import type { FieldMachine } from '../data/types.js';
 import { HoursDoubtNote } from '../design/hours-doubt.js';
 import { useWords } from '../words/words.js';
@@ -18,7 +19,7 @@ export function ReadingForm({ machine, recorded, record }: Props) {
   const { t, hours, moment } = useWords();
   const [typed, setTyped] = useState('');
   const figure = typed.replace(',', '.');
-  const doubt = typed === '' ? null : doubtAbout(figure, machine.lastReading, new Date());
+  const doubt = typed === '' ? null : doubtAbout(figure, machine.lastReading, present());
   const save = async () => {
     await record({ kind: 'reading', hours: figure }, t('kept.reading', { hours: hours(figure) }));
     setTyped('');

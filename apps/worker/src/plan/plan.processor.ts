@@ -1,7 +1,7 @@
 import type { JobPayload } from '@deckround/jobs';
 import { PlanningSnapshot } from '@deckround/planning';
 import { addDays, planningSnapshot, type Register, upkeepSnapshot } from '@deckround/register';
-import { dateText, loadRegister, wallClockOf } from '@deckround/register-store';
+import { dateText, loadRegister, shopNow, wallClockOf } from '@deckround/register-store';
 import { forecastInThread, planInThread } from '../compute/compute-in-thread.js';
 import type { PlanProgress } from '../compute/messages.js';
 import { snapshotHash } from '../compute/snapshot-hash.js';
@@ -18,16 +18,17 @@ export function planProcessor(context: WorkerContext) {
   return (payload: JobPayload<'plan'>): Promise<void> =>
     holdRun(context, 'plan_run', payload, async (run) => {
       const { shopId, runId } = payload;
-      const { row, register } = await context.store.inShop(shopId, async (tx) => ({
+      const { row, register, now } = await context.store.inShop(shopId, async (tx) => ({
         row: await tx.planRun.findUniqueOrThrow({ where: { id: runId } }),
         register: await loadRegister(tx),
+        now: await shopNow(tx, context.clock.now()),
       }));
       const { drives, warning } =
         row.snapshot === null ? await knownDrives(context, shopId, register) : { drives: null, warning: row.warning };
       const snapshot =
         row.snapshot === null
           ? {
-              ...(await makeSnapshot(context, register, dateText(row.weekOf), row.days)),
+              ...(await makeSnapshot(register, now, dateText(row.weekOf), row.days)),
               ...(drives && { drives }),
             }
           : PlanningSnapshot.parse(row.snapshot);
@@ -58,8 +59,8 @@ export function planProcessor(context: WorkerContext) {
       try {
         const plan = await search.plan;
         clearInterval(look);
-        await run.finish('done', (tx) =>
-          writeWeekPlan(tx, shopId, runId, register, plan, snapshot.asOf, context.clock.now()),
+        await run.finish('done', async (tx) =>
+          writeWeekPlan(tx, shopId, runId, register, plan, snapshot.asOf, await shopNow(tx, context.clock.now())),
         );
       } finally {
         clearInterval(look);
@@ -75,13 +76,8 @@ export function planAsOf(today: string, weekOf: string, days: number): string {
   return today > addDays(weekOf, days - 1) ? addDays(weekOf, -1) : today;
 }
 
-async function makeSnapshot(
-  context: WorkerContext,
-  register: Register,
-  firstDate: string,
-  days: number,
-): Promise<PlanningSnapshot> {
-  const today = wallClockOf(context.clock.now(), register.shop.timeZone).slice(0, 10);
+async function makeSnapshot(register: Register, now: Date, firstDate: string, days: number): Promise<PlanningSnapshot> {
+  const today = wallClockOf(now, register.shop.timeZone).slice(0, 10);
   const asOf = planAsOf(today, firstDate, days);
   const { due } = await forecastInThread(upkeepSnapshot(register, { asOf, costFrom: firstDate, costDays: days }));
   return planningSnapshot(register, due, { asOf, firstDate, days });

@@ -87,5 +87,5 @@ export function findNearLimits(tx: Tx, now: Date, days: number): Promise<NearLim
       select min(p10) as p10 from due_forecast where stopgap_id = stopgap.id and stopgap.limit_hours is not null
     ) due on true
     where stopgap.closed_on is null and stopgap.limit_told_at is null
-      and least(stopgap.limit_on, due.p10) <= (${now}::timestamptz at time zone shop.time_zone)::date + ${days}::integer`;
+      and least(stopgap.limit_on, due.p10) <= (${now}::timestamptz at time zone shop.time_zone)::date + shop.clock_shift_days + ${days}::integer`;
 }

@@ -3,6 +3,7 @@ import { type FormEvent, useRef } from 'react';
 import { describeFailure } from '../../app/failed.js';
 import { api, Refused } from '../../data/api.js';
 import { useDraft } from '../../data/draft.js';
+import { present } from '../../data/present.js';
 import { symptomsQuery } from '../../data/queries.js';
 import type { Machine, RoadCall, Site } from '../../data/types.js';
 import { useWords } from '../../words/words.js';
@@ -40,7 +41,7 @@ export function CallForm({ machines, sites, onTaken }: Props) {
         '/v1/road-calls',
         {
           machineId: machine!.id,
-          calledAt: new Date().toISOString(),
+          calledAt: present().toISOString(),
           symptom: symptom.trim() || picked?.title,
           usable,
           ...(picked ? { symptomCode: picked.code } : {}),
