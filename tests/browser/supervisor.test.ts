@@ -48,7 +48,7 @@ const PICTURE = Buffer.from(
       };
       await signInAt(page, 'supervisor@small-shop.example', PASSWORD);
       // S1 has two of the six machines; nothing of the others shows.
-      await page.getByRole('heading', { name: /^2 of 2 ready for Sat, Jun 13$/ }).waitFor();
+      await page.getByRole('heading', { name: /^2 of 2 can mow until Sat, Jun 13$/ }).waitFor();
       expect(await page.locator('a[href^="/grounds/"]').count()).toBe(2);
       await look();
 

@@ -31,6 +31,7 @@ export async function createApi(context: ApiContext): Promise<NestFastifyApplica
   });
   // A week is some hundred kilobytes, a tenth of it compressed: what a phone in the field waits for. Requests are read as before.
   await app.register(compress, { globalDecompression: false, encodings: ['br', 'gzip'] });
+  const tilesFrom = context.config.MAP_TILES === undefined ? [] : [new URL(context.config.MAP_TILES).origin];
   await app.register(helmet, {
     contentSecurityPolicy: {
       useDefaults: false,
@@ -39,8 +40,8 @@ export async function createApi(context: ApiContext): Promise<NestFastifyApplica
         scriptSrc: ["'self'"],
         styleSrc: ["'self'", READABLE_PAGE_STYLE],
         fontSrc: ["'self'"],
-        imgSrc: ["'self'", 'data:', 'blob:'],
-        connectSrc: ["'self'"],
+        imgSrc: ["'self'", 'data:', 'blob:', ...tilesFrom],
+        connectSrc: ["'self'", ...tilesFrom],
         workerSrc: ["'self'"],
         manifestSrc: ["'self'"],
         formAction: ["'self'"],

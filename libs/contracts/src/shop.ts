@@ -12,6 +12,10 @@ export const Shop = z
     currency: z.string(),
     units: Units,
     today: LocalDate.meta({ description: 'Today by the shop’s clock' }),
+    mapTiles: z
+      .object({ address: z.string(), credit: z.string() })
+      .nullable()
+      .meta({ description: 'Streets under the map, as the server is set up; null = outlines alone' }),
     clockShiftDays: z
       .int()
       .meta({ description: 'Days from the world’s calendar to the shop’s: 0, but in a demo shop' }),

@@ -2,6 +2,9 @@ import { z } from 'zod';
 
 const whole = (fallback: number) => z.coerce.number().int().min(0).default(fallback);
 
+const isTileAddress = (address: string) =>
+  address.endsWith('.pmtiles') || ['{z}', '{x}', '{y}'].every((part) => address.includes(part));
+
 /** Every setting of the service: name, default, unit. Nobody else reads the environment. */
 const Settings = z.object({
   /** postgres://… of a server; absent = an embedded PostgreSQL in DECKROUND_DATA. */
@@ -53,6 +56,13 @@ const Settings = z.object({
   PLAN_SECONDS: z.coerce.number().int().min(1).max(3600).default(10),
   /** Root address of a road server with an OSRM-compatible `table` service; absent = drives are estimated. */
   TRAVEL_TABLE_URL: z.url().optional(),
+  /** Streets under the map: tiles as https://…/{z}/{x}/{y}.png, or one .pmtiles file; absent = county outlines alone. */
+  MAP_TILES: z
+    .url({ protocol: /^https?$/ })
+    .refine((address) => isTileAddress(address), 'an address with {z}, {x} and {y} in it, or one that ends in .pmtiles')
+    .optional(),
+  /** Who made the tiles, as their licence wants it shown. */
+  MAP_TILES_CREDIT: z.string().max(200).default(''),
   /** Threads that search a week plan asked for by seconds. */
   PLAN_THREADS: z.coerce.number().int().min(1).max(2).default(2),
 });

@@ -1,5 +1,5 @@
 import { Shop, ShopChanges } from '@deckround/contracts';
-import type { Clock } from '@deckround/platform';
+import type { Clock, Config } from '@deckround/platform';
 import { shopNow, wallClockOf } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Headers, Inject, Patch, Res } from '@nestjs/common';
@@ -8,7 +8,7 @@ import type { FastifyReply } from 'fastify';
 import type { z } from 'zod';
 import { type Actor, Allow, Caller } from '../access/actor.js';
 import { Answers, Changes } from '../http/answer.js';
-import { CLOCK, STORE } from '../http/tokens.js';
+import { CLOCK, CONFIG, STORE } from '../http/tokens.js';
 import { etagOf, requireVersion } from '../http/version.js';
 import { dateOrNull, given, requireTimeZone } from './values.js';
 
@@ -19,6 +19,7 @@ export class ShopController {
   constructor(
     @Inject(STORE) private readonly store: Store,
     @Inject(CLOCK) private readonly clock: Clock,
+    @Inject(CONFIG) private readonly config: Config,
   ) {}
 
   @Get()
@@ -57,6 +58,7 @@ export class ShopController {
     ];
     return {
       ...shop,
+      mapTiles: this.config.MAP_TILES ? { address: this.config.MAP_TILES, credit: this.config.MAP_TILES_CREDIT } : null,
       today: wallClockOf(await shopNow(tx, this.clock.now()), shop.timeZone).slice(0, 10),
       forecastAsOf: dateOrNull(forecast?.asOf ?? null),
       plannedWeekOf: dateOrNull(plan?.weekOf ?? null),

@@ -18,6 +18,7 @@ interface Props {
 /** Drawn at the width it is shown in, so that its text keeps its size. */
 const [NARROWEST, WIDEST] = [320, 860] as const;
 const PIXELS_PER_TICK = 110;
+const PIXELS_PER_GIVEN_TICK = 80;
 const [LEFT, RIGHT, TOP, BOTTOM] = [64, 14, 18, 34] as const;
 
 /** Axes with round ticks and thin rules; what is drawn between them is the caller's. */
@@ -46,7 +47,10 @@ export function Chart({ label, x, y, xTicks, xText, yText, xTitle, yTitle, heigh
           </text>
         </g>
       ))}
-      {(xTicks ?? roundTicks(x[0], x[1], Math.max(2, Math.floor(width / PIXELS_PER_TICK)))).map((value) => (
+      {(xTicks
+        ? thinned(xTicks, Math.floor(width / PIXELS_PER_GIVEN_TICK))
+        : roundTicks(x[0], x[1], Math.max(2, Math.floor(width / PIXELS_PER_TICK)))
+      ).map((value) => (
         <g key={value}>
           <line
             className={style.mark}
@@ -72,6 +76,12 @@ export function Chart({ label, x, y, xTicks, xText, yText, xTitle, yTitle, heigh
       {children(xScale, yScale)}
     </svg>
   );
+}
+
+/** Every so-manieth of the ticks, so that no more than `most` are left. */
+function thinned(ticks: readonly number[], most: number): readonly number[] {
+  const every = Math.max(1, Math.ceil(ticks.length / most));
+  return ticks.filter((_, index) => index % every === 0);
 }
 
 /** Points of a line as an SVG path; null breaks it. */

@@ -11,16 +11,16 @@ import { useGrounds } from './use-grounds.js';
 
 /** How many can mow on Saturday, then those that cannot, then all by site. */
 export function GroundsPage() {
-  const { t, day } = useWords();
+  const { t, day, dayBeside } = useWords();
   const grounds = useGrounds();
   if (!grounds) return <h1>{t('wait')}</h1>;
-  const { machines, sites, saturday } = grounds;
+  const { machines, sites, saturday, today } = grounds;
   const idle = machines.filter(({ isReady }) => !isReady);
   const line = ({ machine, state, due }: (typeof machines)[number]) => (
     <li key={machine.id}>
       <Link to="/grounds/$machineId" params={{ machineId: machine.id }} className={style.line}>
         <strong>{machine.code}</strong>
-        <StateOfMachine state={state} {...(due[0]?.p50 ? { detail: day(due[0].p50) } : {})} />
+        <StateOfMachine state={state} {...(due[0]?.p50 ? { detail: dayBeside(due[0].p50, today) } : {})} />
       </Link>
     </li>
   );

@@ -16,7 +16,7 @@ import { useGrounds } from './use-grounds.js';
 export function GroundsMachinePage() {
   const { machineId } = useParams({ from: '/inside/grounds/$machineId' });
   const words = useWords();
-  const { t, day, range } = words;
+  const { t, day, dayBeside, range } = words;
   const grounds = useGrounds();
   if (!grounds) return <h1>{t('wait')}</h1>;
   const found = grounds.machines.find(({ machine }) => machine.id === machineId);
@@ -45,7 +45,9 @@ export function GroundsMachinePage() {
           {due.map((item) => (
             <li key={item.id}>
               {words.work(item)}
-              {item.p50 ? <span className="pencil"> {t('grounds.due', { day: day(item.p50) })}</span> : null}
+              {item.p50 ? (
+                <span className="pencil"> {t('grounds.due', { day: dayBeside(item.p50, grounds.today) })}</span>
+              ) : null}
             </li>
           ))}
         </ul>

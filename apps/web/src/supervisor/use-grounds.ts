@@ -18,6 +18,7 @@ export function useGrounds() {
   const comingVisitsOf = (siteId: string) =>
     visits.filter((visit) => visit.siteId === siteId && (visit.state === 'proposed' || visit.state === 'confirmed'));
   return {
+    today,
     saturday,
     sites,
     machines: machines.map((machine) => {

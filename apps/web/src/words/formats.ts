@@ -22,6 +22,8 @@ export interface Formats {
   day(date: string): string;
   /** The same with the year. */
   dayOfYear(date: string): string;
+  /** The day, with its year where that is not the reader's. */
+  dayBeside(date: string, today: string): string;
   /** `Jun 4`. */
   monthDay(date: string): string;
   weekday(date: string): string;
@@ -96,6 +98,7 @@ export function formatsFor(
     distance: (metres) =>
       units === 'us' ? `${whole.format(metres / METRES_PER_MILE)} mi` : `${whole.format(metres / 1000)} km`,
     day: (text) => day.format(at(text)),
+    dayBeside: (text, today) => (text.slice(0, 4) === today.slice(0, 4) ? day : dayOfYear).format(at(text)),
     dayOfYear: (text) => dayOfYear.format(at(text)),
     monthDay: (text) => monthDay.format(at(text)),
     weekday: (text) => weekday.format(at(text)),

@@ -1,9 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from '@jest/globals';
 import { en } from './en.js';
+import { es } from './es.js';
 import { formatsFor } from './formats.js';
 import { said } from './said.js';
-import type { Words } from './words.js';
+import { wordsOf } from './words-of.js';
 
 const ROOTS = ['../../../../libs/planning/src/', '../../../../apps/api/src/week-changes/'];
 
@@ -26,27 +27,20 @@ test('every clause that the service can say has words, and so has every rule tha
 });
 
 test('values are written by their names; what has no words keeps those of the service', () => {
-  const told: unknown[] = [];
-  const words = {
-    ...formatsFor('es', { timeZone: 'UTC', currency: 'USD', units: 'us' }),
-    named: (key: string, fallback: string) => (key.endsWith('.known') ? key : fallback),
-    t: (key: string, values: object) => told.push({ key, ...values }) && 'worded',
-    work: ({ title, slot }: { title: string; slot: string | null }) => `${title}/${slot}`,
-  } as unknown as Words;
-  const values = { byDate: '2026-06-08', wishDates: '2026-06-09 2026-06-10', extraCents: 1250, visitMinutes: 95 };
-  const work = { workCode: 'belts', workTitle: 'Belts', workSlot: '' };
-  expect(said({ key: 'known', values: { ...values, ...work, site: 'S1' } }, 'English.', words)).toBe('worded');
-  expect(told).toEqual([
-    {
-      key: 'said.known',
-      byDate: 'lun, 8 de jun',
-      wishDates: 'mar, 9 de jun, mié, 10 de jun',
-      extraCents: '$12.50',
-      visitMinutes: '1 h 35 min',
-      site: 'S1',
-      work: 'Belts/null',
-    },
-  ]);
+  const words = wordsOf('es', es, formatsFor('es', { timeZone: 'UTC', currency: 'USD', units: 'us' }));
+  const dearer = { key: 'dearer-alone', values: { extraCents: 1250, moreCents: 300 } };
+  expect(said(dearer, 'English.', words)).toBe(
+    'Una visita para esto costaría $12.50 además de su propio trabajo, $3.00 más que esperar.',
+  );
+  const wish = { site: 'South School', visitDate: '2026-06-08', wishDates: '2026-06-09 2026-06-10', reason: 'fair' };
+  expect(said({ key: 'asks-to-move-to', values: wish }, 'English.', words)).toBe(
+    'South School pide pasar la visita del lun, 8 de jun a: mar, 9 de jun, mié, 10 de jun. fair',
+  );
+  const work = { workCode: 'change-engine-oil', workTitle: 'Change engine oil and filter', workSlot: '' };
+  const late = { part: 'Filter', machine: 'M1', comesDate: '2026-06-09', visitDate: '2026-06-08', ...work };
+  expect(said({ key: 'part-after-visit', values: late }, 'English.', words)).toMatch(/^Filter para [^{]+ en M1 llega/);
+  const shift = { key: 'shift', values: { shiftMinutes: 95 } };
+  expect(said(shift, 'English.', words, 'fix')).toBe('un turno pudiera acabar 1 h 35 min más tarde');
   expect(said({ key: 'unheard-of', values: {} }, 'English.', words)).toBe('English.');
   expect(said(undefined, 'English.', words)).toBe('English.');
 });

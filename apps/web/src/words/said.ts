@@ -1,6 +1,6 @@
 import type { Clause } from '../data/types.js';
-import type { WordKey } from './en.js';
-import type { Words } from './words.js';
+import { en, type WordKey } from './en.js';
+import type { Words } from './words-of.js';
 
 /**
  * A sentence of the service in the reader's language, from its key and values; the service's own words where the key is
@@ -8,7 +8,7 @@ import type { Words } from './words.js';
  */
 export function said(clause: Clause | undefined, fallback: string, words: Words, prefix = 'said'): string {
   const key = `${prefix}.${clause?.key}`;
-  if (clause === undefined || words.named(key, '') === '') return fallback;
+  if (clause === undefined || !Object.hasOwn(en, key)) return fallback;
   const { workCode, workTitle, workSlot, ...others } = clause.values;
   const values = Object.fromEntries(
     Object.entries(others).map(([name, value]) => [name, written(name, value, words)] as const),

@@ -39,6 +39,8 @@ test('figures are written as the reader and the shop write them', () => {
   expect(metric.distance(84_921)).toBe('85 km');
   expect(us.minutes(125)).toBe('2 h 5 min');
   expect(us.day('2026-06-04')).toBe('Thu, Jun 4');
+  expect(us.dayBeside('2026-05-01', '2026-06-04')).toBe('Fri, May 1');
+  expect(us.dayBeside('2025-06-27', '2026-06-04')).toBe('Fri, Jun 27, 2025');
   expect(us.range('2026-06-08T12:19:00Z', '2026-06-08T13:41:00Z')).toBe('07:19–08:41');
 });
 

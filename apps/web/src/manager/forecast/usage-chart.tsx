@@ -7,6 +7,7 @@ import style from './forecast.module.css';
 const HISTORY_DAYS = 400;
 const MOST_MARKS = 6;
 const LABEL_HEIGHT = 14;
+const LETTER_WIDTH = 6.5;
 
 export interface UsagePoint {
   readonly at: string;
@@ -68,7 +69,7 @@ export function UsageChart({ usage, points, marks }: Props) {
                 <line x1={x(0)} x2={x(xDomain[1])} y1={y(mark.hours)} y2={y(mark.hours)} className={style.due} />
                 <path d={`M${x(0)} ${y(mark.hours)}L${x(0) - 14} ${labels(y)[index]! - 4}`} className={style.due} />
                 <text x={x(0) - 18} y={labels(y)[index]} textAnchor="end">
-                  {mark.title}
+                  {shortened(mark.title, (x(0) - 24) / LETTER_WIDTH)}
                 </text>
               </g>
             ))}
@@ -91,6 +92,11 @@ export function UsageChart({ usage, points, marks }: Props) {
       }}
     </Chart>
   );
+}
+
+/** A name that would begin left of the chart ends in dots; it stands in full in the table below. */
+function shortened(name: string, most: number): string {
+  return name.length <= most ? name : `${name.slice(0, Math.max(1, Math.floor(most) - 1)).trimEnd()}…`;
 }
 
 /** First days of months as days from `asOf`, thinned to what fits. */

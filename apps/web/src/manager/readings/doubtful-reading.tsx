@@ -50,11 +50,7 @@ export function DoubtfulReading({ reading, code, site }: Props) {
           {moment(reading.readAt)} · {t(`source.${reading.source}`)}
         </p>
         <p>{words.named(`reading.${reading.reasonCode}`, '')}</p>
-        {reading.reason === null ? null : (
-          <p className="small pencil" lang="en">
-            {reading.reason}
-          </p>
-        )}
+        {reading.reason === null || words.language !== 'en' ? null : <p className="small pencil">{reading.reason}</p>}
       </div>
       <ReadingChart reading={reading} all={all ?? []} />
       <div className={style.decide}>

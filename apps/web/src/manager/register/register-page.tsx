@@ -54,7 +54,7 @@ export function RegisterPage() {
         {t('register.sentence', {
           shop: shop?.name ?? '',
           n: data?.length ?? 0,
-          kind: t(`kind.${name}`).toLowerCase(),
+          kind: t(`kind.${name}`),
         })}
       </h1>
       <div className="row">

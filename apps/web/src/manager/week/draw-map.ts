@@ -8,7 +8,8 @@ import {
   setWorkerUrl,
 } from 'maplibre-gl';
 import workerUrl from 'maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url';
-import type { DayRoute, Site, Technician } from '../../data/types.js';
+import type { DayRoute, Shop, Site, Technician } from '../../data/types.js';
+import { addStreets } from './street-tiles.js';
 import style from './week.module.css';
 
 setWorkerUrl(workerUrl);
@@ -28,10 +29,11 @@ interface Drawn {
   readonly onChoose: (visit: string | undefined) => void;
 }
 
-/** A map of county outlines alone: nothing is fetched from elsewhere. @throws where the browser has no WebGL */
+/** A map of county outlines, over the server's tiles where it has any. @throws where the browser has no WebGL */
 export function openMap(
   container: HTMLElement,
   words: { zoomIn: string; zoomOut: string; map: string },
+  tiles: Shop['mapTiles'],
 ): WeekMapHandle {
   const map = new MapLibreMap({
     container,
@@ -76,6 +78,7 @@ export function openMap(
     },
   });
   map.touchZoomRotate.disableRotation();
+  if (tiles) map.once('load', () => void addStreets(map, tiles, colour));
   map.addControl(new NavigationControl({ showCompass: false }), 'top-right');
   const repaint = () => {
     if (!map.isStyleLoaded()) return;

@@ -1,5 +1,6 @@
 import 'maplibre-gl/dist/maplibre-gl.css';
 import { useEffect, useRef, useState } from 'react';
+import { useShop } from '../../app/shop-words.js';
 import type { Site, Technician, Week } from '../../data/types.js';
 import { useWords } from '../../words/words.js';
 import { drawWeek, openMap, type WeekMapHandle } from './draw-map.js';
@@ -16,6 +17,7 @@ interface Props {
 /** Where the visits are, with the same numbers as on the strips; one day at a time, or the week. */
 export function MapOfWeek({ week, sites, technicians, chosen, onChoose }: Props) {
   const { t, weekday } = useWords();
+  const tiles = useShop()?.mapTiles ?? null;
   const days = [...new Set(week.routes.map((route) => route.date))];
   const chosenDay = week.routes.find((route) => route.visits.some((visit) => visit.id === chosen))?.date;
   const [picked, setPicked] = useState<string | null>(null);
@@ -29,7 +31,7 @@ export function MapOfWeek({ week, sites, technicians, chosen, onChoose }: Props)
   useEffect(() => {
     let handle: WeekMapHandle | undefined;
     try {
-      handle = openMap(box.current!, { zoomIn: t('map.in'), zoomOut: t('map.out'), map: t('map.label') });
+      handle = openMap(box.current!, { zoomIn: t('map.in'), zoomOut: t('map.out'), map: t('map.label') }, tiles);
       setMap(handle);
     } catch {
       setBroken(true);
@@ -38,7 +40,7 @@ export function MapOfWeek({ week, sites, technicians, chosen, onChoose }: Props)
       setMap(null);
       handle?.close();
     };
-  }, [t]);
+  }, [t, tiles]);
 
   useEffect(() => {
     if (map === null) return;
@@ -66,7 +68,7 @@ export function MapOfWeek({ week, sites, technicians, chosen, onChoose }: Props)
             ))}
           </select>
         </label>
-        <span className="small pencil">{t('map.source')}</span>
+        <span className="small pencil">{[t('map.source'), tiles?.credit].filter(Boolean).join(' · ')}</span>
       </figcaption>
     </figure>
   );
