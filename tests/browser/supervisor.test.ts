@@ -74,7 +74,7 @@ const PICTURE = Buffer.from(
       await page.getByText('The shop has it.').waitFor();
       await page.getByRole('heading', { name: 'M1 must not be used now' }).waitFor();
       await page.getByRole('link', { name: 'Back to the machines' }).click();
-      await page.getByRole('heading', { name: /^1 of 2 ready/ }).waitFor();
+      await page.getByRole('heading', { name: /^1 of 2 can mow/ }).waitFor();
 
       await page.getByText('Block days', { exact: true }).click();
       await page.getByLabel('First day on which nobody may take machines').fill('2026-06-12');

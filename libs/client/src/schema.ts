@@ -2928,6 +2928,11 @@ export interface components {
              * @description Today by the shop’s clock
              */
             today: string;
+            /** @description Streets under the map, as the server is set up; null = outlines alone */
+            mapTiles: {
+                address: string;
+                credit: string;
+            } | null;
             /**
              * Format: int64
              * @description Days from the world’s calendar to the shop’s: 0, but in a demo shop
