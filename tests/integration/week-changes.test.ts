@@ -146,6 +146,15 @@ describe('a road call in mid-week', () => {
     expect(odd.status).toBe(422);
   });
 
+  it('gives options in the next planned week when no plan covers today', async () => {
+    clock.moveTo('2026-06-05T15:00:00Z');
+    const given = await manager.post(`/v1/road-calls/${callId}/options`, {});
+    clock.moveTo('2026-06-08T14:40:00Z');
+    expect(given.status).toBe(200);
+    expect(given.body.options.length).toBeGreaterThan(0);
+    for (const option of given.body.options) expect(option.date >= WEEK).toBe(true);
+  });
+
   it('gives options with cost and whom they move, and carries one out in one go', async () => {
     const before = await visits();
     const promised = before.find((each) => each.state === 'proposed' && new Date(each.startAt) > clock.now())!;

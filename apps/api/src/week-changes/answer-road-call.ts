@@ -16,7 +16,7 @@ import type { Prisma, Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
 import { differenceView } from './difference-view.js';
-import { type LoadedWeek, loadStandingWeek } from './load-standing-week.js';
+import { type LoadedWeek, loadStandingWeek, plannedDayFrom } from './load-standing-week.js';
 import { roadCallSentence } from './road-call-sentence.js';
 import { requireStamp } from './stamp.js';
 import { writeWeekChange } from './write-week-change.js';
@@ -110,7 +110,8 @@ async function loadCall(tx: Tx, id: string, now: Date): Promise<{ call: RoadCall
   if (!call) throw new DomainError('not-found', 'There is no such road call.');
   if (call.state !== 'open') throw new DomainError('conflict', `The call is ${call.state} already.`);
   const { timeZone } = await tx.shop.findFirstOrThrow();
-  const loaded = await loadStandingWeek(tx, wallClockOf(now, timeZone).slice(0, 10), now);
+  const day = await plannedDayFrom(tx, wallClockOf(now, timeZone).slice(0, 10));
+  const loaded = await loadStandingWeek(tx, day, now);
   const isKnown = loaded.week.instance.snapshot.items.some((item) => item.id === roadCallItemId(id));
   if (!isKnown) {
     throw new DomainError('conflict', 'Its machine has been retired or a visit with the call has begun already.');

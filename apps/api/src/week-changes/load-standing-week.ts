@@ -13,6 +13,8 @@ import type { Tx } from '@deckround/store';
 import { VISIT_INCLUDE, type VisitRow } from '../planning/visit-view.js';
 
 const MOST_DAYS = 28;
+/** How far ahead a plan is looked for when none covers today. */
+const DAYS_AHEAD = 7;
 
 /** A planned week as it stands in the database now, and the rows behind it. */
 export interface LoadedWeek {
@@ -79,6 +81,22 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
     visits: new Map(rows.map((row) => [row.id, row])),
     stamp: stampOf(run.id, rows, begun),
   };
+}
+
+/** Today, or the first day of the week to come that a plan covers; today where none does. */
+export async function plannedDayFrom(tx: Tx, today: string): Promise<string> {
+  const runs = await tx.planRun.findMany({
+    where: {
+      status: 'done',
+      weekOf: { gt: dateColumn(addDays(today, -MOST_DAYS)), lte: dateColumn(addDays(today, DAYS_AHEAD)) },
+    },
+    select: { weekOf: true, days: true },
+  });
+  const days = runs.flatMap((run) => {
+    const from = dateText(run.weekOf);
+    return addDays(from, run.days - 1) < today ? [] : [from > today ? from : today];
+  });
+  return days.sort()[0] ?? today;
 }
 
 async function runAround(tx: Tx, date: string) {

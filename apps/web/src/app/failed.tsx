@@ -24,6 +24,7 @@ export function describeFailure(error: unknown, t: ReturnType<typeof useWords>['
   if (error instanceof Away) return t('away.failed');
   if (error instanceof Refused) {
     if (error.code === 'version-stale') return t('conflict.stale');
+    if (error.code === 'plan-not-ready') return t('problem.plan-not-ready');
     if (error.code === 'signed-out') return t('session.ended');
     return error.problem.detail;
   }

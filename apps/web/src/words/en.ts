@@ -1143,6 +1143,7 @@ export const en = {
   'terms.shop-taxes': '{n, plural, =0 {no tax} one {# tax} other {# taxes}}',
   'terms.save': 'Save how it is charged',
   'terms.saved': 'Saved. It holds for documents drafted from now on.',
+  'problem.plan-not-ready': 'No plan covers these days: plan the week first.',
   'fault.amount': 'An amount, like 95.00',
   'fault.percent': 'A percentage, like 8.25',
   'fault.country': 'Two letters, like US',

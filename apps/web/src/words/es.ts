@@ -1153,6 +1153,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'terms.shop-taxes': '{n, plural, =0 {ningún impuesto} one {# impuesto} other {# impuestos}}',
   'terms.save': 'Guardar cómo se cobra',
   'terms.saved': 'Guardado. Vale para los documentos que se redacten desde ahora.',
+  'problem.plan-not-ready': 'Ningún plan abarca estos días: planifique antes la semana.',
   'fault.amount': 'Un importe, como 95.00',
   'fault.percent': 'Un porcentaje, como 8.25',
   'fault.country': 'Dos letras, como US',

@@ -41,7 +41,7 @@ export function Ruler({
       <span className={style.head} aria-hidden="true">
         {mondays.map((date, index) =>
           index % every === 0 ? (
-            <span key={date} style={{ left: `${x(date) / 10}%` }}>
+            <span key={date} style={isLate(x(date)) ? { right: 0 } : { left: `${x(date) / 10}%` }}>
               {day(date)}
             </span>
           ) : null,
@@ -85,5 +85,8 @@ export function Ruler({
     </svg>
   );
 }
+
+/** Whether a word that begins here would end beyond the ruler on a phone. */
+const isLate = (at: number) => at > 0.8 * WIDTH;
 
 const bracket = (x: number, turn: 1 | -1) => `M${x + 8 * turn} 4H${x}V24H${x + 8 * turn}`;
