@@ -131,9 +131,10 @@ export function useMove({ days, minuteOf, axis, slip }: Options) {
         dragged.current = true;
         start(press.visit, 'pointer');
       }
-      if (slip.current) slip.current.style.transform = `translate(${event.clientX + 14}px, ${event.clientY + 18}px)`;
       pointer.current = { x: event.clientX, y: event.clientY };
+      // Looked at before the slip is moved: afterwards the page would have to be laid out first.
       if (current.current?.prices) lookUnder(current.current.prices);
+      if (slip.current) slip.current.style.transform = `translate(${event.clientX + 14}px, ${event.clientY + 18}px)`;
     };
     const onUp = () => {
       const wasDrag = dragged.current && pressed.current !== null;
