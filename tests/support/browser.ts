@@ -32,7 +32,10 @@ export async function visitor(
   address: string,
   viewport: { width: number; height: number },
 ): Promise<Visitor> {
-  const context = await browser.newContext({ baseURL: address, viewport, locale: 'en-US', reducedMotion: 'reduce' });
+  const context = await browser.newContext({
+    ...{ baseURL: address, viewport, locale: 'en-US', reducedMotion: 'reduce' },
+    hasTouch: viewport === PHONE,
+  });
   const page = await context.newPage();
   page.setDefaultTimeout(30_000);
   const faults: string[] = [];

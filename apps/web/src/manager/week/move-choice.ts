@@ -3,6 +3,9 @@ import type { MovePrices } from '../../data/types.js';
 export type MovePlace = MovePrices['places'][number];
 export type ClosedDay = MovePrices['closed'][number];
 
+export const ARROW_KEYS = ['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown'] as const;
+export type ArrowKey = (typeof ARROW_KEYS)[number];
+
 const isDay = (place: { technicianId: string; date: string }, technicianId: string, date: string) =>
   place.technicianId === technicianId && place.date === date;
 
@@ -33,7 +36,7 @@ export function placeAfterKey(
   prices: MovePrices,
   days: readonly { readonly technicianId: string; readonly date: string }[],
   now: MovePlace,
-  key: 'ArrowLeft' | 'ArrowRight' | 'ArrowUp' | 'ArrowDown',
+  key: ArrowKey,
   minuteOf: (instant: string) => number,
 ): MovePlace {
   if (key === 'ArrowLeft' || key === 'ArrowRight') {

@@ -1,6 +1,8 @@
+import { useEffect } from 'react';
 import { describeFailure } from '../../app/failed.js';
 import type { Technician } from '../../data/types.js';
 import { useWords } from '../../words/words.js';
+import { ARROW_KEYS, type ArrowKey } from './move-choice.js';
 import type { Move, useMove } from './use-move.js';
 import style from './week.module.css';
 
@@ -9,14 +11,22 @@ interface Props {
   readonly siteName: string;
   readonly technicians: readonly Technician[];
   readonly slip: React.RefObject<HTMLDivElement | null>;
+  readonly onStep: (key: ArrowKey) => void;
   readonly onFinish: () => void;
   readonly onCancel: () => void;
 }
 
+const SIGNS: Readonly<Record<ArrowKey, string>> = { ArrowLeft: '←', ArrowRight: '→', ArrowUp: '↑', ArrowDown: '↓' };
+
 /** What the place under the hand costs, whom it shifts and what it breaks: at the pointer, or at the foot for keys. */
-export function MoveSlip({ move, siteName, technicians, slip, onFinish, onCancel }: Props) {
+export function MoveSlip({ move, siteName, technicians, slip, onStep, onFinish, onCancel }: Props) {
   const { t, money, day, range } = useWords();
   const { place, closed, prices, by } = move;
+  // By keys and presses the place goes where no hand points: it is brought into sight.
+  useEffect(() => {
+    if (by === 'keys' && place !== null)
+      document.querySelector('[data-target="true"]')?.scrollIntoView({ block: 'center' });
+  }, [by, place]);
   const name = (id: string) => technicians.find((each) => each.id === id)?.name ?? t('unknown');
   return (
     <div ref={slip} className={style.slip} data-by={by} role="status">
@@ -48,6 +58,22 @@ export function MoveSlip({ move, siteName, technicians, slip, onFinish, onCancel
           ) : null}
         </>
       )}
+      {by === 'keys' ? (
+        <div className="row">
+          {ARROW_KEYS.map((key) => (
+            <button
+              key={key}
+              type="button"
+              className="press-quiet"
+              aria-label={t(`move.${key}`)}
+              disabled={!place}
+              onClick={() => onStep(key)}
+            >
+              {SIGNS[key]}
+            </button>
+          ))}
+        </div>
+      ) : null}
       {by === 'keys' ? (
         <div className="row">
           <button type="button" className="press" disabled={!place || place.isWhereItStands} onClick={onFinish}>

@@ -2,18 +2,40 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { api } from '../../data/api.js';
 import type { MovePrices, Visit, VisitMoved } from '../../data/types.js';
-import { type ClosedDay, closedDay, type MovePlace, nearestPlace, placeAfterKey } from './move-choice.js';
+import { scrollAtEdges } from './edge-scroll.js';
+import {
+  type ArrowKey,
+  type ClosedDay,
+  closedDay,
+  type MovePlace,
+  nearestPlace,
+  placeAfterKey,
+} from './move-choice.js';
 
-/** A press turns into a drag when the pointer has gone this far. */
+/** A press turns into a drag when the pointer has gone this far. A finger that goes so far at once scrolls. */
 const DRAG_PIXELS = 5;
+/** A finger lifts a visit when it has rested on it so long. */
+const HOLD_MS = 350;
+/** What is clicked so soon after a finger has let go was not meant. */
+const AFTER_TOUCH_MS = 300;
 
 export interface Move {
   readonly visit: Visit;
-  readonly by: 'pointer' | 'keys';
+  readonly by: 'pointer' | 'touch' | 'keys';
   readonly prices: MovePrices | null;
   readonly place: MovePlace | null;
   /** The day under the pointer cannot take the visit. */
   readonly closed: ClosedDay | null;
+}
+
+interface Press {
+  readonly visit: Visit;
+  readonly x: number;
+  readonly y: number;
+  /** From the left edge of the visit to where it was gripped, pixels. */
+  readonly grip: number;
+  /** Of a finger alone: lifts the visit when it has rested long enough. */
+  readonly hold?: ReturnType<typeof setTimeout>;
 }
 
 interface Undo {
@@ -37,7 +59,7 @@ export function useMove({ days, minuteOf, axis, slip }: Options) {
   const [undos, setUndos] = useState<readonly Undo[]>([]);
   const current = useRef<Move | null>(null);
   current.current = move;
-  const pressed = useRef<{ visit: Visit; x: number; y: number; grip: number } | null>(null);
+  const pressed = useRef<Press | null>(null);
   const dragged = useRef(false);
   const pointer = useRef({ x: 0, y: 0 });
 
@@ -78,10 +100,14 @@ export function useMove({ days, minuteOf, axis, slip }: Options) {
     },
     [ask.mutate],
   );
-  const cancel = useCallback(() => {
+  const letGo = useCallback(() => {
+    clearTimeout(pressed.current?.hold);
     pressed.current = null;
-    setMove(null);
   }, []);
+  const cancel = useCallback(() => {
+    letGo();
+    setMove(null);
+  }, [letGo]);
   const finish = useCallback(() => {
     const made = current.current;
     setMove(null);
@@ -105,6 +131,14 @@ export function useMove({ days, minuteOf, axis, slip }: Options) {
   const latest = useRef({ days, minuteOf, axis });
   latest.current = { days, minuteOf, axis };
 
+  const step = useCallback((key: ArrowKey) => {
+    const now = current.current;
+    if (!now?.prices || !now.place) return;
+    const { days: shown, minuteOf: minutes } = latest.current;
+    const place = placeAfterKey(now.prices, shown, now.place, key, (instant) => minutes(instant.slice(0, 10), instant));
+    setMove({ ...now, place });
+  }, []);
+
   const lookUnder = useCallback((prices: MovePrices) => {
     const { x, y } = pointer.current;
     const track = document.elementFromPoint(x, y)?.closest<HTMLElement>('[data-technician]');
@@ -117,9 +151,14 @@ export function useMove({ days, minuteOf, axis, slip }: Options) {
     );
   }, []);
   // The prices may come while the hand holds still.
-  const prices = move?.by === 'pointer' ? move.prices : null;
+  const prices = move === null || move.by === 'keys' ? null : move.prices;
   useEffect(() => {
-    if (prices && pressed.current) lookUnder(prices);
+    if (!prices || !pressed.current) return;
+    lookUnder(prices);
+    return scrollAtEdges(
+      () => pointer.current.y,
+      () => lookUnder(prices),
+    );
   }, [prices, lookUnder]);
 
   useEffect(() => {
@@ -128,36 +167,40 @@ export function useMove({ days, minuteOf, axis, slip }: Options) {
       if (press === null) return;
       if (!dragged.current) {
         if (Math.hypot(event.clientX - press.x, event.clientY - press.y) < DRAG_PIXELS) return;
+        if (press.hold !== undefined) return letGo();
         dragged.current = true;
         start(press.visit, 'pointer');
       }
       pointer.current = { x: event.clientX, y: event.clientY };
       // Looked at before the slip is moved: afterwards the page would have to be laid out first.
       if (current.current?.prices) lookUnder(current.current.prices);
-      if (slip.current) slip.current.style.transform = `translate(${event.clientX + 14}px, ${event.clientY + 18}px)`;
+      if (slip.current && press.hold === undefined)
+        slip.current.style.transform = `translate(${event.clientX + 14}px, ${event.clientY + 18}px)`;
     };
     const onUp = () => {
       const wasDrag = dragged.current && pressed.current !== null;
-      pressed.current = null;
+      const wasTouch = pressed.current?.hold !== undefined;
+      letGo();
       if (wasDrag) finish();
       // The click that follows a drag is no choice of the visit.
-      setTimeout(() => {
-        dragged.current = false;
-      });
+      setTimeout(
+        () => {
+          dragged.current = false;
+        },
+        wasTouch ? AFTER_TOUCH_MS : 0,
+      );
+    };
+    // While a finger carries a visit the page does not scroll under it, nor does a menu open.
+    const onTouch = (event: Event) => {
+      if (dragged.current && pressed.current?.hold !== undefined && event.cancelable) event.preventDefault();
     };
     const onKey = (event: KeyboardEvent) => {
       const now = current.current;
       if (now === null) return;
       if (event.key === 'Escape') cancel();
       else if (now.by === 'keys' && event.key === 'Enter') finish();
-      else if (now.by === 'keys' && now.prices && now.place && /^Arrow(Left|Right|Up|Down)$/.test(event.key)) {
-        const key = event.key as Parameters<typeof placeAfterKey>[3];
-        const { days: shown, minuteOf: minutes } = latest.current;
-        const place = placeAfterKey(now.prices, shown, now.place, key, (instant) =>
-          minutes(instant.slice(0, 10), instant),
-        );
-        setMove({ ...now, place });
-      } else return;
+      else if (now.by === 'keys' && /^Arrow(Left|Right|Up|Down)$/.test(event.key)) step(event.key as ArrowKey);
+      else return;
       event.preventDefault();
       event.stopPropagation();
     };
@@ -165,13 +208,17 @@ export function useMove({ days, minuteOf, axis, slip }: Options) {
     addEventListener('pointerup', onUp);
     addEventListener('pointercancel', cancel);
     addEventListener('keydown', onKey, true);
+    addEventListener('touchmove', onTouch, { passive: false });
+    addEventListener('contextmenu', onTouch);
     return () => {
+      removeEventListener('touchmove', onTouch);
+      removeEventListener('contextmenu', onTouch);
       removeEventListener('pointermove', onMove);
       removeEventListener('pointerup', onUp);
       removeEventListener('pointercancel', cancel);
       removeEventListener('keydown', onKey, true);
     };
-  }, [start, finish, cancel, lookUnder, slip]);
+  }, [start, step, finish, cancel, letGo, lookUnder, slip]);
 
   return {
     move,
@@ -180,14 +227,26 @@ export function useMove({ days, minuteOf, axis, slip }: Options) {
     done: apply.data ?? null,
     lastUndo: undos.at(-1) ?? null,
     start,
+    step,
     finish,
     cancel,
-    press: useCallback((visit: Visit, event: React.PointerEvent<HTMLElement>) => {
-      if (event.button !== 0 || event.pointerType === 'touch' || visit.state === 'done') return;
-      const { left } = event.currentTarget.getBoundingClientRect();
-      pressed.current = { visit, x: event.clientX, y: event.clientY, grip: event.clientX - left };
-      dragged.current = false;
-    }, []),
+    press: useCallback(
+      (visit: Visit, event: React.PointerEvent<HTMLElement>) => {
+        if (event.button !== 0 || visit.state === 'done') return;
+        letGo();
+        const { left } = event.currentTarget.getBoundingClientRect();
+        const { clientX: x, clientY: y } = event;
+        dragged.current = false;
+        pointer.current = { x, y };
+        const lift = () => {
+          dragged.current = true;
+          start(visit, 'touch');
+        };
+        const hold = event.pointerType === 'touch' ? setTimeout(lift, HOLD_MS) : undefined;
+        pressed.current = { visit, x, y, grip: x - left, ...(hold === undefined ? {} : { hold }) };
+      },
+      [start, letGo],
+    ),
     wasDragged: useCallback(() => dragged.current, []),
     undo: () => {
       const last = undos.at(-1);

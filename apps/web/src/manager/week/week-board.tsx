@@ -95,6 +95,7 @@ export function WeekBoard({ week, sites, technicians, chosen, onChoose, before }
           siteName={siteNames.get(moves.move.visit.siteId) ?? ''}
           technicians={technicians}
           slip={slip}
+          onStep={moves.step}
           onFinish={moves.finish}
           onCancel={moves.cancel}
         />
