@@ -1,6 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { api, Refused } from '../../data/api.js';
+import { weekQuery } from '../../data/queries.js';
 import { serverEvents } from '../../data/server-events.js';
 import { stored } from '../../data/stored.js';
 import type { PlanRun, Shop, Week } from '../../data/types.js';
@@ -34,11 +35,12 @@ export function usePlanSearch(weekOf: string, shop: Shop, onBefore: () => void):
       watching.current = own;
       const { signal } = own;
       const see = (seen: PlanRun) => {
-        setRun(seen);
+        if (isOpen(seen)) setRun(seen);
         const cost = seen.progress?.totalCents;
         if (cost !== undefined) setCosts((before) => (before.at(-1) === cost ? before : [...before, cost]));
         return seen;
       };
+      let ended: PlanRun | null = null;
       while (!signal.aborted) {
         try {
           for await (const { event, data } of serverEvents(`/v1/plan-runs/${id}/progress`, signal)) {
@@ -46,7 +48,11 @@ export function usePlanSearch(weekOf: string, shop: Shop, onBefore: () => void):
             see(JSON.parse(data) as PlanRun);
           }
           // A stream that was cut off says nothing about the run: its row does.
-          if (!isOpen(see(await api.get<PlanRun>(`/v1/plan-runs/${id}`, signal)))) break;
+          const now = see(await api.get<PlanRun>(`/v1/plan-runs/${id}`, signal));
+          if (!isOpen(now)) {
+            ended = now;
+            break;
+          }
         } catch {
           if (signal.aborted) return;
         }
@@ -54,9 +60,12 @@ export function usePlanSearch(weekOf: string, shop: Shop, onBefore: () => void):
       }
       if (signal.aborted) return;
       kept.clear();
-      await client.invalidateQueries();
+      // The search has ended for whoever looks when its week stands there: what stood there before can be pressed no more.
+      await client.invalidateQueries({ queryKey: weekQuery(weekOf).queryKey });
+      if (!signal.aborted) setRun(ended);
+      await client.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'week' });
     },
-    [client, kept],
+    [client, kept, weekOf],
   );
 
   useEffect(() => {

@@ -20,7 +20,8 @@ export function WeekPage() {
   const weekOf = search.of ?? weekShown(shop);
   const week = useQuery(weekQuery(weekOf));
   // The sentence stands there before the strips under it are drawn.
-  const drawn = useDeferredValue(week.data, undefined);
+  const first = useDeferredValue(week.data, undefined);
+  const drawn = first?.weekOf === weekOf ? week.data : first;
   const sites = useQuery(sitesQuery).data;
   const technicians = useQuery(techniciansQuery).data;
   const navigate = useNavigate();
