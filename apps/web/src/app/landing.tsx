@@ -1,4 +1,4 @@
-import { Navigate } from '@tanstack/react-router';
+import { Navigate, useRouterState } from '@tanstack/react-router';
 import { useSession } from '../data/session.js';
 import { useShop } from './shop-words.js';
 
@@ -6,6 +6,9 @@ import { useShop } from './shop-words.js';
 export function Landing() {
   const { session } = useSession();
   const shop = useShop();
+  // Whoever pressed a link before the shop has answered goes where it leads, not to where the day would begin.
+  const leaving = useRouterState({ select: (state) => state.location.pathname !== '/' });
+  if (leaving) return null;
   if (session?.person.role === 'technician') return <Navigate to="/day" replace />;
   if (session?.person.role === 'supervisor') return <Navigate to="/grounds" replace />;
   if (shop === undefined) return null;
