@@ -29,18 +29,27 @@ export function CallOptions({ call, name, today }: Props) {
   const choose = useMutation({
     mutationFn: (kind: string) =>
       api.post<RoadCall>(`/v1/road-calls/${call.id}/choose`, { kind, stamp: options.data!.stamp }),
-    onSettled: () => client.invalidateQueries(),
+    // The ways of a call that is planned are asked for no more; of one that could not be planned, anew.
+    onSettled: (_call, failure) =>
+      client.invalidateQueries({
+        predicate: ({ queryKey }) => failure !== null || queryKey[0] !== 'road-call-options',
+      }),
   });
   const error = options.error ?? choose.error;
   const sorted = options.data?.options.toSorted((a, b) => a.difference.cents.total - b.difference.cents.total) ?? [];
+  // The way that was chosen stays in sight: whom it concerns.
+  const taken = choose.isSuccess ? sorted.find((option) => option.kind === choose.variables) : undefined;
   return (
     <div className="stack">
       <h2>{name}</h2>
       <p>{call.symptom}</p>
       {call.state !== 'open' ? (
-        <p className="note" role="status">
-          {t('call.planned')} <Link to="/week">{t('nav.week')}</Link>
-        </p>
+        <div className="note" role="status">
+          <p>
+            {t('call.planned')} <Link to="/week">{t('nav.week')}</Link>
+          </p>
+          {taken ? <ChangeList visits={taken.difference.visits} /> : null}
+        </div>
       ) : null}
       {options.isPending && call.state === 'open' ? <p role="status">{t('call.looking')}</p> : null}
       {error ? (
