@@ -795,7 +795,7 @@ export const en = {
   'tip.check': 'Check and keep it',
   'tip.within': 'Within the limit.',
   'tip.over': 'Above the limit: a broken blade flies far.',
-  'tip.answer': '{speed} ft/min at {rpm} rpm; the limit is {limit} ft/min, {highest} rpm with this blade.',
+  'tip.answer': '{speed} at {rpm} rpm; the limit is {limit}, {highest} rpm with this blade.',
   'tip.first': 'The machine’s manual, local codes and licensed practice come first.',
   'record.page': 'Repairs of {code} – Deckround',
   'record.sentence':

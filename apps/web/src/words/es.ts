@@ -800,7 +800,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'tip.check': 'Comprobar y guardar',
   'tip.within': 'Dentro del límite.',
   'tip.over': 'Por encima del límite: una cuchilla rota vuela lejos.',
-  'tip.answer': '{speed} ft/min a {rpm} rpm; el límite es {limit} ft/min, {highest} rpm con esta cuchilla.',
+  'tip.answer': '{speed} a {rpm} rpm; el límite es {limit}, {highest} rpm con esta cuchilla.',
   'tip.first': 'Primero van el manual de la máquina, las normas locales y la práctica autorizada.',
   'record.page': 'Reparaciones de {code} – Deckround',
   'record.sentence':

@@ -7,6 +7,8 @@ export interface Formats {
   readonly locale: string;
   readonly timeZone: string;
   readonly units: 'us' | 'metric';
+  /** How many digits of the shop's currency stand after the point. */
+  readonly currencyDigits: number;
   number(value: number, digits?: number): string;
   percent(share: number): string;
   /** Minor units of the shop's currency, in full. */
@@ -44,7 +46,8 @@ export function formatsFor(
     new Intl.NumberFormat(locale, { maximumFractionDigits: digits, minimumFractionDigits: least });
   const money = new Intl.NumberFormat(locale, { style: 'currency', currency });
   const roundMoney = new Intl.NumberFormat(locale, { style: 'currency', currency, maximumFractionDigits: 0 });
-  const perUnit = 10 ** (money.resolvedOptions().maximumFractionDigits ?? 2);
+  const currencyDigits = money.resolvedOptions().maximumFractionDigits ?? 2;
+  const perUnit = 10 ** currencyDigits;
   const date = (options: Intl.DateTimeFormatOptions) =>
     new Intl.DateTimeFormat(locale, { timeZone: 'UTC', ...options });
   const [day, dayOfYear, weekday, monthDay] = [
@@ -83,6 +86,7 @@ export function formatsFor(
     locale,
     timeZone,
     units,
+    currencyDigits,
     number: (value, digits = 0) => number(digits).format(value),
     percent: (share) => `${whole.format(100 * share)} %`,
     money: (cents) => money.format(cents / perUnit),

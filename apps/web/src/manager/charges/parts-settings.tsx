@@ -2,7 +2,7 @@ import { useWords } from '../../words/words.js';
 import { Amount, type Change, Choice, Group, Percent, type Settings, Text } from './setting-fields.js';
 
 type Consumables = Settings['consumables'];
-const NEW_PRICE = { name: '', unitPrice: '0.00' };
+const NEW_PRICE = { name: '', unitPrice: '0' };
 const CONSUMABLES: Readonly<Record<Consumables['rule'], Consumables>> = {
   none: { rule: 'none' },
   listed: { rule: 'listed', prices: [NEW_PRICE] },

@@ -4,6 +4,7 @@ import { type FormEvent, useState } from 'react';
 import { describeFailure } from '../../app/failed.js';
 import { machinesQuery, serviceItemsQuery, sitesQuery } from '../../data/queries.js';
 import { Scrolling } from '../../design/scrolling.js';
+import { minorUnits, moneyPattern } from '../../words/typed-money.js';
 import { useWords } from '../../words/words.js';
 import { Assumptions } from './figures.js';
 import style from './looking-back.module.css';
@@ -115,14 +116,14 @@ interface ReplaceProps {
 
 /** Keep or replace: what an hour costs either way, once the price of a new machine is known. */
 function ReplaceIt({ record: { advice }, onAsk }: ReplaceProps) {
-  const { t, money } = useWords();
+  const { t, money, currencyDigits } = useWords();
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
   const submit = (event: FormEvent) => {
     event.preventDefault();
     const entries = FIELDS.flatMap((name): [string, string][] => {
       const value = typed[name]?.trim().replace(',', '.') ?? '';
       if (value === '') return [];
-      return [[name, name.endsWith('Cents') ? String(Math.round(Number(value) * 100)) : value]];
+      return [[name, name.endsWith('Cents') ? String(minorUnits(value, currencyDigits)) : value]];
     });
     onAsk(Object.fromEntries(entries));
   };
@@ -138,7 +139,7 @@ function ReplaceIt({ record: { advice }, onAsk }: ReplaceProps) {
               className="figure"
               inputMode="decimal"
               required={name === 'newPriceCents'}
-              pattern="\d{1,7}([.,]\d{1,2})?"
+              pattern={name.endsWith('Cents') ? moneyPattern(currencyDigits) : moneyPattern(2)}
               value={typed[name] ?? ''}
               onChange={(event) => setTyped({ ...typed, [name]: event.target.value })}
             />

@@ -8,10 +8,14 @@ import style from './looking-back.module.css';
 import type { SpeedCheck } from './queries.js';
 
 const FIELDS = ['bladeInches', 'engineRpm', 'drivePulley', 'drivenPulley'] as const;
+/** In one metre a second: 60 / 0.3048, exactly. */
+const FEET_PER_MINUTE = 60 / 0.3048;
 
 /** Speed of the blade tips after pulleys, blades or engine speed were changed; kept with the machine, blocks nothing. */
 export function TipSpeed() {
-  const { t, number } = useWords();
+  const { t, number, units } = useWords();
+  const speed = (feetPerMinute: number) =>
+    units === 'us' ? `${number(feetPerMinute)} ft/min` : `${number(feetPerMinute / FEET_PER_MINUTE, 1)} m/s`;
   const machines = useQuery(machinesQuery).data ?? [];
   const [machineId, setMachine] = useState('');
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>({
@@ -68,8 +72,8 @@ export function TipSpeed() {
           <p>
             <strong>{t(data.isOver ? 'tip.over' : 'tip.within')}</strong>{' '}
             {t('tip.answer', {
-              speed: number(data.feetPerMinute),
-              limit: number(data.limitFeetPerMinute),
+              speed: speed(data.feetPerMinute),
+              limit: speed(data.limitFeetPerMinute),
               rpm: number(data.spindleRpm),
               highest: number(data.highestRpm),
             })}

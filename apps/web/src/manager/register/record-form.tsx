@@ -23,7 +23,7 @@ interface Props {
 /** A form for any kind of row. What is typed survives a reload; a change by somebody else is shown, never overwritten. */
 export function RecordForm({ name, kind, row }: Props) {
   const words = useWords();
-  const { t } = words;
+  const { t, currencyDigits } = words;
   const shop = useShop();
   const client = useQueryClient();
   const navigate = useNavigate();
@@ -35,7 +35,11 @@ export function RecordForm({ name, kind, row }: Props) {
     Object.fromEntries(
       fields.map((field) => [
         field.name,
-        toTyped(field, from === null ? (field.kind === 'zone' ? shop?.timeZone : field.start) : from[field.name]),
+        toTyped(
+          field,
+          from === null ? (field.kind === 'zone' ? shop?.timeZone : field.start) : from[field.name],
+          currencyDigits,
+        ),
       ]),
     );
   const draft = useDraft<Typed>(`${name}.${row?.id ?? 'new'}`, typedOf(row));
@@ -47,13 +51,15 @@ export function RecordForm({ name, kind, row }: Props) {
   const isFixed = (field: Field) => !canWrite || (row !== null && field.onlyNew === true);
 
   const changed = fields.filter(
-    (field) => !isFixed(field) && (seen === null || !isSame(draft.value[field.name], toTyped(field, seen[field.name]))),
+    (field) =>
+      !isFixed(field) &&
+      (seen === null || !isSame(draft.value[field.name], toTyped(field, seen[field.name], currencyDigits))),
   );
   const save = useMutation({
     mutationFn: (version: number | undefined) => {
       const body = Object.fromEntries(
         changed
-          .map((field) => [field.name, fromTyped(field, draft.value[field.name])] as const)
+          .map((field) => [field.name, fromTyped(field, draft.value[field.name], currencyDigits)] as const)
           .filter(([, value]) => value !== undefined),
       );
       return row === null

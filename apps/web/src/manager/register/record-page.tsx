@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
+import { useShop } from '../../app/shop-words.js';
 import { CalendarAddresses } from '../../calendar/calendar-addresses.js';
 import { SiteContacts } from '../../contacts/site-contacts.js';
 import { useWords } from '../../words/words.js';
@@ -19,7 +20,9 @@ export function RecordPage() {
   if (error) throw error;
   const isNew = id === 'new';
   const row = ((data ?? []) as Row[]).find((each) => each.id === id);
-  if (!data) return <h1>{t('wait')}</h1>;
+  // How amounts are typed is the shop's currency to say.
+  const shop = useShop();
+  if (!data || !shop) return <h1>{t('wait')}</h1>;
   if (!isNew && !row) return <h1>{t('not-found.title')}</h1>;
   const heading = String(row?.['name'] ?? row?.['title'] ?? row?.['description'] ?? row?.['code'] ?? '');
   return (

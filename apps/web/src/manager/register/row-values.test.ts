@@ -15,12 +15,14 @@ test('values go into a form and come back the same', () => {
     ['date', '2026-06-04'],
     ['windows', [{ weekday: 1, from: '07:00', to: '15:30' }]],
   ] as const) {
-    expect(fromTyped(field(kind), toTyped(field(kind), value))).toEqual(value);
+    expect(fromTyped(field(kind), toTyped(field(kind), value, 2), 2)).toEqual(value);
   }
 });
 
 test('an empty optional field is null, an empty number that is needed is not sent', () => {
-  expect(fromTyped(field('text', true), ' ')).toBeNull();
-  expect(fromTyped(field('whole'), '')).toBeUndefined();
-  expect(fromTyped(field('money'), '12,5')).toBe(1250);
+  expect(fromTyped(field('text', true), ' ', 2)).toBeNull();
+  expect(fromTyped(field('whole'), '', 2)).toBeUndefined();
+  expect(fromTyped(field('money'), '12,5', 2)).toBe(1250);
+  expect(fromTyped(field('money'), '12,5', 3)).toBe(12_500);
+  expect(toTyped(field('money'), 1250, 0)).toBe('1250');
 });

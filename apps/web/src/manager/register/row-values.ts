@@ -1,16 +1,19 @@
+import { minorUnits, typedMoney } from '../../words/typed-money.js';
 import type { Words } from '../../words/words.js';
 import type { Field, FieldKind } from './kinds.js';
-
-const SMALL_UNITS = 100;
 
 /** A field that names any number of rows. */
 export function isMany(kind: FieldKind): boolean {
   return typeof kind === 'object' && 'many' in kind;
 }
 
-/** What stands in a form field for a value of the wire, and back. Money is typed as decimals and kept in minor units. */
-export function toTyped({ kind }: Field, value: unknown): unknown {
-  if (kind === 'money') return value === null || value === undefined ? '' : (Number(value) / SMALL_UNITS).toFixed(2);
+/**
+ * What stands in a form field for a value of the wire, and back. Money is typed as decimals and kept in minor units.
+ *
+ * @param digits  after the point of the shop's currency
+ */
+export function toTyped({ kind }: Field, value: unknown, digits: number): unknown {
+  if (kind === 'money') return value === null || value === undefined ? '' : typedMoney(Number(value), digits);
   if (kind === 'words') return Array.isArray(value) ? value.join(', ') : '';
   if (kind === 'yes-no') return value === true;
   if (kind === 'windows' || kind === 'included-items' || isMany(kind)) return value ?? [];
@@ -18,12 +21,12 @@ export function toTyped({ kind }: Field, value: unknown): unknown {
 }
 
 /** @returns undefined where nothing was typed and nothing is needed */
-export function fromTyped({ kind, optional }: Field, typed: unknown): unknown {
+export function fromTyped({ kind, optional }: Field, typed: unknown, digits: number): unknown {
   if (kind === 'yes-no' || kind === 'windows' || kind === 'included-items' || isMany(kind)) return typed;
   const text = String(typed ?? '').trim();
   if (kind === 'words') return text === '' ? [] : text.split(/[\s,;]+/).filter(Boolean);
   if (text === '') return optional ? null : kind === 'text' || kind === 'long' ? '' : undefined;
-  if (kind === 'money') return Math.round(Number(text.replace(',', '.')) * SMALL_UNITS);
+  if (kind === 'money') return minorUnits(text, digits);
   if (kind === 'whole' || kind === 'decimal') return Number(text.replace(',', '.'));
   if (kind === 'hours') return text.replace(',', '.');
   return text;
