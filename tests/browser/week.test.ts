@@ -1,0 +1,244 @@
+import { stoppedClock } from '@deckround/platform';
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import type { Browser, Locator, Page } from 'playwright-core';
+import { until } from '../support/api-client.js';
+import { BROWSER_PATH, DESKTOP, openBrowser, PHONE, signInAt, visitor } from '../support/browser.js';
+import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { runningApi } from '../support/running-api.js';
+import { createSmallShop, PASSWORD, WEEK } from '../support/small-shop.js';
+
+const SLOW_MS = 120_000;
+const MANAGER = 'manager@small-shop.example';
+const PRICED = /It stands here|Costs \$|Saves \$|it cannot go here/;
+
+/** What an element of the page can do; the tests are compiled without its types. */
+interface Matching {
+  matches(selector: string): boolean;
+}
+
+/** The week from the first plan on, by one way of using the screen after the other; what one leaves behind the next finds. */
+(BROWSER_PATH === '' ? describe.skip : describe)('the week', () => {
+  let database: TestDatabase;
+  let api: Awaited<ReturnType<typeof runningApi>>;
+  let browser: Browser;
+
+  beforeAll(async () => {
+    database = await freshDatabase();
+    await createSmallShop(database.store);
+    api = await runningApi(database, undefined, stoppedClock('2026-06-08T10:00:00Z'));
+    browser = await openBrowser();
+  }, SLOW_MS);
+  afterAll(async () => {
+    await browser.close();
+    await api.service.stop();
+    await database.drop();
+  });
+
+  const visits = (page: Page) => page.locator('button[aria-keyshortcuts="M"]');
+  const slotOf = (label: string | null) => /promised ([\d:–]+)/.exec(label ?? '')?.[1];
+
+  /** Tab until it has the focus, as somebody without a mouse does. */
+  async function reach(page: Page, wanted: Locator, presses = 80): Promise<void> {
+    for (let press = 0; press < presses; press += 1) {
+      if (await wanted.evaluate((element) => (element as unknown as Matching).matches(':focus'))) return;
+      await page.keyboard.press('Tab');
+    }
+    throw new Error(`The keyboard does not reach ${wanted}.`);
+  }
+
+  it(
+    'is planned, changed and promised with the keyboard alone, from the sign-in on',
+    async () => {
+      const { page, faults } = await visitor(browser, api.service.address, DESKTOP);
+      await page.goto(`/week?of=${WEEK}`);
+      await page.getByRole('heading', { name: 'Sign in' }).waitFor();
+      await reach(page, page.getByLabel('E-mail address'));
+      await page.keyboard.type(MANAGER);
+      await page.keyboard.press('Tab');
+      await page.keyboard.type(PASSWORD);
+      await page.keyboard.press('Enter');
+      await page.getByRole('heading', { name: 'This week is not planned yet' }).waitFor();
+      await reach(page, page.getByRole('button', { name: 'Plan this week' }));
+      await page.keyboard.press('Enter');
+      const stop = page.getByRole('button', { name: 'Stop, keep the best so far' });
+      await page.getByText('Best so far').waitFor();
+      await reach(page, stop);
+      await page.keyboard.press('Enter');
+      await page.getByRole('button', { name: 'Plan again' }).waitFor();
+
+      const last = visits(page).last();
+      await last.waitFor();
+      await reach(page, last);
+      await page.keyboard.press('m');
+      await page.getByText('It stands here').waitFor();
+      for (const key of ['ArrowUp', 'ArrowDown'])
+        if ((await page.getByText('It stands here').count()) > 0) await page.keyboard.press(key);
+      await page.getByText(/Costs \$|Saves \$/).waitFor();
+      await page.keyboard.press('Enter');
+      await page.getByText(/^Moved;/).waitFor();
+
+      await reach(page, visits(page).first());
+      await page.keyboard.press('Enter');
+      const promise = page.getByRole('button', { name: /^Promise \d\d:\d\d–\d\d:\d\d$/ });
+      await promise.waitFor();
+      await reach(page, promise);
+      await page.keyboard.press('Enter');
+      await page.getByText(/^Promised \d\d:\d\d–\d\d:\d\d$/).waitFor();
+      expect(faults).toEqual([]);
+    },
+    SLOW_MS,
+  );
+
+  it(
+    'is changed on a phone by a finger that rests on a visit and carries it; the promise outlives planning again',
+    async () => {
+      const { page, faults } = await visitor(browser, api.service.address, PHONE);
+      await signInAt(page, MANAGER, PASSWORD);
+      await page.goto(`/week?of=${WEEK}`);
+      const promised = page.locator('button[aria-label*="promised"]');
+      const before = slotOf(await promised.first().getAttribute('aria-label'));
+      const finger = await page.context().newCDPSession(page);
+      const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at?: { x: number; y: number }) =>
+        finger.send('Input.dispatchTouchEvent', { type, touchPoints: at ? [at] : [] });
+      const proposed = page.locator('button[aria-keyshortcuts="M"]:not([aria-label*="promised"])').first();
+      await proposed.scrollIntoViewIfNeeded();
+      const { x, y } = (await proposed.boundingBox())!;
+      const scrolled = () => page.evaluate<number>('scrollY');
+
+      // A finger that moves at once scrolls: nothing is lifted.
+      const top = await scrolled();
+      await touch('touchStart', { x: x + 6, y: y + 10 });
+      for (let step = 1; step <= 5; step += 1) await touch('touchMove', { x: x + 6, y: y + 10 - 12 * step });
+      await touch('touchEnd');
+      expect(await page.getByText(PRICED).count()).toBe(0);
+      await page.evaluate(`scrollTo(0, ${top})`);
+      await page.waitForTimeout(500); // until the page has come to rest
+
+      const at = (await proposed.boundingBox())!;
+      const name = (await proposed.getAttribute('aria-label'))!;
+      const isOwn = await page.locator('[data-technician]').first().locator(`button[aria-label="${name}"]`).count();
+      const other = page.locator('[data-technician]').nth(isOwn > 0 ? 1 : 0);
+      await touch('touchStart', { x: at.x + 6, y: at.y + 10 });
+      await page
+        .getByRole('status')
+        .getByText(/Working out|It stands here/)
+        .first()
+        .waitFor();
+      await page.getByText(PRICED).waitFor();
+      const held = await scrolled();
+      const to = (await other.boundingBox())!;
+      for (let step = 1; step <= 8; step += 1)
+        await touch('touchMove', {
+          x: at.x + 6 + ((to.x + to.width / 2 - at.x - 6) * step) / 8,
+          y: at.y + 10 + ((to.y + to.height / 2 - at.y - 10) * step) / 8,
+        });
+      await page.getByText(/Costs \$|Saves \$/).waitFor();
+      // The page stood still under the finger, unless that came near an edge.
+      if (to.y > 72 && to.y < PHONE.height - 118) expect(await scrolled()).toBe(held);
+      await touch('touchEnd');
+      await page.getByText(/^Moved;/).waitFor();
+
+      await page.getByRole('button', { name: 'Plan again' }).click();
+      await page.getByText('Best so far').waitFor();
+      await page.getByRole('button', { name: 'Stop, keep the best so far' }).click();
+      await page.getByRole('button', { name: 'Plan again' }).waitFor();
+      expect(slotOf(await promised.first().getAttribute('aria-label'))).toBe(before);
+      expect(before).toBeDefined();
+
+      // Without carrying: taken up in its details, put elsewhere by single presses.
+      const stood = await visits(page).last().getAttribute('aria-label');
+      await visits(page).last().click();
+      await page.getByRole('button', { name: /^Move\b/ }).click();
+      const slip = page.getByRole('status').filter({ has: page.getByRole('button', { name: 'Put it here' }) });
+      await slip.getByText('It stands here').waitFor();
+      for (const press of ['To a day above', 'To a day below'])
+        if ((await slip.getByText('It stands here').count()) > 0)
+          await slip.getByRole('button', { name: press }).click();
+      await slip.getByText(/Costs \$|Saves \$/).waitFor();
+      await slip.getByRole('button', { name: 'Put it here' }).click();
+      await page.locator(`button[aria-label="${stood}"]`).waitFor({ state: 'detached' });
+      expect(await page.getByRole('alert').count()).toBe(0);
+      expect(faults).toEqual([]);
+    },
+    SLOW_MS,
+  );
+
+  it(
+    'takes in a road call: its ways are seen with price and whom they move, one is chosen, those affected stay listed',
+    async () => {
+      // Nobody would come to the site this week anyway: whoever is sent there drives for the call.
+      const manager = await api.signIn('manager');
+      const sites = (await manager.get('/v1/sites')).body.items as { id: string; code: string }[];
+      const siteId = sites.find((site) => site.code === 'S2')!.id;
+      for (const visit of (await manager.get(`/v1/visits?from=${WEEK}&siteId=${siteId}`)).body.items)
+        await manager.patch(`/v1/visits/${visit.id}`, { state: 'cancelled' }, `"${visit.version}"`);
+      const { page, faults } = await visitor(browser, api.service.address, DESKTOP);
+      await signInAt(page, MANAGER, PASSWORD);
+      await page.getByRole('link', { name: /^Road calls/ }).click();
+      await page.getByLabel('Machine').fill('M2 Site S2');
+      await page.getByLabel('What does it do?').selectOption('bearing-noise');
+      await page.getByRole('button', { name: 'Take the call' }).click();
+      await page.getByRole('heading', { name: /^M2, Site S2$/ }).waitFor();
+      const ways = page.getByRole('article');
+      await ways.first().waitFor();
+      expect(await ways.count()).toBeGreaterThanOrEqual(1);
+      const sentences = await ways.allTextContents();
+      for (const sentence of sentences) {
+        expect(sentence).toMatch(/Technician T\d/);
+        expect(sentence).toMatch(/Costs \$[\d.,]+ more\.|Saves \$[\d.,]+\./);
+      }
+      await page.getByText(/never work under a deck held only by a jack/).waitFor();
+      const affected = await ways.first().getByRole('listitem').allTextContents();
+      expect(affected.length).toBeGreaterThanOrEqual(1);
+      await ways.first().getByRole('button', { name: 'Do it this way' }).click();
+      const done = page.getByRole('status').filter({ hasText: 'The call is planned' });
+      await done.waitFor();
+      expect(await done.getByRole('listitem').allTextContents()).toEqual(affected);
+      const [call] = (await manager.get('/v1/road-calls')).body.items;
+      expect(call).toMatchObject({ state: 'planned' });
+      const visit = (await manager.get(`/v1/visits/${call.visitId}`)).body;
+      expect(visit.items.map((item: { code: string }) => item.code)).toContain('road-call');
+      expect(faults).toEqual([]);
+    },
+    SLOW_MS,
+  );
+
+  it(
+    'does not take the page away from whoever presses a link at once after signing in',
+    async () => {
+      const { page, faults } = await visitor(browser, api.service.address, DESKTOP);
+      // The shop answers late, and what it says decides where the day begins; the page of the link comes later still.
+      await page.addInitScript('navigator.serviceWorker.register = () => new Promise(() => {})');
+      const late = async (pattern: string) => {
+        let answer: () => void = () => undefined;
+        const held = new Promise<void>((done) => {
+          answer = done;
+        });
+        await page.route(pattern, async (route) => {
+          await held;
+          await route.continue();
+        });
+        return () => answer();
+      };
+      const shopAnswers = await late('**/v1/shop');
+      const pageComes = await late('**/assets/due-page*.js');
+      await signInAt(page, MANAGER, PASSWORD);
+      await page.getByRole('link', { name: 'Due', exact: true }).click();
+      const answered = page.waitForResponse('**/v1/shop');
+      shopAnswers();
+      await answered;
+      await page.waitForTimeout(300);
+      pageComes();
+      await page.getByRole('link', { name: /^To decide/ }).waitFor();
+      await until(
+        async () => new URL(page.url()).pathname,
+        (path) => path === '/due',
+        5,
+      );
+      await page.waitForTimeout(500);
+      expect(new URL(page.url()).pathname).toBe('/due');
+      expect(faults).toEqual([]);
+    },
+    SLOW_MS,
+  );
+});
