@@ -339,6 +339,8 @@ export const en = {
   'help.strip.line': 'A thin line: driving.',
   'help.strip.hatch': 'Light hatching: slack.',
   'help.strip.double': 'A double rule under the day: overtime.',
+  'help.strip.carry':
+    'To move a visit, drag it with the mouse, or rest a finger on it and carry it; or choose it and press Move.',
   'help.dates': 'Why a date',
   'help.dates-text':
     'Every due date is a range. From past readings we reckon how many hours the machine will run; the early end of the bar has a chance of one in ten to be reached before it, the tick is the middle, the late end has nine in ten. Press any dotted figure or word to see what it was made of.',

@@ -345,6 +345,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'help.strip.line': 'Una línea fina: camino.',
   'help.strip.hatch': 'Rayado claro: holgura.',
   'help.strip.double': 'Doble raya bajo el día: horas extra.',
+  'help.strip.carry':
+    'Para mover una visita, arrástrela con el ratón, o deje el dedo sobre ella y llévela; o elíjala y pulse Mover.',
   'help.dates': 'Por qué una fecha',
   'help.dates-text':
     'Cada fecha es un intervalo. De las lecturas pasadas calculamos cuántas horas andará la máquina; antes del extremo temprano de la barra se llega una vez de cada diez, la rayita es el medio, el extremo tardío nueve de cada diez. Pulse cualquier cifra o palabra punteada para ver de qué se hizo.',
