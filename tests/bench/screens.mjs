@@ -39,7 +39,7 @@ const browser = await chromium.launch({
   args: ['--no-sandbox', '--disable-gpu', '--enable-unsafe-swiftshader', '--disable-background-networking'],
 });
 try {
-  const demo = await createDemo(service.store, { hashPassword, demoOf: null });
+  const demo = await createDemo(service.store, { hashPassword, demoOf: null, now: new Date() });
   const { email, password } = demo.signIns.find((each) => each.role === 'manager');
   await plan(await signIn(email, password), DEMO_TODAY, DEMO_WEEK, 5);
   report({ firstLoadOf: 'the demo’s week', ...(await firstLoad(email, password)) });
