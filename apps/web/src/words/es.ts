@@ -99,7 +99,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'week.was': 'Antes: {site}',
   'week.day-figures': '{driving}, {distance}',
   'week.overtime': 'horas extra {time}',
-  'week.lunch': 'almuerzo',
+  'week.lunch': 'comida',
   'week.promised': 'prometida {slot}',
   'week.visit-label':
     '{order}. {site}, {technician}, {times}, {machines, plural, one {# máquina} other {# máquinas}}, {state} {promised}',

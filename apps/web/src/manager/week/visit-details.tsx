@@ -8,6 +8,7 @@ import { FileButton } from '../../design/file-button.js';
 import { Why } from '../../design/why.js';
 import { useWords, type Words } from '../../words/words.js';
 import { AnswerOfSite } from './answer-of-site.js';
+import { Evidence } from './evidence.js';
 import { HoldAndBar } from './hold-and-bar.js';
 import style from './week.module.css';
 
@@ -63,11 +64,7 @@ export function VisitDetails({ visit, sites, machines, onMove, onClose }: Props)
                 <li key={item.id}>
                   <Why label={words.work(item)} title={words.work(item)}>
                     <p>{itemReason(item, { t, money, minutes })}</p>
-                    {item.reason === null ? null : (
-                      <p className="pencil small" lang="en">
-                        {item.reason}
-                      </p>
-                    )}
+                    <Evidence item={item} />
                   </Why>{' '}
                   <span className="figure pencil">{minutes(item.minutes)}</span>{' '}
                   <span className={style.role}>{t(`role.${item.role}`)}</span>
