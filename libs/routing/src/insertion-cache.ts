@@ -3,59 +3,80 @@ import type { WorkingPlan } from './working-plan.js';
 
 /**
  * Remembers the two best insertions per stop and route while neither the route nor what is open at the stop changes.
- * Insertions that cost `best` or more may be missing; what is remembered holds for all cheaper than its limit.
- * Changes speed only: with the cache off the same plan comes out. The answer is in the fields of `scan`.
+ * One row per stop: what a loop over the routes reads lies together. `bring` forgets what the accepted changes since the
+ * row's last use have made stale (NaN), `fill` looks anew.
+ *
+ * Insertions that cost the row's limit or more may be missing. Changes speed only: with the cache off the same plan
+ * comes out.
  */
 export class InsertionCache {
   readonly scan: InsertionScan;
-  private readonly version: Int32Array;
+  /** Cost of the best insertion at stop × vehicles + vehicle; NaN = not known, Infinity = none. */
+  readonly cost: Float64Array;
+  private readonly second: Float64Array;
+  /** Four numbers a cell: position and option of the best and of the second. */
+  private readonly where: Int32Array;
+  /** Per stop: accepted changes taken into account, what was open, and the limit of its costs. */
+  private readonly known: Int32Array;
   private readonly open: Int32Array;
   private readonly limit: Float64Array;
-  private readonly cost1: Float64Array;
-  private readonly cost2: Float64Array;
-  private readonly where: Int32Array;
+  private readonly routes: number;
 
   constructor(
     private readonly plan: WorkingPlan,
-    private readonly enabled: boolean,
+    readonly enabled: boolean,
   ) {
     this.scan = new InsertionScan(plan);
-    const cells = enabled ? plan.problem.stops.count * plan.problem.vehicles.count : 0;
-    this.version = new Int32Array(cells).fill(-1);
-    this.open = new Int32Array(cells);
-    this.limit = new Float64Array(cells);
-    this.cost1 = new Float64Array(cells);
-    this.cost2 = new Float64Array(cells);
-    this.where = new Int32Array(cells * 4);
+    this.routes = plan.problem.vehicles.count;
+    const rows = enabled ? plan.problem.stops.count : 0;
+    this.cost = new Float64Array(rows * this.routes).fill(Number.NaN);
+    this.second = new Float64Array(rows * this.routes);
+    this.where = new Int32Array(rows * this.routes * 4);
+    this.known = new Int32Array(rows);
+    this.open = new Int32Array(rows);
+    this.limit = new Float64Array(rows).fill(-Infinity);
   }
 
-  /** @param limit at least `best`; the same for all routes a stop is offered to, so that more can be remembered */
-  find(stop: number, v: number, best: number, limit: number): void {
-    const { plan, scan } = this;
-    if (!this.enabled || plan.routeTouched[v] === 1) {
-      scan.scan(stop, v, best);
+  /** Makes the stop's row fit the accepted plan, for costs below `limit`. */
+  bring(stop: number, limit: number): void {
+    if (!this.enabled) return;
+    const { plan, routes } = this;
+    const row = stop * routes;
+    const changes = plan.changeCount;
+    const since = this.known[stop]!;
+    this.known[stop] = changes;
+    if (this.open[stop] !== plan.open[stop] || limit > this.limit[stop]! || changes - since > routes) {
+      this.cost.fill(Number.NaN, row, row + routes);
+      this.open[stop] = plan.open[stop]!;
+      this.limit[stop] = limit;
       return;
     }
-    const cell = stop * plan.problem.vehicles.count + v;
-    const four = cell * 4;
-    if (this.version[cell] === plan.version[v] && this.open[cell] === plan.open[stop] && best <= this.limit[cell]!) {
-      scan.cost1 = this.cost1[cell]!;
-      scan.cost2 = this.cost2[cell]!;
-      scan.position1 = this.where[four]!;
-      scan.option1 = this.where[four + 1]!;
-      scan.position2 = this.where[four + 2]!;
-      scan.option2 = this.where[four + 3]!;
-      return;
-    }
-    scan.scan(stop, v, limit);
-    this.limit[cell] = limit;
-    this.version[cell] = plan.version[v]!;
-    this.open[cell] = plan.open[stop]!;
-    this.cost1[cell] = scan.cost1;
-    this.cost2[cell] = scan.cost2;
-    this.where[four] = scan.position1;
-    this.where[four + 1] = scan.option1;
-    this.where[four + 2] = scan.position2;
-    this.where[four + 3] = scan.option2;
+    for (let k = since; k < changes; k++) this.cost[row + plan.changed(k)] = Number.NaN;
+  }
+
+  /** Looks for insertions into a route as it was accepted, and remembers them. @returns cost of the best */
+  fill(stop: number, v: number): number {
+    const { scan } = this;
+    const cell = stop * this.routes + v;
+    scan.scan(stop, v, this.limit[stop]!);
+    this.cost[cell] = scan.cost1;
+    this.second[cell] = scan.cost2;
+    this.where[cell * 4] = scan.position1;
+    this.where[cell * 4 + 1] = scan.option1;
+    this.where[cell * 4 + 2] = scan.position2;
+    this.where[cell * 4 + 3] = scan.option2;
+    return scan.cost1;
+  }
+
+  /** Puts what is remembered into the fields of `scan`. */
+  recall(stop: number, v: number): void {
+    const { scan, where } = this;
+    const cell = stop * this.routes + v;
+    scan.cost1 = this.cost[cell]!;
+    scan.cost2 = this.second[cell]!;
+    scan.position1 = where[cell * 4]!;
+    scan.option1 = where[cell * 4 + 1]!;
+    scan.position2 = where[cell * 4 + 2]!;
+    scan.option2 = where[cell * 4 + 3]!;
   }
 }

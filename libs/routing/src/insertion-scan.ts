@@ -51,7 +51,7 @@ export class InsertionScan {
 
   private scanPlain(stop: number, v: number, service: number, worth: number, window: number): void {
     const { plan } = this;
-    const { problem, placeAt, out1, late1 } = plan;
+    const { problem, placeAt, arcAt, out1, late1 } = plan;
     const P = problem.places;
     const row = problem.stops.place[stop]! * P;
     const cls = problem.vehicles.costClass[v]!;
@@ -67,15 +67,17 @@ export class InsertionScan {
     let cost2 = Infinity;
     let at1 = -1;
     let at2 = -1;
-    let before = placeAt[base]!;
     for (let p = base; p <= end; p++) {
-      const after = placeAt[p + 1]!;
-      const arrival = out1[p]! + minutesFrom[row + before]!;
-      if (out1[p]! > lastStart) break;
-      const leave = Math.max(arrival, open) + service;
-      if (arrival <= lastStart && leave + minutesTo[row + after]! <= late1[p + 1]!) {
-        const direct = end > base ? arcs[before * P + after]! : 0;
-        const delta = costFrom[row + before]! + arcs[row + after]! - direct;
+      const out = out1[p]!;
+      if (out > lastStart) break;
+      const late = late1[p + 1]!;
+      if (Math.max(out, open) + service > late) continue;
+      const before = row + placeAt[p]!;
+      const arrival = out + minutesFrom[before]!;
+      if (arrival > lastStart) continue;
+      const after = row + placeAt[p + 1]!;
+      if (Math.max(arrival, open) + service + minutesTo[after]! <= late) {
+        const delta = costFrom[before]! + arcs[after]! - arcAt[p]!;
         if (delta < cost1) {
           cost2 = cost1;
           at2 = at1;
@@ -86,7 +88,6 @@ export class InsertionScan {
           at2 = p;
         }
       }
-      before = after;
     }
     if (at1 >= 0) {
       this.cost1 = cost1 + constant;
@@ -126,8 +127,7 @@ export class InsertionScan {
       if (Math.min(out0[p]!, out1[p]!) > lastStart) break;
       const before = placeAt[p]!;
       const after = placeAt[p + 1]!;
-      const direct = end > base ? arcs[before * P + after]! : 0;
-      const travel = constant + costFrom[row + before]! + arcs[row + after]! - direct;
+      const travel = constant + costFrom[row + before]! + arcs[row + after]! - plan.arcAt[p]!;
       if (travel - most >= Math.min(this.cost2, limit)) continue;
       const drive = plan.minutesFrom[row + before]!;
       const onward = plan.minutesTo[row + after]!;
@@ -197,8 +197,7 @@ export class InsertionScan {
     for (let p = base; p <= end; p++) {
       const before = plan.placeAt[p]!;
       const after = plan.placeAt[p + 1]!;
-      const direct = end > base ? arcs[before * P + after]! : 0;
-      if (costFrom[row + before]! + arcs[row + after]! - direct - most >= limit) continue;
+      if (costFrom[row + before]! + arcs[row + after]! - plan.arcAt[p]! - most >= limit) continue;
       const drive = plan.minutesFrom[row + before]!;
       const onward = plan.minutesTo[row + after]!;
       let in1 = plan.out1[p]! + drive;

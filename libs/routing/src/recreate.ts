@@ -95,14 +95,24 @@ export class GreedyRecreate {
     let bestVehicle = -1;
     let bestPosition = 0;
     let bestOption = 0;
+    cache.bring(stop, limit);
+    const { cost, enabled } = cache;
+    const row = stop * vehicles.count;
     for (let k = 0; k < count; k++) {
       const v = servers[k]!;
+      const isFresh = !enabled || plan.routeTouched[v] === 1;
+      if (!isFresh) {
+        let known = cost[row + v]!;
+        if (Number.isNaN(known)) known = cache.fill(stop, v);
+        if (known >= best) continue;
+      }
       if (plan.length[v] === 0) {
         if (this.kindSeen[vehicles.kind[v]!] === round) continue;
         this.kindSeen[vehicles.kind[v]!] = round;
       }
       if (!plan.admits(stop, v)) continue;
-      cache.find(stop, v, best, limit);
+      if (isFresh) scan.scan(stop, v, best);
+      else cache.recall(stop, v);
       if (scan.cost1 < best) {
         if (!random.chance(blink)) {
           best = scan.cost1;
@@ -128,30 +138,42 @@ export class GreedyRecreate {
   }
 
   /**
-   * The routes a stop is offered to: all that can serve it while they are few; else those being rebuilt, those that pass
-   * near it, and a handful drawn anew.
+   * The routes a stop is offered to: all that can serve it while they are few; else those being rebuilt, a few that pass
+   * near it, and one drawn anew. Offering it to all took three times as long and ended no better: what few routes see
+   * differs from time to time, which blinks alone do not bring about.
    */
   private worthAsking(stop: number, round: number): Int32Array {
     const servers = this.servers[stop]!;
     const { manyRoutes, nearRoutes, drawnRoutes } = this.parameters;
     if (servers.length <= manyRoutes) return servers;
-    const { plan, asked, askedAt, random, reach } = this;
+    const { plan, asked, askedAt, random, reach, neighbours } = this;
+    const { routeOf, firstSlot, touchedRoutes, touchedRouteCount } = plan;
     const { vehicles, windowList } = plan.problem;
-    this.askedCount = 0;
     const row = stop * vehicles.count;
-    const ask = (v: number) => {
-      if (askedAt[v] === round || windowList[row + v]! < 0) return;
+    let count = 0;
+    for (let k = 0; k < touchedRouteCount; k++) {
+      const v = touchedRoutes[k]!;
       askedAt[v] = round;
-      asked[this.askedCount++] = v;
-    };
-    for (let k = 0; k < plan.touchedRouteCount; k++) ask(plan.touchedRoutes[k]!);
-    for (let k = 0; k < reach && this.askedCount < nearRoutes; k++) {
-      const near = this.neighbours[stop * reach + k]!;
-      for (let x = plan.firstSlot[near]!; x < plan.firstSlot[near + 1]!; x++) {
-        if (plan.routeOf[x]! >= 0) ask(plan.routeOf[x]!);
+      if (windowList[row + v]! >= 0) asked[count++] = v;
+    }
+    const enough = count + nearRoutes;
+    const end = (stop + 1) * reach;
+    for (let k = stop * reach; k < end && count < enough; k++) {
+      const near = neighbours[k]!;
+      for (let x = firstSlot[near]!; x < firstSlot[near + 1]!; x++) {
+        const v = routeOf[x]!;
+        if (v < 0 || askedAt[v] === round) continue;
+        askedAt[v] = round;
+        if (windowList[row + v]! >= 0) asked[count++] = v;
       }
     }
-    for (let k = 0; k < drawnRoutes; k++) ask(servers[random.below(servers.length)]!);
+    for (let k = 0; k < drawnRoutes; k++) {
+      const v = servers[random.below(servers.length)]!;
+      if (askedAt[v] === round) continue;
+      askedAt[v] = round;
+      asked[count++] = v;
+    }
+    this.askedCount = count;
     return asked;
   }
 
@@ -186,8 +208,13 @@ export class GreedyRecreate {
 /** From more vehicles than this on, a stop's length is judged by a few: making the menus of all of them takes long. */
 const MENUS_LOOKED_AT = 60;
 const FEW_MENUS = 4;
+/** Minutes added to a stop's service when its worth per minute is judged. Own choice. */
+const DRIVE_TO_IT = 15;
 
-/** Random 4, most minutes 4, far 2, near 1, narrow windows 2, early 2, late 2, dearest to leave out 3. */
+/**
+ * Random 4, most minutes 4, far 2, near 1, narrow windows 2, early 2, late 2; where stops may be left out at different
+ * prices also dearest to leave out 3, and most worth per minute 16: when days are full, minutes are what is scarce.
+ */
 function recreateOrders(plan: WorkingPlan, servers: Int32Array[]): { key: Float64Array; weight: number }[] {
   const { problem } = plan;
   const { stops, vehicles, windowList, windowStart, windowOpen, windowClose, menus, places } = problem;
@@ -200,6 +227,7 @@ function recreateOrders(plan: WorkingPlan, servers: Int32Array[]): { key: Float6
   const early = make();
   const late = make();
   const dear = make();
+  const dense = make();
   for (let s = 0; s < n; s++) {
     let span = 0;
     let first = Infinity;
@@ -230,6 +258,7 @@ function recreateOrders(plan: WorkingPlan, servers: Int32Array[]): { key: Float6
     early[s] = first;
     late[s] = -last;
     dear[s] = -menus.ceiling(s, 0);
+    dense[s] = dear[s]! / (most + DRIVE_TO_IT);
   }
   const spread = dear.some((value) => value !== dear[0]);
   return [
@@ -240,6 +269,11 @@ function recreateOrders(plan: WorkingPlan, servers: Int32Array[]): { key: Float6
     { key: narrow, weight: 2 },
     { key: early, weight: 2 },
     { key: late, weight: 2 },
-    ...(spread ? [{ key: dear, weight: 3 }] : []),
+    ...(spread
+      ? [
+          { key: dear, weight: 3 },
+          { key: dense, weight: 16 },
+        ]
+      : []),
   ];
 }

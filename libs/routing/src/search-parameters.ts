@@ -13,6 +13,10 @@ export interface SearchParameters {
   /** First and last temperature as a multiple of the mean travel cost per placed visit. */
   firstTemperature: number;
   lastTemperature: number;
+  /** Iterations per stop that a round of cooling wants, rounds at most, and the share of heat a later round begins with. */
+  roundPerStop: number;
+  mostRounds: number;
+  reheat: number;
   /** Routes remembered for combining. */
   mostPooled: number;
   /** Unserved stops offered per iteration, at most: near the seed, and anywhere. */
@@ -32,22 +36,25 @@ export interface SearchParameters {
 }
 
 export const DEFAULT_PARAMETERS: SearchParameters = {
-  meanRemoved: 15,
+  meanRemoved: 12,
   longestString: 20,
   splitShare: 0.5,
   splitGrowth: 0.01,
   blink: 0.03,
   firstTemperature: 1,
   lastTemperature: 0.05,
+  roundPerStop: 2500,
+  mostRounds: 3,
+  reheat: 0.3,
   mostPooled: 2500,
   unservedNear: 6,
   unservedAnywhere: 3,
   shorterOption: 0.03,
   lenientShare: 0.08,
   lenience: 4,
-  manyRoutes: 60,
-  nearRoutes: 24,
-  drawnRoutes: 8,
+  manyRoutes: 5,
+  nearRoutes: 4,
+  drawnRoutes: 1,
   insertionCache: true,
   earlyAbort: true,
 };

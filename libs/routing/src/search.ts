@@ -52,6 +52,8 @@ const CHECK_EVERY = 256;
 const COMBINE_AT = 0.9;
 /** A plan of another search is taken over when it is better by so many mean arc costs; at the end, when better at all. */
 const ADOPT_FROM = 2;
+/** Share of a run after which its whole length in iterations is known well enough. */
+const LENGTH_KNOWN_AT = 0.02;
 /** Accepted changes between two notes of the plan's routes. */
 const NOTED_EVERY = 40;
 
@@ -105,6 +107,8 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
 
   const scale = meanArcCost(plan);
   let temperature = scale * parameters.firstTemperature;
+  let rounds = 0;
+  let round = 0;
   let iterations = 0;
   for (; ; iterations++) {
     const isCheck = iterations % CHECK_EVERY === 0 || iterations === options.stop.limit;
@@ -123,10 +127,17 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
         plan.replaceRoutes(bestRoutes);
         restart(chooseRoutes(plan, pool.columns, options.choice!) ?? bestRoutes, iterations);
       }
-      temperature =
-        scale *
-        parameters.firstTemperature *
-        roundedPower(parameters.lastTemperature / parameters.firstTemperature, share);
+      if (rounds === 0 && share >= LENGTH_KNOWN_AT) {
+        rounds = roundsFor(Math.round(iterations / share), problem.stops.count, parameters);
+      }
+      const at = Math.min(Math.floor(share * rounds), rounds - 1);
+      if (at > round) {
+        round = at;
+        restart(bestRoutes, iterations);
+      }
+      const first = parameters.firstTemperature * (round > 0 ? parameters.reheat : 1);
+      const cooled = share * Math.max(1, rounds) - round;
+      temperature = scale * first * roundedPower(parameters.lastTemperature / first, cooled);
     }
     const threshold = current + temperature * random.minusLog();
     const lenience = random.chance(parameters.lenientShare)
@@ -185,6 +196,12 @@ function meanArcCost(plan: WorkingPlan): number {
     1,
     stops.place.reduce((sum, place) => sum + plan.costTo[0]![base * places + place]!, 0) / stops.count,
   );
+}
+
+/** Times to cool down: once, and again from the best plan while there are iterations enough for every stop. */
+function roundsFor(total: number, stops: number, parameters: SearchParameters): number {
+  const affordable = Math.floor(total / (Math.max(1, stops) * parameters.roundPerStop));
+  return Math.max(1, Math.min(parameters.mostRounds, affordable));
 }
 
 /** base^share rounded to 2^-20: powers may differ in the last digit between engine versions. */

@@ -38,6 +38,8 @@ export class WorkingPlan {
   readonly load: Int32Array;
   readonly slotAt: Int32Array;
   readonly placeAt: Int32Array;
+  /** Cost of the arc to the next position; 0 in an empty route, which is not driven. */
+  readonly arcAt: Int32Array;
   readonly out0: Int32Array;
   readonly out1: Int32Array;
   readonly late0: Int32Array;
@@ -67,7 +69,10 @@ export class WorkingPlan {
 
   cost = 0;
   private committedCost = 0;
-  private stamp = 0;
+  /** Routes changed by accepted changes so far. */
+  changeCount = 0;
+  /** The latest of them, in turn. */
+  private readonly changes: Int32Array;
 
   readonly touchedRoutes: Int32Array;
   touchedRouteCount = 0;
@@ -82,6 +87,7 @@ export class WorkingPlan {
     overtime: Int32Array;
     slotAt: Int32Array;
     placeAt: Int32Array;
+    arcAt: Int32Array;
     out0: Int32Array;
     out1: Int32Array;
     late0: Int32Array;
@@ -109,8 +115,10 @@ export class WorkingPlan {
     this.load = ints(vehicles.count);
     this.overtime = ints(vehicles.count);
     this.version = ints(vehicles.count);
+    this.changes = ints(Math.max(1, vehicles.count));
     this.slotAt = ints(cells).fill(-1);
     this.placeAt = ints(cells);
+    this.arcAt = ints(cells);
     this.out0 = ints(cells);
     this.out1 = ints(cells);
     this.late0 = ints(cells);
@@ -125,9 +133,11 @@ export class WorkingPlan {
     this.open = ints(stops.count);
     this.crowdDay = ints(problem.visitsPerDay.length * problem.days);
     this.minutesTo = problem.minutes;
-    this.minutesFrom = transpose(problem.minutes, problem.places);
+    this.minutesFrom = turned(problem.minutes, problem.places);
     this.costTo = problem.arcCost;
-    this.costFrom = problem.arcCost.map((matrix) => transpose(matrix, problem.places));
+    this.costFrom = problem.arcCost.map((matrix) =>
+      matrix === problem.minutes ? this.minutesFrom : turned(matrix, problem.places),
+    );
     this.touchedRoutes = ints(vehicles.count);
     this.routeTouched = new Uint8Array(vehicles.count);
     this.touchedStops = ints(stops.count);
@@ -139,6 +149,7 @@ export class WorkingPlan {
       overtime: this.overtime.slice(),
       slotAt: this.slotAt.slice(),
       placeAt: this.placeAt.slice(),
+      arcAt: this.arcAt.slice(),
       out0: this.out0.slice(),
       out1: this.out1.slice(),
       late0: this.late0.slice(),
@@ -265,11 +276,15 @@ export class WorkingPlan {
     const lunch = fleet.lunchMinutes[v]!;
     const from = fleet.lunchFrom[v]!;
     const to = fleet.lunchTo[v]!;
-    const { out0, out1, late0, late1, reg0, reg1, slotAt, placeAt, minutesTo, minutesOf } = this;
+    const { out0, out1, late0, late1, reg0, reg1, slotAt, placeAt, arcAt, minutesTo, minutesOf } = this;
+    const arcs = this.costTo[fleet.costClass[v]!]!;
+    if (n === 0) arcAt[base] = 0;
     out0[base] = lunch > 0 ? fleet.shiftStart[v]! : NEVER;
     out1[base] = lunch > 0 ? NEVER : fleet.shiftStart[v]!;
     for (let p = base + 1; p <= base + n + 1; p++) {
-      const travel = minutesTo[placeAt[p - 1]! * P + placeAt[p]!]!;
+      const arc = placeAt[p - 1]! * P + placeAt[p]!;
+      if (n > 0) arcAt[p - 1] = arcs[arc]!;
+      const travel = minutesTo[arc]!;
       let in0 = NEVER;
       let in1 = out1[p - 1]! + travel;
       if (lunch > 0) {
@@ -341,13 +356,19 @@ export class WorkingPlan {
     return fleet.lunchMinutes[v]! > 0 && this.out0[end]! <= Math.min(latest, fleet.lunchTo[v]!);
   }
 
+  /** The route of the k-th accepted change; only as many as there are vehicles are remembered. */
+  changed(k: number): number {
+    return this.changes[k % this.changes.length]!;
+  }
+
   /** Makes the present plan the accepted one. */
   commit(): void {
     const { kept, stride } = this;
     for (let k = 0; k < this.touchedRouteCount; k++) {
       const v = this.touchedRoutes[k]!;
       copyRoute(this, kept, v, stride, this.length[v]!);
-      this.version[v] = ++this.stamp;
+      this.changes[this.changeCount % this.changes.length] = v;
+      this.version[v] = ++this.changeCount;
       this.routeTouched[v] = 0;
     }
     for (let k = 0; k < this.touchedStopCount; k++) {
@@ -476,12 +497,19 @@ export class WorkingPlan {
   }
 }
 
+/** The transposed matrix; a symmetric one is its own, and one copy of it stays closer to the processor than two. */
+function turned(matrix: Int32Array, n: number): Int32Array {
+  const other = transpose(matrix, n);
+  return other.every((value, k) => value === matrix[k]) ? matrix : other;
+}
+
 interface RouteArrays {
   length: Int32Array;
   load: Int32Array;
   overtime: Int32Array;
   slotAt: Int32Array;
   placeAt: Int32Array;
+  arcAt: Int32Array;
   out0: Int32Array;
   out1: Int32Array;
   late0: Int32Array;
@@ -498,6 +526,7 @@ function copyRoute(from: RouteArrays, to: RouteArrays, v: number, stride: number
   for (let p = base; p <= base + length + 1; p++) {
     to.slotAt[p] = from.slotAt[p]!;
     to.placeAt[p] = from.placeAt[p]!;
+    to.arcAt[p] = from.arcAt[p]!;
     to.out0[p] = from.out0[p]!;
     to.out1[p] = from.out1[p]!;
     to.late0[p] = from.late0[p]!;
