@@ -139,7 +139,7 @@ export class GreedyRecreate {
 
   /**
    * The routes a stop is offered to: all that can serve it while they are few; else those being rebuilt, a few that pass
-   * near it, and one drawn anew. Offering it to all took three times as long and ended no better: what few routes see
+   * near it, and one drawn anew. Offering it to all took nearly twice as long and ended no better: what few routes see
    * differs from time to time, which blinks alone do not bring about.
    */
   private worthAsking(stop: number, round: number): Int32Array {
