@@ -20,10 +20,11 @@ export class StringRuin {
   private round = 0;
   /** Stops of the accepted plan where something is open and a further visit is possible. */
   private readonly unserved: Int32Array;
-  private unservedCount = 0;
+  unservedCount = 0;
   private placed: Int32Array;
   private placedCount = 0;
   private usedRoutes = 0;
+  private readonly removed: number;
 
   constructor(
     private readonly plan: WorkingPlan,
@@ -38,6 +39,8 @@ export class StringRuin {
     this.mark = new Int32Array(n).fill(-1);
     this.unserved = new Int32Array(n);
     this.placed = new Int32Array(plan.slotCount);
+    const isMany = plan.problem.vehicles.count > parameters.manyRoutes;
+    this.removed = isMany ? parameters.meanRemovedOfMany : parameters.meanRemoved;
   }
 
   /** To be called after every accepted change. */
@@ -67,7 +70,7 @@ export class StringRuin {
     }
     const mean = this.placedCount / Math.max(1, this.usedRoutes);
     const longest = Math.max(1, Math.min(parameters.longestString, mean));
-    const strings = Math.floor(1 + (random.next() / 4294967296) * ((4 * parameters.meanRemoved) / (1 + longest) - 1));
+    const strings = Math.floor(1 + (random.next() / 4294967296) * ((4 * this.removed) / (1 + longest) - 1));
     const seed = plan.stopOf[this.placed[random.below(this.placedCount)]!]!;
     const wanted = this.unservedCount === 0 ? 0 : random.below(parameters.unservedNear + 1);
     let taken = 0;

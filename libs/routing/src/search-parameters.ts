@@ -1,7 +1,8 @@
 /** Settings of the search; each with the value that measured best, see the room's README. */
 export interface SearchParameters {
-  /** c: visits taken out per iteration, on average. */
+  /** c: visits taken out per iteration, on average; and where routes are many, since iterations are scarce there. */
   meanRemoved: number;
+  meanRemovedOfMany: number;
   /** L: longest string. */
   longestString: number;
   /** α: share of split strings. */
@@ -27,7 +28,7 @@ export interface SearchParameters {
   /** Share of iterations in which a visit may cost something by itself, and how much at most, in mean arc costs. */
   lenientShare: number;
   lenience: number;
-  /** From more routes than this on, a stop is offered to some of them only: so many near it, and so many drawn. */
+  /** From more vehicles than this on, a stop is offered to some of them only: so many near it, and so many drawn. */
   manyRoutes: number;
   nearRoutes: number;
   drawnRoutes: number;
@@ -36,7 +37,8 @@ export interface SearchParameters {
 }
 
 export const DEFAULT_PARAMETERS: SearchParameters = {
-  meanRemoved: 12,
+  meanRemoved: 15,
+  meanRemovedOfMany: 10,
   longestString: 20,
   splitShare: 0.5,
   splitGrowth: 0.01,
@@ -44,7 +46,7 @@ export const DEFAULT_PARAMETERS: SearchParameters = {
   firstTemperature: 1,
   lastTemperature: 0.05,
   roundPerStop: 2500,
-  mostRounds: 3,
+  mostRounds: 4,
   reheat: 0.3,
   mostPooled: 2500,
   unservedNear: 6,
@@ -52,7 +54,7 @@ export const DEFAULT_PARAMETERS: SearchParameters = {
   shorterOption: 0.03,
   lenientShare: 0.08,
   lenience: 4,
-  manyRoutes: 5,
+  manyRoutes: 20,
   nearRoutes: 4,
   drawnRoutes: 1,
   insertionCache: true,

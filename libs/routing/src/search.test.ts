@@ -20,9 +20,23 @@ describe('solve', () => {
   });
 
   it('gives the same plan with the insertion cache off', () => {
-    for (const extra of [{}, { asymmetric: true }, { options: 3 }]) {
+    for (const extra of [{}, { asymmetric: true }, { options: 3 }, { stops: 60, vehicles: 24 }]) {
       const problem = week(2, extra);
       expect(run(problem, 500, { parameters: { insertionCache: false } })).toEqual(run(problem, 500));
+    }
+  });
+
+  it('cools anew from the best plan where stops are few, and a run cut short is the beginning of the whole one', () => {
+    const problem = week(4, { stops: 8 });
+    const improvements = (stop: SolveOptions['stop']) => {
+      const seen: [number, number][] = [];
+      const result = run(problem, 0, { stop, onBest: ({ iterations, cost }) => seen.push([iterations, cost]) });
+      expect(planCost(problem, result.routes)).toBe(result.cost);
+      return seen;
+    };
+    const whole = improvements(maxIterations(60_000));
+    for (const cutAt of [1000, 20_000, 40_000]) {
+      expect(improvements(maxIterations(60_000, cutAt))).toEqual(whole.filter(([at]) => at <= cutAt));
     }
   });
 

@@ -80,6 +80,7 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
   recreate.apply(everyStop, everyStop.length, Infinity, 0);
   plan.commit();
   ruin.survey();
+  recreate.heedMinutes(ruin.unservedCount / Math.max(1, problem.stops.count));
 
   let current = plan.cost;
   let best = plan.cost;
