@@ -75,7 +75,7 @@ export function checkCost(lookup: SnapshotLookup, plan: WeekPlan, report: Report
 }
 
 /** Deferral cost plus its share of a typical later trip: fee, set-up, and the mean of the three shortest drives there. */
-function deferralPrice(lookup: SnapshotLookup, item: PlanningItem): number {
+export function deferralPrice(lookup: SnapshotLookup, item: PlanningItem): number {
   const { snapshot } = lookup;
   const site = lookup.sites.get(lookup.machines.get(item.machineId)!.siteId)!;
   const drives = lookup.drivesTo(site.id, snapshot.sites.length > 1 ? 'sites' : 'bases').slice(0, 3);
@@ -92,7 +92,7 @@ function deferralPrice(lookup: SnapshotLookup, item: PlanningItem): number {
 }
 
 /** Own minutes at the average wage, by the snapshot's share. */
-function labourPutOff(lookup: SnapshotLookup, item: PlanningItem): number {
+export function labourPutOff(lookup: SnapshotLookup, item: PlanningItem): number {
   return Math.round(((lookup.snapshot.laterLabourShare ?? 0) * averageWage(lookup) * item.minutes) / 60);
 }
 
