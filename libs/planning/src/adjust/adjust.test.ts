@@ -27,6 +27,21 @@ describe('a standing week', () => {
     expect(lost.homeless.length).toBeGreaterThan(0);
     expect(evaluateDraft(lost.instance, lost.draft)).not.toBeNull();
   });
+
+  it('keeps the rest of a day on which several visits cannot be kept', () => {
+    const v = week.draft.findIndex((visits) => new Set(visits.map(({ site }) => site)).size > 2);
+    const visits = week.draft[v]!;
+    const { technician, date } = week.instance.technicianDays[v]!;
+    const open = shop.sites
+      .map((site, s) => ({ site, s }))
+      .filter(({ s }) => visits.slice(0, 2).some((each) => each.site === s));
+    const barred = open.map(({ site }) => ({ siteId: site.id, technicianId: shop.technicians[technician]!.id, date }));
+    const lost = standingAgain({ ...shop, barred }, week);
+    const isLost = ({ site, promise }: (typeof visits)[number]) =>
+      promise?.kind !== 'frozen' && open.some(({ s }) => s === site);
+    expect(visits.filter(isLost).length).toBeGreaterThan(1);
+    expect(lost.homeless).toEqual(visits.filter(isLost).map((visit) => visit.visitId));
+  });
 });
 
 describe('prices of moving', () => {

@@ -61,8 +61,11 @@ export function standingWeek(snapshot: PlanningSnapshot, visits: readonly Standi
     );
     const site = siteOf.get(visit.siteId);
     const items = visit.itemIds.flatMap((id) => itemOf.get(id) ?? []).sort((a, b) => a - b);
-    if (v < 0 || site === undefined || items.length === 0) homeless.push(visit.visitId);
-    else draft[v]!.push({ visitId: visit.visitId, site, items, promise: promiseOf.get(visit.visitId) ?? null });
+    const named = site === undefined ? null : { site, items, promise: promiseOf.get(visit.visitId) ?? null };
+    // What cannot stand by itself goes first: else its neighbours would seem to be in its way.
+    if (v < 0 || named === null || items.length === 0 || evaluateRoute(instance, v, [named]) === null)
+      homeless.push(visit.visitId);
+    else draft[v]!.push({ visitId: visit.visitId, ...named });
   }
   for (const [v, visits] of draft.entries()) {
     while (visits.length > 0 && evaluateRoute(instance, v, visits) === null) {
