@@ -26,10 +26,18 @@ const PICTURE = Buffer.from(
   let api: Awaited<ReturnType<typeof runningApi>>;
   let browser: Browser;
 
+  /** The shop's own calendar stands at this day now. */
+  async function liveOn(day: string): Promise<void> {
+    const today = new Intl.DateTimeFormat('en-CA', { timeZone: 'America/Chicago' }).format(new Date());
+    const clockShiftDays = Math.round((Date.parse(day) - Date.parse(today)) / 86_400_000);
+    await database.store.asOwner((tx) => tx.shop.updateMany({ data: { clockShiftDays } }));
+  }
+
   beforeAll(async () => {
     database = await freshDatabase();
     api = await runningApi(database);
     await plannedShop(database, api);
+    await liveOn('2026-06-07');
     browser = await openBrowser();
   }, SLOW_MS);
   afterAll(async () => {
@@ -59,10 +67,10 @@ const PICTURE = Buffer.from(
       await page.getByText(/h less than last time/).waitFor();
       await page.getByRole('button', { name: 'Delete the last figure' }).click();
       await page.getByRole('button', { name: 'Delete the last figure' }).click();
-      for (const key of '700.5') await page.getByRole('button', { name: key, exact: true }).click();
+      for (const key of '540.5') await page.getByRole('button', { name: key, exact: true }).click();
       await page.getByRole('button', { name: 'Save the hours' }).click();
       await page.getByText('The hours are saved.').waitFor();
-      await page.getByText(/^last 700.5 h/).waitFor();
+      await page.getByText(/^last 540.5 h/).waitFor();
 
       await page.getByText('Report trouble').click();
       await page.getByLabel('What does it do?').selectOption('bearing-noise');
@@ -94,7 +102,7 @@ const PICTURE = Buffer.from(
       expect(photos.body.items).toHaveLength(1);
       expect((await manager.get('/v1/blackouts')).body.items).toMatchObject([{ from: '2026-06-12', to: '2026-06-12' }]);
       const readings = await database.store.asOwner((tx) => tx.reading.findMany({ where: { source: 'supervisor' } }));
-      expect(readings.map((reading) => String(reading.hours))).toEqual(['700.5']);
+      expect(readings.map((reading) => String(reading.hours))).toEqual(['540.5']);
       expect(found).toEqual([]);
       expect(faults).toEqual([]);
     },
@@ -199,4 +207,13 @@ const PICTURE = Buffer.from(
     },
     SLOW_MS,
   );
+
+  it('counts until the Saturday to come by the shop’s calendar, however old its forecast is', async () => {
+    await liveOn('2026-06-17');
+    const { page, faults } = await visitor(browser, api.service.address, PHONE);
+    await signInAt(page, 'supervisor@small-shop.example', PASSWORD);
+    await page.getByRole('heading', { name: /can mow until Sat, Jun 20$/ }).waitFor();
+    await page.getByText('No visit is planned yet.').waitFor();
+    expect(faults).toEqual([]);
+  });
 });

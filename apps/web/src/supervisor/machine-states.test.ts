@@ -11,14 +11,25 @@ test('the Saturday to be ready for', () => {
 
 test('a machine is as its worst', () => {
   const machine = (condition: string) => ({ condition }) as Machine;
-  const service = (chance: number) => ({ kind: 'service', probabilityOverdue: [chance] }) as unknown as DueItem;
-  const stopgap = { kind: 'stopgap', probabilityOverdue: [0] } as unknown as DueItem;
-  expect(stateOf(machine('down'), [stopgap])).toBe('down');
-  expect(stateOf(machine('at-shop'), [])).toBe('in-our-hands');
-  expect(stateOf(machine('working'), [service(0.9), stopgap])).toBe('stopgap');
-  expect(stateOf(machine('working'), [service(0.5)])).toBe('overdue');
-  expect(stateOf(machine('working'), [service(0.1)])).toBe('service-soon');
-  expect(stateOf(machine('working'), [])).toBe('ready');
+  const item = (kind: string, ...probabilityOverdue: number[]) =>
+    ({ kind, costFrom: '2026-06-08', probabilityOverdue }) as unknown as DueItem;
+  const service = (...chances: number[]) => item('service', ...chances);
+  const stopgap = item('stopgap', 0);
+  expect(stateOf(machine('down'), [stopgap], '2026-06-08')).toBe('down');
+  expect(stateOf(machine('at-shop'), [], '2026-06-08')).toBe('in-our-hands');
+  expect(stateOf(machine('working'), [service(0.9), stopgap], '2026-06-08')).toBe('stopgap');
+  expect(stateOf(machine('working'), [service(0.5)], '2026-06-08')).toBe('overdue');
+  expect(stateOf(machine('working'), [service(0.1)], '2026-06-08')).toBe('service-soon');
+  expect(stateOf(machine('working'), [], '2026-06-08')).toBe('ready');
+  // Today is not the day from which an older forecast was reckoned.
+  const ageing = [service(0.1, 0.3, 0.6)];
+  for (const [today, state] of [
+    ['2026-06-04', 'service-soon'],
+    ['2026-06-09', 'service-soon'],
+    ['2026-06-10', 'overdue'],
+    ['2026-07-01', 'overdue'],
+  ] as const)
+    expect(stateOf(machine('working'), ageing, today)).toBe(state);
 });
 
 test('a machine is counted on only as long as its stopgap holds', () => {

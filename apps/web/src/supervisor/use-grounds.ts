@@ -6,7 +6,7 @@ import { canMowUntil, saturdayFrom, stateOf } from './machine-states.js';
 /** The own machines as they stand, for the Saturday to come; undefined until all of it is read. */
 export function useGrounds() {
   const shop = useShop();
-  const today = shop?.forecastAsOf ?? shop?.today ?? '2000-01-01';
+  const today = shop?.today ?? '2000-01-01';
   const saturday = saturdayFrom(today);
   const machines = useQuery(machinesQuery).data;
   const sites = useQuery(sitesQuery).data;
@@ -23,7 +23,7 @@ export function useGrounds() {
     sites,
     machines: machines.map((machine) => {
       const due = [...stopgaps, ...service].filter((item) => item.machineId === machine.id);
-      const state = stateOf(machine, due);
+      const state = stateOf(machine, due, today);
       return { machine, due, state, isReady: canMowUntil(saturday, state, due) };
     }),
     comingVisitsOf,
