@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Id, Instant, text, Version } from './primitives.js';
+import { Shop } from './shop.js';
 
 const Password = z
   .string()
@@ -16,6 +17,7 @@ export const SignedIn = z
     token: z.string(),
     expiresAt: Instant,
     person: z.object({ id: Id, name: z.string(), role: Role, shopName: z.string() }),
+    shop: Shop.pick({ id: true, timeZone: true, currency: true, units: true, clockShiftDays: true }),
   })
   .meta({ id: 'SignedIn', description: 'Send the token as `Authorization: Bearer …`; it is shown only once' });
 

@@ -51,10 +51,13 @@ export class AccessService {
     await this.store.inShop(person.shopId, (tx) =>
       tx.session.create({ data: { shopId: person.shopId, personId: person.id, tokenHash: hash, expiresAt } }),
     );
+    const { id, name, timeZone, currency, units, clockShiftDays } = person.shop;
     return {
       token: secret,
       expiresAt: expiresAt.toISOString(),
-      person: { id: person.id, name: person.name, role: person.role as PersonRole, shopName: person.shop.name },
+      person: { id: person.id, name: person.name, role: person.role as PersonRole, shopName: name },
+      // What a screen needs to write its first time and its first sum.
+      shop: { id, timeZone, currency, units, clockShiftDays },
     };
   }
 

@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { type ReactNode, useEffect } from 'react';
-import { keptShop } from '../data/kept-shop.js';
+import { keptShop, shopAtHand } from '../data/kept-shop.js';
 import { shopQuery } from '../data/queries.js';
 import { useSession } from '../data/session.js';
 import type { Shop } from '../data/types.js';
@@ -13,8 +13,8 @@ export function ShopWords({ children }: { readonly children: ReactNode }) {
   useEffect(() => {
     if (answered) keptShop.write(answered);
   }, [answered]);
-  // Without a network the shop's clock and money are those it had last.
-  const data = answered ?? (session === null ? undefined : (keptShop.read() ?? undefined));
+  // Until the shop has answered, or without a network, its clock and money are those it had last.
+  const data = answered ?? shopAtHand() ?? undefined;
   const zone = data?.timeZone ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
   return (
     <WordsProvider timeZone={zone} currency={data?.currency ?? 'USD'} units={data?.units ?? 'us'}>
