@@ -133,6 +133,34 @@ describe.each(['in process', 'BullMQ'] as const)('a week, planned %s', (mode) =>
     );
   });
 
+  it('tells of the dearest that waits, and of the rest when asked', async () => {
+    const leftOut = Array.from({ length: 30 }, (_, k) => ({
+      ...{ itemId: `${k}/x`, cents: (k * 7919) % 1000, mustDo: k === 17, code: 'time', reason: 'no room' },
+    }));
+    const far = '2031-01-06';
+    await database.store.inShop(shop.shopId, async (tx) => {
+      const { id: _, ...run } = await tx.planRun.findFirstOrThrow({ where: { status: 'done' } });
+      await tx.planRun.create({ data: { ...run, weekOf: new Date(far), snapshot: {}, plan: { leftOut } } as never });
+    });
+    const week = (await manager.get(`/v1/week?weekOf=${far}`)).body;
+    const told: typeof leftOut = [...week.leftOut];
+    expect(told.length).toBeLessThan(30);
+    expect(week).toMatchObject({ leftOutCount: 30, leftOutCents: leftOut.reduce((sum, { cents }) => sum + cents, 0) });
+    for (let next: string | null = week.leftOutNext; next !== null; ) {
+      const page = await manager.get(`/v1/week/left-out?weekOf=${far}&limit=7&cursor=${next}`);
+      expect(page.body.items.length).toBeLessThanOrEqual(7);
+      told.push(...page.body.items);
+      next = page.body.next;
+    }
+    expect(new Set(told.map(({ itemId }) => itemId)).size).toBe(30);
+    const [first, ...others] = told;
+    expect(first!.itemId).toBe('17/x');
+    expect(others.map(({ cents }) => cents)).toEqual(others.map(({ cents }) => cents).toSorted((x, y) => y - x));
+    expect((await manager.get(`/v1/week/left-out?weekOf=${far}&limit=500`)).body.items).toEqual(told);
+    for (const cursor of ['x', week.leftOutNext])
+      expect((await manager.get(`/v1/week/left-out?weekOf=2030-01-07&cursor=${cursor}`)).status).toBe(422);
+  });
+
   it('stops searching when asked, with a plan that stands', async () => {
     const asked = await manager.post('/v1/plan-runs', { weekOf: '2026-06-15', seconds: 300 });
     await until(

@@ -1825,6 +1825,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/week/left-out": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["Week_leftOut"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/week/extra-time": {
         parameters: {
             query?: never;
@@ -2802,6 +2818,25 @@ export interface components {
                 /** @enum {string} */
                 role: "manager" | "technician" | "supervisor";
                 shopName: string;
+            };
+            shop: {
+                /**
+                 * Format: uuid
+                 * @description Identifier of a row
+                 */
+                id: string;
+                timeZone: string;
+                currency: string;
+                /**
+                 * @description us = miles, ft-lb, °F first; metric = km, N·m, °C first
+                 * @enum {string}
+                 */
+                units: "us" | "metric";
+                /**
+                 * Format: int64
+                 * @description Days from the world’s calendar to the shop’s: 0, but in a demo shop
+                 */
+                clockShiftDays: number;
             };
         };
         Myself: {
@@ -5974,25 +6009,20 @@ export interface components {
             days: number;
             planRunId: string | null;
             routes: components["schemas"]["DayRoute"][];
-            leftOut: {
-                itemId: string;
-                machineId: string | null;
-                title: string;
-                /**
-                 * Format: int32
-                 * @description Integer minor units of the shop’s currency
-                 */
-                cents: number;
-                mustDo: boolean;
-                code: string;
-                reason: string;
-                /** @description The obstacle in the reason */
-                obstacle?: components["schemas"]["Clause"];
-                /** @description For what must be done: the mildest rules to give up so that it fits */
-                remedies?: string[];
-                /** @description The remedies, each by its rules */
-                remedyRules?: components["schemas"]["Clause"][][];
-            }[];
+            /** @description The first of what is left out: what must be done, then the dearest */
+            leftOut: components["schemas"]["LeftOutItem"][];
+            /**
+             * Format: int64
+             * @description How much is left out in all
+             */
+            leftOutCount: number;
+            /**
+             * Format: int64
+             * @description What leaving all of it costs
+             */
+            leftOutCents: number;
+            /** @description Cursor of the rest, for `GET /v1/week/left-out`; null when there is none */
+            leftOutNext: string | null;
             cost: {
                 [key: string]: number;
             } | null;
@@ -6117,12 +6147,37 @@ export interface components {
             /** @enum {string} */
             state: "planned" | "done" | "skipped";
         };
+        /** @description Work left for later, and what waiting costs */
+        LeftOutItem: {
+            itemId: string;
+            machineId: string | null;
+            title: string;
+            /**
+             * Format: int32
+             * @description Integer minor units of the shop’s currency
+             */
+            cents: number;
+            mustDo: boolean;
+            code: string;
+            reason: string;
+            /** @description The obstacle in the reason */
+            obstacle?: components["schemas"]["Clause"];
+            /** @description For what must be done: the mildest rules to give up so that it fits */
+            remedies?: string[];
+            /** @description The remedies, each by its rules */
+            remedyRules?: components["schemas"]["Clause"][][];
+        };
         /** @description A sentence as its key and what it speaks of, for wording it in another language: `…Cents` money, `…Date` a local date, `…Minutes` a span of time */
         Clause: {
             key: string;
             values: {
                 [key: string]: string | number;
             };
+        };
+        /** @description One page; `next` is null on the last */
+        LeftOutItemPage: {
+            items: components["schemas"]["LeftOutItem"][];
+            next: string | null;
         };
         /** @description What more time on each technician’s day would save */
         ExtraTime: {
@@ -13894,6 +13949,38 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Week"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    Week_leftOut: {
+        parameters: {
+            query: {
+                cursor?: string;
+                limit?: number;
+                /** @description Local date, YYYY-MM-DD */
+                weekOf: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What the week’s plan left for later: must-dos, then the dearest */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LeftOutItemPage"];
                 };
             };
             401: components["responses"]["SignedOut"];

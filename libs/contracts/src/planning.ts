@@ -285,29 +285,39 @@ export const DayRoute = z
     visits: z.array(Visit),
   })
   .meta({ id: 'DayRoute' });
+export const LeftOutItem = z
+  .object({
+    itemId: z.string(),
+    machineId: z.string().nullable(),
+    title: z.string(),
+    cents: Cents,
+    mustDo: z.boolean(),
+    code: z.string(),
+    reason: z.string(),
+    obstacle: Clause.optional().meta({ description: 'The obstacle in the reason' }),
+    remedies: z
+      .array(z.string())
+      .optional()
+      .meta({ description: 'For what must be done: the mildest rules to give up so that it fits' }),
+    remedyRules: z.array(z.array(Clause)).optional().meta({ description: 'The remedies, each by its rules' }),
+  })
+  .meta({ id: 'LeftOutItem', description: 'Work left for later, and what waiting costs' });
+export const LeftOutQuery = PageQuery.extend({ weekOf: LocalDate });
 export const Week = z
   .object({
     weekOf: LocalDate,
     days: z.int(),
     planRunId: Id.nullable(),
     routes: z.array(DayRoute),
-    leftOut: z.array(
-      z.object({
-        itemId: z.string(),
-        machineId: z.string().nullable(),
-        title: z.string(),
-        cents: Cents,
-        mustDo: z.boolean(),
-        code: z.string(),
-        reason: z.string(),
-        obstacle: Clause.optional().meta({ description: 'The obstacle in the reason' }),
-        remedies: z
-          .array(z.string())
-          .optional()
-          .meta({ description: 'For what must be done: the mildest rules to give up so that it fits' }),
-        remedyRules: z.array(z.array(Clause)).optional().meta({ description: 'The remedies, each by its rules' }),
-      }),
-    ),
+    leftOut: z
+      .array(LeftOutItem)
+      .meta({ description: 'The first of what is left out: what must be done, then the dearest' }),
+    leftOutCount: z.int().meta({ description: 'How much is left out in all' }),
+    leftOutCents: z.int().meta({ description: 'What leaving all of it costs' }),
+    leftOutNext: z
+      .string()
+      .nullable()
+      .meta({ description: 'Cursor of the rest, for `GET /v1/week/left-out`; null when there is none' }),
     cost: z.record(z.string(), z.int()).nullable(),
   })
   .meta({

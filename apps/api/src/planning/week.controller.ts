@@ -1,4 +1,13 @@
-import { ExtraTime, Week, WeekConfirm, WeekConfirmed, WeekQuery } from '@deckround/contracts';
+import {
+  ExtraTime,
+  LeftOutItem,
+  LeftOutQuery,
+  pageOf,
+  Week,
+  WeekConfirm,
+  WeekConfirmed,
+  WeekQuery,
+} from '@deckround/contracts';
 import { extraTime, type WeekPlan } from '@deckround/planning';
 import type { Clock } from '@deckround/platform';
 import { addDays } from '@deckround/register';
@@ -15,6 +24,7 @@ import { CLOCK, STORE } from '../http/tokens.js';
 import { instantOrNull } from '../register/values.js';
 import { loadStandingWeek } from '../week-changes/load-standing-week.js';
 import { confirmVisit } from './confirm-visit.js';
+import { leftOutOfWeek, leftOutPage } from './left-out.js';
 import { toVisitView, VISIT_INCLUDE } from './visit-view.js';
 
 const QUARTER_HOUR = 15;
@@ -34,6 +44,14 @@ export class WeekController {
   @Answers(200, Week, 'The week as it is planned now')
   read(@Caller() actor: Actor, @Query({ schema: WeekQuery }) query: z.infer<typeof WeekQuery>) {
     return this.store.inShop(actor.shopId, (tx) => readWeek(tx, query));
+  }
+
+  @Get('left-out')
+  @Allow(['manager', 'technician'], 'read')
+  @Answers(200, pageOf(LeftOutItem, 'LeftOutItem'), 'What the week’s plan left for later: must-dos, then the dearest')
+  leftOut(@Caller() actor: Actor, @Query({ schema: LeftOutQuery }) query: z.infer<typeof LeftOutQuery>) {
+    const { weekOf, cursor, limit } = query;
+    return this.store.inShop(actor.shopId, (tx) => leftOutPage(tx, weekOf, cursor, limit));
   }
 
   @Get('extra-time')
@@ -93,7 +111,6 @@ async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>) {
     select: { id: true, plan: true }, // its snapshot is megabytes
   });
   const plan = run?.plan as WeekPlan | null | undefined;
-  const titles = await titlesOf(tx, plan?.leftOut.map((each) => each.itemId) ?? []);
   return {
     weekOf: query.weekOf,
     days: query.days,
@@ -113,30 +130,7 @@ async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>) {
         )
         .map(toVisitView),
     })),
-    leftOut: (plan?.leftOut ?? []).map((each) => ({
-      ...each,
-      ...(titles.get(each.itemId) ?? { machineId: null, title: each.itemId }),
-    })),
+    ...(await leftOutOfWeek(tx, run)),
     cost: plan ? { ...plan.cost } : null,
   };
-}
-
-/** What a left-out item is called, from the newest forecast. */
-async function titlesOf(
-  tx: Tx,
-  itemIds: readonly string[],
-): Promise<Map<string, { machineId: string; title: string }>> {
-  const machineIds = [...new Set(itemIds.map((id) => id.split('/')[0]!))].filter((id) => /^[0-9a-f-]{36}$/.test(id));
-  const rows = await tx.dueForecast.findMany({
-    where: { OR: [{ machineId: { in: machineIds } }, { stopgapId: { not: null } }] },
-    select: { machineId: true, code: true, slot: true, stopgapId: true, title: true },
-  });
-  return new Map(
-    rows.map((row) => [
-      row.stopgapId === null
-        ? [row.machineId, row.code, row.slot].filter((part) => part !== null).join('/')
-        : `stopgap/${row.stopgapId}`,
-      { machineId: row.machineId, title: row.title },
-    ]),
-  );
 }

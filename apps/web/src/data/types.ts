@@ -7,6 +7,7 @@ export type Shop = z.infer<typeof wire.Shop>;
 export type Problem = z.infer<typeof wire.Problem>;
 
 export type Week = z.infer<typeof wire.Week>;
+export type LeftOutItem = z.infer<typeof wire.LeftOutItem>;
 export type DayRoute = z.infer<typeof wire.DayRoute>;
 export type Visit = z.infer<typeof wire.Visit>;
 export type VisitItem = z.infer<typeof wire.VisitItem>;

@@ -1,14 +1,27 @@
+import { infiniteQueryOptions, useInfiniteQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
-import type { Machine, Site, Week } from '../../data/types.js';
+import { api, queryOf } from '../../data/api.js';
+import { weekQuery } from '../../data/queries.js';
+import type { LeftOutItem, Machine, Page, Site, Week } from '../../data/types.js';
+import { Failure } from '../../design/failure.js';
 import { Scrolling } from '../../design/scrolling.js';
 import { Why } from '../../design/why.js';
 import { said } from '../../words/said.js';
 import { useWords } from '../../words/words.js';
 import style from './week.module.css';
 
-const FIRST = 12;
 const MORE = 100;
+
+/** What the week does not tell of by itself, a hundred at a time. */
+const restQuery = ({ weekOf, leftOutNext }: Week) =>
+  infiniteQueryOptions({
+    queryKey: [...weekQuery(weekOf).queryKey, 'left-out', leftOutNext],
+    queryFn: ({ pageParam: cursor, signal }) =>
+      api.get<Page<LeftOutItem>>(`/v1/week/left-out${queryOf({ weekOf, cursor, limit: MORE })}`, signal),
+    initialPageParam: leftOutNext,
+    getNextPageParam: (page) => page.next,
+  });
 
 interface Props {
   readonly week: Week;
@@ -20,15 +33,22 @@ interface Props {
 export function LeftOut({ week, machines, sites }: Props) {
   const words = useWords();
   const { t, money, roundMoney, number } = words;
-  const [shown, setShown] = useState(FIRST);
-  if (week.leftOut.length === 0) return null;
-  const rows = week.leftOut.toSorted((a, b) => Number(b.mustDo) - Number(a.mustDo) || b.cents - a.cents);
-  const total = rows.reduce((sum, row) => sum + row.cents, 0);
+  const [asked, setAsked] = useState(false);
+  const rest = useInfiniteQuery({ ...restQuery(week), enabled: asked && week.leftOutNext !== null });
+  if (week.leftOutCount === 0) return null;
+  const rows = [...week.leftOut, ...(rest.data?.pages.flatMap((page) => page.items) ?? [])];
+  const waiting = week.leftOutCount - rows.length;
   const machineOf = new Map(machines.map((machine) => [machine.id, machine]));
   const siteOf = new Map(sites.map((site) => [site.id, site.name]));
   return (
     <section className={style.left} aria-labelledby="left-out">
-      <h2 id="left-out">{t('left.title', { n: rows.length, count: number(rows.length), money: roundMoney(total) })}</h2>
+      <h2 id="left-out">
+        {t('left.title', {
+          n: week.leftOutCount,
+          count: number(week.leftOutCount),
+          money: roundMoney(week.leftOutCents),
+        })}
+      </h2>
       <Scrolling label={t('left.short')}>
         <table>
           <thead>
@@ -43,7 +63,7 @@ export function LeftOut({ week, machines, sites }: Props) {
             </tr>
           </thead>
           <tbody>
-            {rows.slice(0, shown).map((row) => {
+            {rows.map((row) => {
               const machine = machineOf.get(row.machineId ?? '');
               return (
                 <tr key={row.itemId}>
@@ -76,10 +96,16 @@ export function LeftOut({ week, machines, sites }: Props) {
           </tbody>
         </table>
       </Scrolling>
-      {shown < rows.length ? (
+      <Failure error={rest.error} />
+      {waiting > 0 ? (
         <p>
-          <button type="button" className="press-quiet" onClick={() => setShown(shown + MORE)}>
-            {t('left.more', { count: number(Math.min(MORE, rows.length - shown)) })}
+          <button
+            type="button"
+            className="press-quiet"
+            disabled={rest.isFetching}
+            onClick={() => (asked ? void rest.fetchNextPage() : setAsked(true))}
+          >
+            {t('left.more', { count: number(Math.min(MORE, waiting)) })}
           </button>
         </p>
       ) : null}
@@ -88,7 +114,7 @@ export function LeftOut({ week, machines, sites }: Props) {
 }
 
 /** What would have to give way, mildest first. */
-function Remedies({ row }: { readonly row: Week['leftOut'][number] }) {
+function Remedies({ row }: { readonly row: LeftOutItem }) {
   const words = useWords();
   const { t } = words;
   const remedies = row.remedies ?? [];

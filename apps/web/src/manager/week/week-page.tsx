@@ -113,7 +113,7 @@ function Sentence({
     .reduce((sum, item) => sum + Math.max(0, item.waitingCents ?? 0), 0);
   return (
     <h1>
-      {t('week.sentence', { visits: visits.length, machines, driving: minutes(driving), left: week.leftOut.length })}{' '}
+      {t('week.sentence', { visits: visits.length, machines, driving: minutes(driving), left: week.leftOutCount })}{' '}
       <Why
         label={t('week.avoided', { money: roundMoney(avoided) })}
         title={t('week.why-avoided-title')}
