@@ -1,5 +1,6 @@
 import { Link, useRouter } from '@tanstack/react-router';
 import { Away, Refused } from '../data/api.js';
+import { en, type WordKey } from '../words/en.js';
 import { useWords } from '../words/words.js';
 
 /** What happened, what was kept, what to do. */
@@ -19,14 +20,15 @@ export function Failed({ error }: { readonly error: unknown }) {
   );
 }
 
-/** The failure in the reader's words. The service's own sentences come as it writes them. */
+/** The failure in the reader's words. What the service says is worded by its code where the reader has words for it. */
 export function describeFailure(error: unknown, t: ReturnType<typeof useWords>['t']): string {
   if (error instanceof Away) return t('away.failed');
   if (error instanceof Refused) {
     if (error.code === 'version-stale') return t('conflict.stale');
-    if (error.code === 'plan-not-ready') return t('problem.plan-not-ready');
     if (error.code === 'signed-out') return t('session.ended');
-    return error.problem.detail;
+    const { detail } = error.problem;
+    const key = `problem.${error.code}`;
+    return Object.hasOwn(en, key) ? t(key as WordKey, { detail }) : detail;
   }
   return t('failed.unknown');
 }

@@ -1,3 +1,5 @@
+import { SKILLS } from './skills.js';
+
 /** Every text of the screens, in ICU MessageFormat. `es.ts` has the same keys, or it does not compile. */
 export const en = {
   wait: 'One moment …',
@@ -165,6 +167,8 @@ export const en = {
   'map.label': 'Map of the week',
   'map.in': 'Closer',
   'map.out': 'Farther',
+  'map.several': '{n, plural, one {# visit} other {# visits}} close together: press to choose one',
+  'map.near': 'Visits close together',
   'map.shows': 'Shows',
   'map.whole-week': 'the whole week',
   'map.source': 'Lines: U.S. Census counties',
@@ -776,6 +780,12 @@ export const en = {
   'proposals.saves': 'Saves about {saves} in a thousand machine hours.',
   'proposals.evidence':
     'The best interval lies between {low} and {high} (90 %), from {failures, plural, one {# failure} other {# failures}} in {lives, plural, one {# life} other {# lives}}.',
+  'proposals.rests-on-own':
+    'On {failures, plural, one {# failure} other {# failures}} of its own. Shape of the life near {shape}, scale near {scale}.',
+  'proposals.rests-on-pooled':
+    'Only on {failures, plural, one {# failure} other {# failures}} of its own; the rest is taken from like groups. Shape of the life near {shape}, scale near {scale}.',
+  'proposals.rests-on-prior':
+    'Only on {failures, plural, one {# failure} other {# failures}} of its own; the rest was assumed before. Shape of the life near {shape}, scale near {scale}.',
   'proposals.proposed-on': 'Proposed {day}.',
   'proposals.accepted-on': 'Accepted {day}.',
   'proposals.reversed-on': 'Taken back {day}.',
@@ -988,9 +998,9 @@ export const en = {
   'fix.must-do': 'the work that must be done at {site} gives way',
   'left.both': '{first}, and {second}',
   'left.leaving': 'Leaving it costs {money}.',
-  'skill.mechanical': 'mechanical',
-  'skill.hydraulic': 'hydraulic',
-  'skill.electrical': 'electrical',
+  'skill.mechanical': SKILLS.mechanical.en,
+  'skill.hydraulic': SKILLS.hydraulic.en,
+  'skill.electrical': SKILLS.electrical.en,
   'alert.move-asked': 'A site asks for another day',
   'alert.part-late-for-visit': 'A part comes too late',
   'alert.part-late-for-stopgap': 'A stopgap ends before its part comes',
@@ -1150,6 +1160,18 @@ export const en = {
   'terms.save': 'Save how it is charged',
   'terms.saved': 'Saved. It holds for documents drafted from now on.',
   'problem.plan-not-ready': 'No plan covers these days: plan the week first.',
+  // Where a code stands for many things, the service says in English which of them it is.
+  'problem.not-found': '{detail}',
+  'problem.not-allowed': 'Your role in the shop does not allow this. Ask whoever runs the shop.',
+  'problem.conflict': '{detail}',
+  'problem.invalid-input': '{detail}',
+  'problem.visit-closed': 'The visit has begun, is done or is cancelled: it can be changed like this no more.',
+  'problem.document-issued': 'The document is issued and stays as it is: credit it, or draft another.',
+  'problem.document-incomplete': '{detail}',
+  'problem.quota-exceeded': 'Too much was asked within a minute. Wait a moment, then try again.',
+  'problem.too-many-readings': 'Too many readings by this label. Wait a quarter of an hour.',
+  'problem.label-revoked': 'This label counts no more. Scan the machine’s new label, or tell the shop the hours.',
+  'problem.internal': 'Something went wrong at the service. What is on record is not touched. Try again.',
   'fault.amount': 'An amount, like 95.00',
   'fault.percent': 'A percentage, like 8.25',
   'fault.country': 'Two letters, like US',

@@ -1,4 +1,5 @@
 import type { WordKey } from './en.js';
+import { SKILLS } from './skills.js';
 
 export const es: Readonly<Record<WordKey, string>> = {
   wait: 'Un momento …',
@@ -167,6 +168,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'map.label': 'Mapa de la semana',
   'map.in': 'Acercar',
   'map.out': 'Alejar',
+  'map.several': '{n, plural, one {# visita} other {# visitas}} muy juntas: pulse para elegir una',
+  'map.near': 'Visitas muy juntas',
   'map.shows': 'Muestra',
   'map.whole-week': 'toda la semana',
   'map.source': 'Líneas: condados, Censo de EE. UU.',
@@ -781,6 +784,12 @@ export const es: Readonly<Record<WordKey, string>> = {
   'proposals.saves': 'Ahorra unos {saves} en mil horas de máquina.',
   'proposals.evidence':
     'El mejor intervalo está entre {low} y {high} (90 %), por {failures, plural, one {# fallo} other {# fallos}} en {lives, plural, one {# vida} other {# vidas}}.',
+  'proposals.rests-on-own':
+    'En {failures, plural, one {# falla propia} other {# fallas propias}}. Forma de la vida cerca de {shape}, escala cerca de {scale}.',
+  'proposals.rests-on-pooled':
+    'Solo en {failures, plural, one {# falla propia} other {# fallas propias}}; lo demás se toma de grupos parecidos. Forma de la vida cerca de {shape}, escala cerca de {scale}.',
+  'proposals.rests-on-prior':
+    'Solo en {failures, plural, one {# falla propia} other {# fallas propias}}; lo demás se supuso de antemano. Forma de la vida cerca de {shape}, escala cerca de {scale}.',
   'proposals.proposed-on': 'Propuesto el {day}.',
   'proposals.accepted-on': 'Aceptado el {day}.',
   'proposals.reversed-on': 'Anulado el {day}.',
@@ -997,9 +1006,9 @@ export const es: Readonly<Record<WordKey, string>> = {
   'fix.must-do': 'cediera el trabajo obligado en {site}',
   'left.both': '{first}, y {second}',
   'left.leaving': 'Dejarlo cuesta {money}.',
-  'skill.mechanical': 'mecánica',
-  'skill.hydraulic': 'hidráulica',
-  'skill.electrical': 'eléctrica',
+  'skill.mechanical': SKILLS.mechanical.es,
+  'skill.hydraulic': SKILLS.hydraulic.es,
+  'skill.electrical': SKILLS.electrical.es,
   'alert.move-asked': 'Un lugar pide otro día',
   'alert.part-late-for-visit': 'Una pieza llega tarde',
   'alert.part-late-for-stopgap': 'Un arreglo provisional acaba antes de su pieza',
@@ -1160,6 +1169,20 @@ export const es: Readonly<Record<WordKey, string>> = {
   'terms.save': 'Guardar cómo se cobra',
   'terms.saved': 'Guardado. Vale para los documentos que se redacten desde ahora.',
   'problem.plan-not-ready': 'Ningún plan abarca estos días: planifique antes la semana.',
+  'problem.not-found':
+    'Eso ya no existe, o no le corresponde verlo. Vuelva a la lista y mire de nuevo. (El servicio dice en inglés: «{detail}»)',
+  'problem.not-allowed': 'Su papel en el taller no permite esto. Pídaselo a quien dirige el taller.',
+  'problem.conflict':
+    'No se hizo: choca con lo que ya hay. Mire el estado actual y decida de nuevo. (El servicio dice en inglés: «{detail}»)',
+  'problem.invalid-input': 'No se guardó: el servicio no puede usar algo de lo escrito. (Dice en inglés: «{detail}»)',
+  'problem.visit-closed': 'La visita ya empezó, ya se hizo o se canceló: así no se puede cambiar más.',
+  'problem.document-issued': 'El documento ya está emitido y queda como está. Para corregirlo, anúlelo o redacte otro.',
+  'problem.document-incomplete':
+    'El documento aún no se puede emitir: faltan datos del taller o del cliente. Complételos y emítalo otra vez. (El servicio dice en inglés: «{detail}»)',
+  'problem.quota-exceeded': 'Se pidió demasiado en un minuto. Espere un momento e inténtelo otra vez.',
+  'problem.too-many-readings': 'Demasiadas lecturas con esta etiqueta. Espere un cuarto de hora.',
+  'problem.label-revoked': 'Esta etiqueta ya no vale. Escanee la nueva de la máquina, o diga las horas al taller.',
+  'problem.internal': 'Algo falló en el servicio. Lo registrado no se tocó. Inténtelo otra vez.',
   'fault.amount': 'Un importe, como 95.00',
   'fault.percent': 'Un porcentaje, como 8.25',
   'fault.country': 'Dos letras, como US',

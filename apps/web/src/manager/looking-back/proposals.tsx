@@ -43,7 +43,7 @@ export function Proposals() {
 
 function OneProposal({ proposal }: { readonly proposal: Proposal }) {
   const words = useWords();
-  const { t, hours, money, named, day, moment } = words;
+  const { t, hours, money, named, number, day, moment } = words;
   const { evidence, currentHours, proposedHours, state } = proposal;
   const client = useQueryClient();
   const [note, setNote] = useState('');
@@ -92,7 +92,13 @@ function OneProposal({ proposal }: { readonly proposal: Proposal }) {
         </p>
         <details className="small">
           <summary>{t('back.assumptions')}</summary>
-          <p lang="en">{evidence.words}</p>
+          <p>
+            {t(`proposals.rests-on-${evidence.basis}`, {
+              failures: evidence.failures,
+              shape: number(evidence.shape, 1),
+              scale: hours(twoDigits(evidence.scaleHours)),
+            })}
+          </p>
         </details>
       </div>
       {state === 'reversed' ? null : (

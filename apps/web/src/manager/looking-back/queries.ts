@@ -16,9 +16,11 @@ export type LifeRun = z.infer<typeof wire.LifeRun>;
 export interface Evidence {
   readonly lives: number;
   readonly failures: number;
+  readonly basis: 'own' | 'pooled' | 'prior';
+  readonly shape: number;
+  readonly scaleHours: number;
   readonly lowHours: number | null;
   readonly highHours: number | null;
-  readonly words: string;
 }
 export type Proposal = Omit<z.infer<typeof wire.IntervalProposal>, 'evidence'> & { readonly evidence: Evidence };
 export type BearingLife = z.infer<typeof wire.BearingLifeAnswer>;

@@ -30,7 +30,8 @@ export type FieldKind =
   | 'clock'
   | 'zone'
   | 'yes-no'
-  | 'words'
+  | 'skill'
+  | 'skills'
   | 'windows'
   | 'included-items'
   | { readonly oneOf: readonly string[]; readonly words: string }
@@ -152,7 +153,7 @@ export const KINDS = {
       { name: 'baseLongitude', kind: 'decimal' },
       { name: 'timeZone', kind: 'zone' },
       { name: 'shifts', kind: 'windows', start: [] },
-      { name: 'skills', kind: 'words', start: [], column: true },
+      { name: 'skills', kind: 'skills', start: [], column: true },
       { name: 'wageCentsPerHour', kind: 'money', column: true },
       { name: 'overtimeCentsPerHour', kind: 'money' },
       { name: 'maxOvertimeMinutes', kind: 'whole', start: 0 },
@@ -212,7 +213,7 @@ export const KINDS = {
       { name: 'toleranceDays', kind: 'whole' },
       { name: 'minutes', kind: 'whole', column: true },
       { name: 'minutesPerSpindle', kind: 'whole' },
-      { name: 'skill', kind: 'text', optional: true },
+      { name: 'skill', kind: 'skill', optional: true },
       { name: 'mustDo', kind: 'yes-no' },
       { name: 'failureCents', kind: 'money' },
       { name: 'active', kind: 'yes-no' },

@@ -38,7 +38,7 @@ export function RecordForm({ name, kind, row }: Props) {
         toTyped(
           field,
           from === null ? (field.kind === 'zone' ? shop?.timeZone : field.start) : from[field.name],
-          currencyDigits,
+          words,
         ),
       ]),
     );
@@ -52,8 +52,7 @@ export function RecordForm({ name, kind, row }: Props) {
 
   const changed = fields.filter(
     (field) =>
-      !isFixed(field) &&
-      (seen === null || !isSame(draft.value[field.name], toTyped(field, seen[field.name], currencyDigits))),
+      !isFixed(field) && (seen === null || !isSame(draft.value[field.name], toTyped(field, seen[field.name], words))),
   );
   const save = useMutation({
     mutationFn: (version: number | undefined) => {

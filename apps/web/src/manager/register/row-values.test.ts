@@ -1,8 +1,16 @@
 import { expect, test } from '@jest/globals';
+import { en } from '../../words/en.js';
+import { es } from '../../words/es.js';
+import { formatsFor } from '../../words/formats.js';
+import { wordsOf } from '../../words/words-of.js';
 import type { Field } from './kinds.js';
 import { fromTyped, toTyped } from './row-values.js';
 
 const field = (kind: Field['kind'], optional = false) => ({ name: 'x', kind, optional }) as Field;
+
+const shown = { timeZone: 'UTC', currency: 'USD', units: 'us' } as const;
+const english = wordsOf('en', en, formatsFor('en', shown));
+const spanish = wordsOf('es', es, formatsFor('es', shown));
 
 test('values go into a form and come back the same', () => {
   for (const [kind, value] of [
@@ -10,12 +18,14 @@ test('values go into a form and come back the same', () => {
     ['whole', 30],
     ['decimal', -93.6],
     ['hours', '412.6'],
-    ['words', ['mechanical', 'hydraulic']],
+    ['skills', ['mechanical', 'hydraulic', 'welding']],
+    ['skill', 'electrical'],
     ['yes-no', false],
     ['date', '2026-06-04'],
     ['windows', [{ weekday: 1, from: '07:00', to: '15:30' }]],
   ] as const) {
-    expect(fromTyped(field(kind), toTyped(field(kind), value, 2), 2)).toEqual(value);
+    for (const words of [english, spanish])
+      expect(fromTyped(field(kind), toTyped(field(kind), value, words), 2)).toEqual(value);
   }
 });
 
@@ -24,5 +34,12 @@ test('an empty optional field is null, an empty number that is needed is not sen
   expect(fromTyped(field('whole'), '', 2)).toBeUndefined();
   expect(fromTyped(field('money'), '12,5', 2)).toBe(1250);
   expect(fromTyped(field('money'), '12,5', 3)).toBe(12_500);
-  expect(toTyped(field('money'), 1250, 0)).toBe('1250');
+  const yen = wordsOf('en', en, formatsFor('en', { ...shown, currency: 'JPY' }));
+  expect(toTyped(field('money'), 1250, yen)).toBe('1250');
+});
+
+test('skills are written in the language of the reader and kept in one', () => {
+  expect(toTyped(field('skills'), ['mechanical', 'welding'], spanish)).toBe('mecánica, welding');
+  expect(fromTyped(field('skills'), 'Mecánica, hydraulic', 2)).toEqual(['mechanical', 'hydraulic']);
+  expect(fromTyped(field('skill', true), '', 2)).toBeNull();
 });

@@ -1,3 +1,4 @@
+import { skillWritten } from '../../words/skills.js';
 import { minorUnits, typedMoney } from '../../words/typed-money.js';
 import type { Words } from '../../words/words.js';
 import type { Field, FieldKind } from './kinds.js';
@@ -8,24 +9,30 @@ export function isMany(kind: FieldKind): boolean {
 }
 
 /**
- * What stands in a form field for a value of the wire, and back. Money is typed as decimals and kept in minor units.
- *
- * @param digits  after the point of the shop's currency
+ * What stands in a form field for a value of the wire, and back. Money is typed as decimals and kept in minor units;
+ * skills are typed in either language.
  */
-export function toTyped({ kind }: Field, value: unknown, digits: number): unknown {
-  if (kind === 'money') return value === null || value === undefined ? '' : typedMoney(Number(value), digits);
-  if (kind === 'words') return Array.isArray(value) ? value.join(', ') : '';
+export function toTyped({ kind }: Field, value: unknown, words: Pick<Words, 'currencyDigits' | 'named'>): unknown {
+  if (kind === 'money')
+    return value === null || value === undefined ? '' : typedMoney(Number(value), words.currencyDigits);
+  if (kind === 'skill') return value ? skillNames([String(value)], words) : '';
+  if (kind === 'skills') return Array.isArray(value) ? skillNames(value as string[], words) : '';
   if (kind === 'yes-no') return value === true;
   if (kind === 'windows' || kind === 'included-items' || isMany(kind)) return value ?? [];
   return value === null || value === undefined ? '' : String(value);
 }
 
-/** @returns undefined where nothing was typed and nothing is needed */
+/** @param digits after the point of the shop's currency @returns undefined where nothing was typed and nothing is needed */
 export function fromTyped({ kind, optional }: Field, typed: unknown, digits: number): unknown {
   if (kind === 'yes-no' || kind === 'windows' || kind === 'included-items' || isMany(kind)) return typed;
   const text = String(typed ?? '').trim();
-  if (kind === 'words') return text === '' ? [] : text.split(/[\s,;]+/).filter(Boolean);
+  if (kind === 'skills')
+    return text
+      .split(/[\s,;]+/)
+      .filter(Boolean)
+      .map(skillWritten);
   if (text === '') return optional ? null : kind === 'text' || kind === 'long' ? '' : undefined;
+  if (kind === 'skill') return skillWritten(text);
   if (kind === 'money') return minorUnits(text, digits);
   if (kind === 'whole' || kind === 'decimal') return Number(text.replace(',', '.'));
   if (kind === 'hours') return text.replace(',', '.');
@@ -44,10 +51,14 @@ export function shownValue(
   if (kind === 'money') return words.money(Number(value));
   if (kind === 'date') return words.dayOfYear(String(value));
   if (kind === 'yes-no') return words.t(value === true ? 'yes' : 'no');
-  if (kind === 'words') return (value as string[]).join(', ');
+  if (kind === 'skills') return skillNames(value as string[], words) || '–';
   if (kind === 'whole' || kind === 'decimal') return words.number(Number(value), 5);
   if (typeof kind === 'object' && 'oneOf' in kind) return words.named(`${kind.words}.${value}`, String(value));
   if (isMany(kind)) return (value as unknown[]).map((each) => labelOf(field, each)).join(', ') || '–';
   if (typeof kind === 'object') return labelOf(field, value);
   return String(value);
+}
+
+function skillNames(skills: readonly string[], { named }: Pick<Words, 'named'>): string {
+  return skills.map((skill) => named(`skill.${skill}`, skill)).join(', ');
 }
