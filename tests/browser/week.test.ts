@@ -2,7 +2,15 @@ import { stoppedClock } from '@deckround/platform';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { until } from '../support/api-client.js';
-import { BROWSER_PATH, DESKTOP, openBrowser, PHONE, signInAt, visitor } from '../support/browser.js';
+import {
+  accessibilityFaults,
+  BROWSER_PATH,
+  DESKTOP,
+  openBrowser,
+  PHONE,
+  signInAt,
+  visitor,
+} from '../support/browser.js';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
 import { runningApi } from '../support/running-api.js';
 import { createSmallShop, PASSWORD, WEEK } from '../support/small-shop.js';
@@ -144,6 +152,8 @@ interface Matching {
       await page.getByRole('button', { name: 'Plan again' }).waitFor();
       expect(slotOf(await promised.first().getAttribute('aria-label'))).toBe(before);
       expect(before).toBeDefined();
+      // What was moved has been planned anew: there is nothing to take back.
+      await page.getByText(/^Moved;/).waitFor({ state: 'detached' });
 
       // Without carrying: taken up in its details, put elsewhere by single presses.
       const stood = await visits(page).last().getAttribute('aria-label');
@@ -158,6 +168,43 @@ interface Matching {
       await slip.getByRole('button', { name: 'Put it here' }).click();
       await page.locator(`button[aria-label="${stood}"]`).waitFor({ state: 'detached' });
       expect(await page.getByRole('alert').count()).toBe(0);
+      expect(faults).toEqual([]);
+    },
+    SLOW_MS,
+  );
+
+  it(
+    'draws visits that would lie over each other on the map as one mark that lists them',
+    async () => {
+      const { page, faults } = await visitor(browser, api.service.address, DESKTOP);
+      await signInAt(page, MANAGER, PASSWORD);
+      await page.goto(`/week?of=${WEEK}`);
+      const several = page.getByRole('button', { name: /visits close together/ });
+      await page.locator('.maplibregl-marker').first().waitFor();
+      const farther = page.getByRole('button', { name: 'Farther' });
+      for (let press = 0; press < 8 && (await several.count()) === 0; press += 1) {
+        await farther.click();
+        await page.waitForTimeout(500); // until the map has come to rest
+      }
+      const marks = await page.locator('.maplibregl-marker').all();
+      const boxes = await Promise.all(marks.map(async (mark) => (await mark.boundingBox())!));
+      const over = boxes.filter((a, k) =>
+        boxes
+          .slice(0, k)
+          .some((b) => a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height),
+      );
+      expect(over).toEqual([]);
+      expect(await accessibilityFaults(page, 'light')).toEqual([]);
+      await reach(page, several.first());
+      await page.keyboard.press('Enter');
+      const listed = page.getByRole('list', { name: 'Visits close together' }).getByRole('button');
+      await listed.first().waitFor();
+      expect(await listed.count()).toBeGreaterThan(1);
+      expect(await accessibilityFaults(page, 'light')).toEqual([]);
+      // The keyboard stands on the first of them.
+      await page.keyboard.press('Enter');
+      await page.getByRole('button', { name: /^Move\b/ }).waitFor();
+      await listed.first().waitFor({ state: 'detached' });
       expect(faults).toEqual([]);
     },
     SLOW_MS,

@@ -1,24 +1,32 @@
 import counties from 'virtual:county-outlines';
-import {
-  type GeoJSONSource,
-  LngLatBounds,
-  Map as MapLibreMap,
-  Marker,
-  NavigationControl,
-  setWorkerUrl,
-} from 'maplibre-gl';
+import { type GeoJSONSource, LngLatBounds, Map as MapLibreMap, Marker, setWorkerUrl } from 'maplibre-gl';
 import workerUrl from 'maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url';
 import type { DayRoute, Shop, Site, Technician } from '../../data/types.js';
+import { spotGroups } from './spot-groups.js';
 import { addStreets } from './street-tiles.js';
 import style from './week.module.css';
 
 setWorkerUrl(workerUrl);
 
+/** Marks nearer to each other than this are drawn as one, pixels. */
+const APART = 40;
+
 export interface WeekMapHandle {
   readonly map: MapLibreMap;
-  markers: Marker[];
+  marks: readonly Mark[];
+  markers: readonly Marker[];
   bounds: string;
+  /** Draws the marks anew, as they stand apart at this distance. */
+  place(): void;
   close(): void;
+}
+
+/** A visit on the map. */
+interface Mark {
+  readonly at: [number, number];
+  readonly visitId: string;
+  readonly order: number;
+  readonly label: string;
 }
 
 interface Drawn {
@@ -26,15 +34,15 @@ interface Drawn {
   readonly sites: readonly Site[];
   readonly technicians: readonly Technician[];
   readonly chosen: string | undefined;
-  readonly onChoose: (visit: string | undefined) => void;
+  readonly onChoose: (visit: string) => void;
+  /** Several visits stand too close together to be told apart. */
+  readonly onGather: (visits: readonly string[]) => void;
+  /** What a mark for several visits is called. */
+  readonly gathered: (visits: number) => string;
 }
 
 /** A map of county outlines, over the server's tiles where it has any. @throws where the browser has no WebGL */
-export function openMap(
-  container: HTMLElement,
-  words: { zoomIn: string; zoomOut: string; map: string },
-  tiles: Shop['mapTiles'],
-): WeekMapHandle {
+export function openMap(container: HTMLElement, title: string, tiles: Shop['mapTiles']): WeekMapHandle {
   const map = new MapLibreMap({
     container,
     style: {
@@ -71,15 +79,10 @@ export function openMap(
     attributionControl: false,
     dragRotate: false,
     pitchWithRotate: false,
-    locale: {
-      'NavigationControl.ZoomIn': words.zoomIn,
-      'NavigationControl.ZoomOut': words.zoomOut,
-      'Map.Title': words.map,
-    },
+    locale: { 'Map.Title': title },
   });
   map.touchZoomRotate.disableRotation();
   if (tiles) map.once('load', () => void addStreets(map, tiles, colour));
-  map.addControl(new NavigationControl({ showCompass: false }), 'top-right');
   const repaint = () => {
     if (!map.isStyleLoaded()) return;
     map.setPaintProperty('county', 'line-color', colour('--rule'));
@@ -90,38 +93,37 @@ export function openMap(
   seen.observe(document.documentElement, { attributes: true, attributeFilter: ['data-light'] });
   const byDark = matchMedia('(prefers-color-scheme: dark)');
   byDark.addEventListener('change', repaint);
-  return {
+  const handle: WeekMapHandle = {
     map,
+    marks: [],
     markers: [],
     bounds: '',
+    place: () => undefined,
     close() {
       seen.disconnect();
       byDark.removeEventListener('change', repaint);
       map.remove();
     },
   };
+  map.on('zoomend', () => handle.place());
+  return handle;
 }
 
-export function drawWeek(handle: WeekMapHandle, { routes, sites, technicians, chosen, onChoose }: Drawn): void {
+export function drawWeek(handle: WeekMapHandle, drawn: Drawn): void {
+  const { routes, sites, technicians } = drawn;
   const siteOf = new Map(sites.map((site) => [site.id, site]));
   const baseOf = new Map(
     technicians.map((each) => [each.id, [each.baseLongitude, each.baseLatitude] as [number, number]]),
   );
   const bounds = new LngLatBounds();
-  for (const marker of handle.markers) marker.remove();
-  handle.markers = [];
+  const marks: Mark[] = [];
   const lines = routes.map((route) => {
     const stops = route.visits.flatMap((visit, index) => {
       const site = siteOf.get(visit.siteId);
       if (!site) return [];
       const at: [number, number] = [site.longitude, site.latitude];
-      handle.markers.push(
-        numberMarker(index + 1, `${index + 1}. ${site.name}, ${route.technicianName}`, visit.id === chosen, () =>
-          onChoose(visit.id),
-        )
-          .setLngLat(at)
-          .addTo(handle.map),
-      );
+      const order = index + 1;
+      marks.push({ at, visitId: visit.id, order, label: `${order}. ${site.name}, ${route.technicianName}` });
       return [at];
     });
     const base = baseOf.get(route.technicianId);
@@ -146,21 +148,35 @@ export function drawWeek(handle: WeekMapHandle, { routes, sites, technicians, ch
     handle.bounds = wanted;
     handle.map.fitBounds(bounds, { padding: 36, animate: false, maxZoom: 12 });
   }
+  handle.marks = marks;
+  handle.place = () => placeMarks(handle, drawn);
+  handle.place();
 }
 
-function numberMarker(order: number, label: string, isChosen: boolean, onPress: () => void): Marker {
-  const element = document.createElement('button');
-  element.type = 'button';
-  element.className = style.marker!;
-  element.textContent = String(order);
-  element.title = label;
-  element.setAttribute('aria-label', label);
-  element.setAttribute('aria-pressed', String(isChosen));
-  element.addEventListener('click', (event) => {
-    event.stopPropagation();
-    onPress();
+/** One mark for each visit, or one for all that would lie over each other. */
+function placeMarks(handle: WeekMapHandle, { chosen, onChoose, onGather, gathered }: Drawn): void {
+  const { map, marks } = handle;
+  for (const marker of handle.markers) marker.remove();
+  const spots = marks.map(({ at }) => map.project(at));
+  handle.markers = spotGroups(spots, APART).map((members) => {
+    const those = members.map((index) => marks[index]!);
+    const [first] = those;
+    const element = document.createElement('button');
+    element.type = 'button';
+    element.className = style.marker!;
+    element.title = those.length === 1 ? first!.label : gathered(those.length);
+    element.setAttribute('aria-label', element.title);
+    element.setAttribute('aria-pressed', String(those.some(({ visitId }) => visitId === chosen)));
+    element.textContent = those.length === 1 ? String(first!.order) : `${those.length}×`;
+    element.dataset.several = String(those.length > 1);
+    element.addEventListener('click', (event) => {
+      event.stopPropagation();
+      if (those.length === 1) onChoose(first!.visitId);
+      else onGather(those.map(({ visitId }) => visitId));
+    });
+    const mean = (axis: 0 | 1) => those.reduce((sum, { at }) => sum + at[axis], 0) / those.length;
+    return new Marker({ element }).setLngLat([mean(0), mean(1)]).addTo(map);
   });
-  return new Marker({ element });
 }
 
 /** A colour of the page, as the map can read it: `light-dark()` resolved. */

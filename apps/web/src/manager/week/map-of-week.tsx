@@ -25,13 +25,14 @@ export function MapOfWeek({ week, sites, technicians, chosen, onChoose }: Props)
   const box = useRef<HTMLDivElement>(null);
   const [map, setMap] = useState<WeekMapHandle | null>(null);
   const [broken, setBroken] = useState(false);
+  const [near, setNear] = useState<readonly string[]>([]);
   const choose = useRef(onChoose);
   choose.current = onChoose;
 
   useEffect(() => {
     let handle: WeekMapHandle | undefined;
     try {
-      handle = openMap(box.current!, { zoomIn: t('map.in'), zoomOut: t('map.out'), map: t('map.label') }, tiles);
+      handle = openMap(box.current!, t('map.label'), tiles);
       setMap(handle);
     } catch {
       setBroken(true);
@@ -45,12 +46,20 @@ export function MapOfWeek({ week, sites, technicians, chosen, onChoose }: Props)
   useEffect(() => {
     if (map === null) return;
     const routes = week.routes.filter((route) => shownDay === null || route.date === shownDay);
-    drawWeek(map, { routes, sites, technicians, chosen, onChoose: (id) => choose.current(id) });
-  }, [map, week, sites, technicians, chosen, shownDay]);
+    drawWeek(map, {
+      ...{ routes, sites, technicians, chosen },
+      onChoose: (id) => choose.current(id),
+      onGather: setNear,
+      gathered: (n) => t('map.several', { n }),
+    });
+  }, [map, week, sites, technicians, chosen, shownDay, t]);
+  // What stands close together on one day may not on another.
+  useEffect(() => setNear([]), [week, shownDay]);
 
   return (
     <figure className={style.mapBox}>
       {broken ? <p className="note">{t('map.broken')}</p> : <div ref={box} className={style.map} />}
+      {near.length > 0 ? <NearVisits near={near} week={week} sites={sites} onChoose={onChoose} /> : null}
       <figcaption className="row">
         <label className="small">
           {t('map.shows')}{' '}
@@ -68,8 +77,47 @@ export function MapOfWeek({ week, sites, technicians, chosen, onChoose }: Props)
             ))}
           </select>
         </label>
+        {map === null ? null : (
+          <span className="row">
+            <button type="button" className="press-quiet" aria-label={t('map.in')} onClick={() => map.map.zoomIn()}>
+              +
+            </button>
+            <button type="button" className="press-quiet" aria-label={t('map.out')} onClick={() => map.map.zoomOut()}>
+              −
+            </button>
+          </span>
+        )}
         <span className="small pencil">{[t('map.source'), tiles?.credit].filter(Boolean).join(' · ')}</span>
       </figcaption>
     </figure>
+  );
+}
+
+/** The visits that one mark stands for, to choose from. */
+function NearVisits({
+  near,
+  week,
+  sites,
+  onChoose,
+}: { readonly near: readonly string[] } & Omit<Props, 'technicians' | 'chosen'>) {
+  const { t, weekday } = useWords();
+  const list = useRef<HTMLUListElement>(null);
+  // The hand or the keyboard goes on where the mark has led.
+  useEffect(() => list.current?.querySelector('button')?.focus(), [near]);
+  const rows = week.routes.flatMap(({ visits, technicianName, date }) =>
+    visits.flatMap((visit, index) =>
+      near.includes(visit.id) ? [{ visit, technicianName, date, order: index + 1 }] : [],
+    ),
+  );
+  return (
+    <ul ref={list} className={style.near} aria-label={t('map.near')}>
+      {rows.map(({ visit, technicianName, date, order }) => (
+        <li key={visit.id}>
+          <button type="button" className="press-plain" onClick={() => onChoose(visit.id)}>
+            {order}. {sites.find((site) => site.id === visit.siteId)?.name}, {technicianName}, {weekday(date)}
+          </button>
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -44,6 +44,8 @@ interface Undo {
 }
 
 interface Options {
+  /** The plan that the week stands by: another one leaves nothing to take back. */
+  readonly plan: string | null;
   /** Technician-days in the order in which they are shown. */
   readonly days: readonly { readonly technicianId: string; readonly date: string }[];
   readonly minuteOf: (date: string, instant: string) => number;
@@ -53,7 +55,7 @@ interface Options {
 }
 
 /** Taking a visit to another place of the week, by pointer or keys, with the price of every place known beforehand. */
-export function useMove({ days, minuteOf, axis, slip }: Options) {
+export function useMove({ plan, days, minuteOf, axis, slip }: Options) {
   const client = useQueryClient();
   const [move, setMove] = useState<Move | null>(null);
   const [undos, setUndos] = useState<readonly Undo[]>([]);
@@ -92,6 +94,13 @@ export function useMove({ days, minuteOf, axis, slip }: Options) {
       ),
     onError: () => setMove(null),
   });
+
+  const [forgetApplied, forgetAsked] = [apply.reset, ask.reset];
+  useEffect(() => {
+    setUndos([]);
+    forgetApplied();
+    forgetAsked();
+  }, [plan, forgetApplied, forgetAsked]);
 
   const start = useCallback(
     (visit: Visit, by: Move['by']) => {

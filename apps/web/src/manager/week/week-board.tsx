@@ -39,7 +39,7 @@ export function WeekBoard({ week, sites, technicians, chosen, onChoose, before }
   const siteNames = useMemo(() => namesOf(sites), [sites]);
   const slip = useRef<HTMLDivElement>(null);
   const minuteOf = (date: string, instant: string) => minutesInto(date, instant, timeZone);
-  const moves = useMove({ days, minuteOf, axis, slip });
+  const moves = useMove({ plan: week.planRunId, days, minuteOf, axis, slip });
   const choose = useRef(onChoose);
   choose.current = onChoose;
   const { press, start, wasDragged } = moves;
