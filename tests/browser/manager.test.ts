@@ -104,7 +104,8 @@ const MANAGER = 'manager@small-shop.example';
       const { shopId } = found;
       const date = new Date(`${WEEK}T00:00:00Z`);
       const run = await tx.lifeRun.create({ data: { shopId, asOf: date, askedAt: date, status: 'done' } });
-      const evidence = { lives: 40, failures: 25, lowHours: 300, highHours: 620, words: 'From the shop’s own lives.' };
+      const law = { basis: 'own', shape: 2.4, scaleHours: 940 };
+      const evidence = { ...law, lives: 40, failures: 25, lowHours: 300, highHours: 620, words: 'From its own.' };
       await tx.intervalProposal.create({
         data: {
           ...{ shopId, serviceItemId: found.id, runId: run.id, currentHours: found.intervalHours, proposedHours: 450 },
@@ -116,6 +117,8 @@ const MANAGER = 'manager@small-shop.example';
     await page.goto('/looking-back');
     await page.getByRole('heading', { name: '1 change of an interval is proposed' }).waitFor();
     await page.getByText('between 300.0 h and 620.0 h (90 %), from 25 failures in 40 lives').waitFor();
+    await page.getByText('What this rests on').first().click();
+    await page.getByText('On 25 failures of its own. Shape of the life near 2.4, scale near 940.0 h.').waitFor();
     await page.getByLabel('Why (kept with the decision)').fill('wet ground');
     await page.getByRole('button', { name: 'Accept: change the interval' }).click();
     await page.getByText('1 change accepted so far').click();
