@@ -58,9 +58,7 @@ export class GreedyRecreate {
    * @param leftOut share of stops without a visit in the first plan, 0 … 1
    */
   heedMinutes(leftOut: number): void {
-    const last = this.weights.length - 1;
-    if (last < PLAIN_ORDERS) return;
-    this.weights[last] = Math.round(Math.max(0, leftOut - ROOMY) * PER_MINUTE_WEIGHT);
+    this.weights[this.weights.length - 1] = Math.round(Math.max(0, leftOut - ROOMY) * PER_MINUTE_WEIGHT);
     this.weightSum = this.weights.reduce((a, b) => a + b, 0);
   }
 
@@ -222,17 +220,14 @@ const MENUS_LOOKED_AT = 60;
 const FEW_MENUS = 4;
 /** Minutes added to a stop's service when its worth per minute is judged. Own choice. */
 const DRIVE_TO_IT = 15;
-/** Orders where all stops are worth the same. */
-const PLAIN_ORDERS = 7;
 /** A first plan that leaves out no more than this share of the stops will find room for nearly all. Measured. */
 const ROOMY = 0.35;
 /** Weight of worth per minute for each further share. Measured. */
 const PER_MINUTE_WEIGHT = 80;
 
 /**
- * Random 4, most minutes 4, far 2, near 1, narrow windows 2, early 2, late 2; where stops may be left out at different
- * prices also dearest to leave out 3, and most worth per minute as `heedMinutes` says: when days are full, minutes are
- * what is scarce.
+ * Random 4, most minutes 4, far 2, near 1, narrow windows 2, early 2, late 2; dearest to leave out 3, where prices
+ * differ; last, most worth per minute, as `heedMinutes` says: when days are full, minutes are what is scarce.
  */
 function recreateOrders(plan: WorkingPlan, servers: Int32Array[]): { key: Float64Array; weight: number }[] {
   const { problem } = plan;
@@ -288,11 +283,7 @@ function recreateOrders(plan: WorkingPlan, servers: Int32Array[]): { key: Float6
     { key: narrow, weight: 2 },
     { key: early, weight: 2 },
     { key: late, weight: 2 },
-    ...(spread
-      ? [
-          { key: dear, weight: 3 },
-          { key: dense, weight: 0 },
-        ]
-      : []),
+    ...(spread ? [{ key: dear, weight: 3 }] : []),
+    { key: dense, weight: 0 },
   ];
 }
