@@ -27,6 +27,17 @@ describe('a bucket', () => {
     expect([fullAt, taken.allowed, taken.remaining]).toEqual([5, true, 10]);
   });
 
+  it('tells whole seconds at whatever instant it is asked', () => {
+    const instant = fc.integer({ min: 0, max: 3e7 }).map((microseconds) => microseconds / 1000);
+    fc.assert(
+      fc.property(instant, (now) => {
+        const { taken } = takeFrom(0, { quota: 5, windowSeconds: 60 }, 1, now);
+        expect(taken).toEqual({ allowed: true, remaining: 4, resetSeconds: 12, retryAfterSeconds: 0 });
+      }),
+      { seed: 20260604, numRuns: 1000 },
+    );
+  });
+
   it('never lets more through in any window than the quota and what filled up meanwhile', () => {
     const waits = fc.array(fc.integer({ min: 0, max: 9000 }), { minLength: 1, maxLength: 200 });
     fc.assert(

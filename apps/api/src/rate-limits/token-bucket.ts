@@ -14,6 +14,9 @@ export interface Taken {
   readonly retryAfterSeconds: number;
 }
 
+/** A thousandth of a millisecond: instants and shares of a window are added in binary, which is not exact. */
+const SLACK = 0.001;
+
 /** One bucket, as the instant at which it will be full again, milliseconds. */
 export type FullAt = number;
 
@@ -28,8 +31,7 @@ export function takeFrom(fullAt: FullAt, { quota, windowSeconds }: RatePolicy, c
   const each = window / quota;
   const before = Math.max(fullAt, now);
   const asked = before + each * Math.max(cost, 1);
-  // A thousandth of a millisecond of slack: sums of shares of the window are not exact.
-  const allowed = asked - now <= window + 0.001;
+  const allowed = asked - now <= window + SLACK;
   const after = allowed && cost > 0 ? asked : before;
   return { fullAt: after, taken: judge({ quota, windowSeconds }, allowed, after, now) };
 }
@@ -41,8 +43,8 @@ export function judge({ quota, windowSeconds }: RatePolicy, allowed: boolean, fu
   const owed = Math.max(0, fullAt - now);
   return {
     allowed,
-    remaining: Math.max(0, Math.floor((window - owed) / each + 0.000_001)),
-    resetSeconds: Math.ceil(owed / 1000),
-    retryAfterSeconds: Math.max(0, Math.ceil((owed + each - window - 0.001) / 1000)),
+    remaining: Math.max(0, Math.floor((window - owed + SLACK) / each)),
+    resetSeconds: Math.max(0, Math.ceil((owed - SLACK) / 1000)),
+    retryAfterSeconds: Math.max(0, Math.ceil((owed + each - window - SLACK) / 1000)),
   };
 }
