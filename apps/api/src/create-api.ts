@@ -6,9 +6,11 @@ import { StandardSchemaSerializerInterceptor, StandardSchemaValidationPipe } fro
 import { NestFactory, Reflector } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { z } from 'zod';
 import { type ApiContext, AppModule } from './app.module.js';
 import { openApiDocument } from './openapi/document.js';
 import { READABLE_PAGE_STYLE, readablePage } from './openapi/readable-page.js';
+import { faultClause } from './problems/fault-clause.js';
 import { ProblemFilter } from './problems/problem.filter.js';
 import { streamSnapshots } from './telematics/streamed-snapshots.js';
 import { serveWebApp } from './web-app.js';
@@ -56,7 +58,14 @@ export async function createApi(context: ApiContext): Promise<NestFastifyApplica
         new DomainError(
           'invalid-input',
           'Some fields cannot be used. Nothing was changed.',
-          issues.map((issue) => ({ pointer: pointerOf(issue.path), detail: issue.message })),
+          issues.map((issue) => {
+            const clause = faultClause(issue as z.core.$ZodIssue);
+            return {
+              pointer: pointerOf(issue.path),
+              detail: issue.message,
+              ...(clause === undefined ? {} : { clause }),
+            };
+          }),
         ),
     }),
   );

@@ -67,7 +67,7 @@ export const Problem = z
     detail: z.string(),
     instance: z.string(),
     correlationId: z.string(),
-    errors: z.array(z.object({ pointer: z.string(), detail: z.string() })).optional(),
+    errors: z.array(z.object({ pointer: z.string(), detail: z.string(), clause: Clause.optional() })).optional(),
   })
   .meta({ id: 'Problem', description: 'RFC 9457 problem document' });
 export type Problem = z.infer<typeof Problem>;

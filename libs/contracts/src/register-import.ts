@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { text } from './primitives.js';
+import { Clause, text } from './primitives.js';
 
 const FILE_NAMES = [
   'customers.csv',
@@ -23,6 +23,7 @@ export const RegisterFault = z
     line: z.int().meta({ description: '1 = the first line; 0 = the file as a whole' }),
     column: z.string().nullable(),
     message: z.string(),
+    clause: Clause.nullable(),
   })
   .meta({ id: 'RegisterFault' });
 

@@ -20,6 +20,8 @@ export class DomainError extends Error {
 export interface FieldFault {
   readonly pointer: string;
   readonly detail: string;
+  /** The detail as a key with its values, for those who word it in another language. */
+  readonly clause?: { readonly key: string; readonly values: Record<string, string | number> };
 }
 
 export type DomainErrorCode =

@@ -49,9 +49,10 @@ export class ImportController {
         throw new DomainError(
           'invalid-input',
           'The files have faults. Nothing was imported.',
-          reading.faults.map(({ file, line, column, message }) => ({
+          reading.faults.map(({ file, line, column, message, clause }) => ({
             pointer: [`/files/${file}`, line, column].filter(Boolean).join(':'),
             detail: message,
+            ...(clause === null ? {} : { clause }),
           })),
         );
       }

@@ -1,9 +1,17 @@
+import { type Clause, clause } from '@deckround/planning';
 import { isLocalDate } from '../local-date.js';
 import type { WeeklyWindow } from '../register.js';
 import { InvalidWindows, parseWeeklyWindows } from '../weekly-windows.js';
 
-/** Why a cell cannot be used, and what to write instead. */
-export class CellFault extends Error {}
+/** Why a cell cannot be used, and what to write instead: as a sentence, and as its key for another language. */
+export class CellFault extends Error {
+  readonly clause: Clause;
+
+  constructor(message: string, key: string, values: Clause['values'] = {}) {
+    super(message);
+    this.clause = clause(key, values);
+  }
+}
 
 /** How one column is read. `optional` columns may be missing from the header; their cells then read as ''. */
 export interface Column<T> {
@@ -21,11 +29,15 @@ export function text(options: { required?: boolean; max?: number } = {}): Column
   const max = options.max ?? MAX_TEXT;
   return {
     read: (cell) => {
-      if (options.required && cell === '') throw new CellFault('is empty: fill it in');
-      if (cell.length > max) throw new CellFault(`is ${cell.length} characters long: at most ${max} fit`);
+      if (options.required && cell === '') throw new CellFault('is empty: fill it in', 'cell-empty');
+      if (cell.length > max)
+        throw new CellFault(`is ${cell.length} characters long: at most ${max} fit`, 'cell-long', {
+          length: cell.length,
+          max,
+        });
       // biome-ignore lint/suspicious/noControlCharactersInRegex: that is what is looked for
       if (/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/.test(cell))
-        throw new CellFault('holds control characters: retype it as plain text');
+        throw new CellFault('holds control characters: retype it as plain text', 'cell-control');
       return cell;
     },
   };
@@ -34,9 +46,13 @@ export function text(options: { required?: boolean; max?: number } = {}): Column
 export function identifier(): Column<string> {
   return {
     read: (cell) => {
-      if (cell === '') throw new CellFault('is empty: every row needs its identifier');
+      if (cell === '') throw new CellFault('is empty: every row needs its identifier', 'cell-no-id');
       if (!/^[\p{L}\p{N}._/-]{1,64}$/u.test(cell)) {
-        throw new CellFault(`"${short(cell)}" is not an identifier: letters, digits and . _ / - only, at most 64`);
+        throw new CellFault(
+          `"${short(cell)}" is not an identifier: letters, digits and . _ / - only, at most 64`,
+          'cell-bad-id',
+          { cell: short(cell) },
+        );
       }
       return cell;
     },
@@ -49,11 +65,20 @@ export function number(range: { min: number; max: number; unit: string }): Colum
       if (!/^[+-]?\d{1,9}(\.\d{1,8})?$/.test(cell)) {
         throw new CellFault(
           `"${short(cell)}" is not a number: write it like 412.6 (${range.unit}), with a point and no thousands mark`,
+          'cell-no-number',
+          { cell: short(cell), unit: range.unit },
         );
       }
       const value = Number(cell);
       if (value < range.min || value > range.max) {
-        throw new CellFault(`${cell} ${range.unit} is outside ${range.min} to ${range.max}: correct it`);
+        throw new CellFault(
+          `${cell} ${range.unit} is outside ${range.min} to ${range.max}: correct it`,
+          'cell-outside',
+          {
+            cell,
+            ...range,
+          },
+        );
       }
       return value;
     },
@@ -70,7 +95,11 @@ export function integer(range: { min: number; max: number; unit: string }): Colu
   return {
     read: (cell) => {
       const value = inner.read(cell);
-      if (!Number.isInteger(value)) throw new CellFault(`${cell} must be a whole number of ${range.unit}`);
+      if (!Number.isInteger(value))
+        throw new CellFault(`${cell} must be a whole number of ${range.unit}`, 'cell-not-whole', {
+          cell,
+          unit: range.unit,
+        });
       return value;
     },
   };
@@ -82,9 +111,13 @@ export function cents(max = 100_000): Column<number> {
     read: (cell) => {
       const match = /^(\d{1,7})(?:\.(\d{1,2}))?$/.exec(cell);
       if (!match)
-        throw new CellFault(`"${short(cell)}" is not an amount: write it like 14.50, without a currency sign`);
+        throw new CellFault(
+          `"${short(cell)}" is not an amount: write it like 14.50, without a currency sign`,
+          'cell-no-amount',
+          { cell: short(cell) },
+        );
       const value = Number(match[1]) * 100 + Number((match[2] ?? '0').padEnd(2, '0'));
-      if (value > max * 100) throw new CellFault(`${cell} is above ${max}: correct it`);
+      if (value > max * 100) throw new CellFault(`${cell} is above ${max}: correct it`, 'cell-above', { cell, max });
       return value;
     },
   };
@@ -93,7 +126,10 @@ export function cents(max = 100_000): Column<number> {
 export function date(): Column<string> {
   return {
     read: (cell) => {
-      if (!isLocalDate(cell)) throw new CellFault(`"${short(cell)}" is not a date: write it like 2014-06-16`);
+      if (!isLocalDate(cell))
+        throw new CellFault(`"${short(cell)}" is not a date: write it like 2014-06-16`, 'cell-no-date', {
+          cell: short(cell),
+        });
       refuseFarYear(cell);
       return cell;
     },
@@ -103,7 +139,16 @@ export function date(): Column<string> {
 function refuseFarYear(cell: string): void {
   const year = Number(cell.slice(0, 4));
   if (year < FIRST_YEAR || year > LAST_YEAR)
-    throw new CellFault(`"${short(cell)}" is outside ${FIRST_YEAR} to ${LAST_YEAR}: correct the year`);
+    throw new CellFault(
+      `"${short(cell)}" is outside ${FIRST_YEAR} to ${LAST_YEAR}: correct the year`,
+      'cell-far-year',
+      {
+        cell: short(cell),
+        // As text: a year takes no thousands mark.
+        min: String(FIRST_YEAR),
+        max: String(LAST_YEAR),
+      },
+    );
 }
 
 export function optionalDate(): Column<string | null> {
@@ -118,6 +163,8 @@ export function localDateTime(): Column<string> {
       if (!match || !isLocalDate(match[1]!)) {
         throw new CellFault(
           `"${short(cell)}" is not a date and time: write it like 2014-06-16T07:45:00, the site's own clock`,
+          'cell-no-time',
+          { cell: short(cell) },
         );
       }
       refuseFarYear(cell);
@@ -131,7 +178,7 @@ export function yesNo(): Column<boolean> {
     read: (cell) => {
       if (/^(yes|true|1)$/i.test(cell)) return true;
       if (/^(no|false|0|)$/i.test(cell)) return false;
-      throw new CellFault(`"${short(cell)}" is neither yes nor no`);
+      throw new CellFault(`"${short(cell)}" is neither yes nor no`, 'cell-yes-no', { cell: short(cell) });
     },
   };
 }
@@ -141,7 +188,11 @@ export function oneOf<T extends string>(choices: readonly T[], fallback?: T): Co
     read: (cell) => {
       if (cell === '' && fallback !== undefined) return fallback;
       const found = choices.find((choice) => choice === cell.toLowerCase());
-      if (!found) throw new CellFault(`"${short(cell)}" is not one of: ${choices.join(', ')}`);
+      if (!found)
+        throw new CellFault(`"${short(cell)}" is not one of: ${choices.join(', ')}`, 'cell-not-one-of', {
+          cell: short(cell),
+          choices: choices.join(', '),
+        });
       return found;
     },
   };
@@ -154,7 +205,11 @@ export function weeklyWindows(): Column<WeeklyWindow[]> {
         return parseWeeklyWindows(cell);
       } catch (error) {
         if (error instanceof InvalidWindows)
-          throw new CellFault(`${error.message}; write it like Mon-Fri 07:00-15:30; Sat 08:00-12:00`);
+          throw new CellFault(
+            `${error.message}; write it like Mon-Fri 07:00-15:30; Sat 08:00-12:00`,
+            `windows-${error.kind}`,
+            { part: short(error.part) },
+          );
         throw error;
       }
     },
@@ -176,7 +231,10 @@ export function timeZone(): Column<string | null> {
     optional: true,
     read: (cell) => {
       if (cell === '') return null;
-      if (!isTimeZone(cell)) throw new CellFault(`"${short(cell)}" is not a time zone: write it like America/Chicago`);
+      if (!isTimeZone(cell))
+        throw new CellFault(`"${short(cell)}" is not a time zone: write it like America/Chicago`, 'cell-no-zone', {
+          cell: short(cell),
+        });
       return cell;
     },
   };

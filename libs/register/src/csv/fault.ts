@@ -1,3 +1,5 @@
+import type { Clause } from '@deckround/planning';
+
 /** One thing wrong in a register folder: where it is and what to do. */
 export interface RegisterFault {
   readonly file: string;
@@ -5,6 +7,8 @@ export interface RegisterFault {
   readonly line: number;
   readonly column: string | null;
   readonly message: string;
+  /** The message for those who word it in another language; null where a program that reads files said it. */
+  readonly clause: Clause | null;
 }
 
 export function describeFault({ file, line, column, message }: RegisterFault): string {

@@ -1,3 +1,4 @@
+import { type Clause, clause } from '@deckround/planning';
 import type { Customer, Machine, Part, Register, ShopSettings, Site, Technician } from '../register.js';
 import { DEFAULT_SHOP, starterClasses } from '../shop-defaults.js';
 import { FaultList, type RegisterFault } from './fault.js';
@@ -96,7 +97,11 @@ class RegisterReader {
   private async sites(customers: ReadonlyMap<string, Customer>): Promise<Map<string, Site>> {
     return this.entities('sites.csv', 'site_id', (row, refuse) => {
       if (this.isUnknown('customers.csv', row.customer_id, customers))
-        refuse('customer_id', `"${row.customer_id}" is not in customers.csv: add the customer or correct it`);
+        refuse(
+          'customer_id',
+          `"${row.customer_id}" is not in customers.csv: add the customer or correct it`,
+          clause('no-customer', { cell: row.customer_id }),
+        );
       return {
         id: row.site_id,
         customerId: row.customer_id,
@@ -121,9 +126,17 @@ class RegisterReader {
     const known = this.classes.map((each) => each.code);
     return this.entities('machines.csv', 'machine_id', (row, refuse) => {
       if (this.isUnknown('sites.csv', row.site_id, sites))
-        refuse('site_id', `"${row.site_id}" is not in sites.csv: add the site or correct it`);
+        refuse(
+          'site_id',
+          `"${row.site_id}" is not in sites.csv: add the site or correct it`,
+          clause('no-site', { cell: row.site_id }),
+        );
       if (!known.includes(row.class))
-        refuse('class', `"${row.class}" is not a machine class: use one of ${known.join(', ')}`);
+        refuse(
+          'class',
+          `"${row.class}" is not a machine class: use one of ${known.join(', ')}`,
+          clause('no-class', { cell: row.class, choices: known.join(', ') }),
+        );
       return {
         id: row.machine_id,
         siteId: row.site_id,
@@ -228,6 +241,7 @@ class RegisterReader {
           line,
           column: 'item',
           message: `"${row.item}" is not a service item of ${machine.machineClass}: use one of ${[...items].join(', ')}`,
+          clause: clause('no-item', { cell: row.item, class: machine.machineClass, choices: [...items].join(', ') }),
         });
         return;
       }
@@ -237,6 +251,7 @@ class RegisterReader {
           line,
           column: 'part',
           message: `"${row.part}" is not in parts.csv: add the part or leave it empty`,
+          clause: clause('no-part', { cell: row.part }),
         });
         return;
       }
@@ -285,7 +300,8 @@ class RegisterReader {
       if (siteId !== null && !this.siteIsKnown(file, line, 'site_id', siteId, sites)) return;
       if (row.low_c > row.high_c) {
         const message = `${row.low_c} °C is above the day's high of ${row.high_c} °C: exchange or correct them`;
-        this.faults.add({ file, line, column: 'low_c', message });
+        const values = { low: row.low_c, high: row.high_c };
+        this.faults.add({ file, line, column: 'low_c', message, clause: clause('low-above-high', values) });
         return;
       }
       const what = `the weather of ${row.date}`;
@@ -305,7 +321,7 @@ class RegisterReader {
     if (sites.has(siteId)) return true;
     if (!this.isUnknown('sites.csv', siteId, sites)) return false;
     const message = `"${siteId}" is not in sites.csv: add the site or correct it`;
-    this.faults.add({ file, line, column, message });
+    this.faults.add({ file, line, column, message, clause: clause('no-site', { cell: siteId }) });
     return false;
   }
 
@@ -320,6 +336,7 @@ class RegisterReader {
           line,
           column: 'to',
           message: `${row.to} lies before ${row.from}: the first day comes first`,
+          clause: clause('days-turned', { to: row.to, from: row.from }),
         });
       } else {
         const range = { from: row.from, to: row.to, reason: row.reason };
@@ -332,14 +349,16 @@ class RegisterReader {
   private async entities<N extends TableName, T extends { id: string }>(
     file: N,
     idColumn: string,
-    build: (row: Row<(typeof TABLES)[N]>, refuse: (column: string, message: string) => void) => T,
+    build: (row: Row<(typeof TABLES)[N]>, refuse: (column: string, message: string, clause: Clause) => void) => T,
   ): Promise<Map<string, T>> {
     const found = new Map<string, T>();
     const lines = new Map<string, number>();
     await this.table(
       file,
       (row, line) => {
-        const entity = build(row, (column, message) => this.faults.add({ file, line, column, message }));
+        const entity = build(row, (column, message, clause) =>
+          this.faults.add({ file, line, column, message, clause }),
+        );
         if (this.isRepeated(file, line, idColumn, `"${entity.id}"`, entity.id, lines)) return;
         found.set(entity.id, entity);
       },
@@ -366,6 +385,8 @@ class RegisterReader {
       line,
       column,
       message: `${what} stands already in line ${before}: remove or renumber one of them`,
+      // The row that was found twice is named by its place.
+      clause: clause('row-twice', { line: String(before) }),
     });
     return true;
   }
@@ -391,6 +412,7 @@ class RegisterReader {
       line,
       column: 'machine_id',
       message: `"${machineId}" is not in machines.csv: add the machine or correct it`,
+      clause: clause('no-machine', { cell: machineId }),
     });
     return false;
   }
@@ -411,6 +433,7 @@ class RegisterReader {
           line: 0,
           column: null,
           message: `is missing: put it into the folder, with the first line ${columns.map(([name]) => name).join(',')}`,
+          clause: clause('file-missing', { columns: columns.map(([name]) => name).join(',') }),
         });
       }
       return;

@@ -1,4 +1,5 @@
 import { Readable } from 'node:stream';
+import { clause } from '@deckround/planning';
 import { type CsvError, parse } from 'csv-parse';
 import { CellFault, type Column } from './columns.js';
 import type { FaultList, RegisterFault } from './fault.js';
@@ -63,6 +64,7 @@ export async function readTable<C extends Columns>(
           line: info.lines,
           column: null,
           message: `has ${record.length} cells where the header has ${width}: look for a missing comma or quote`,
+          clause: clause('row-cells', { cells: record.length, width }),
         });
         onFaultyRow(cellsOf(record));
         continue;
@@ -73,7 +75,14 @@ export async function readTable<C extends Columns>(
     }
     if (places !== null) return true;
     const expected = names.filter((name) => !columns[name]!.optional);
-    faults.add({ file, line: 0, column: null, message: `is empty: its first line must be ${expected.join(',')}` });
+    const columnsWanted = expected.join(',');
+    faults.add({
+      file,
+      line: 0,
+      column: null,
+      message: `is empty: its first line must be ${columnsWanted}`,
+      clause: clause('file-empty', { columns: columnsWanted }),
+    });
     return false;
   } catch (error) {
     faults.add(fileFault(file, error, lastSoundLine + 1));
@@ -100,6 +109,7 @@ function headerPlaces(
       line: 1,
       column: missing.join(', '),
       message: `the header lacks it; the first line must be ${expected.join(',')}`,
+      clause: clause('header-lacks', { columns: expected.join(',') }),
     });
   }
   for (const name of header) {
@@ -109,9 +119,11 @@ function headerPlaces(
         line: 1,
         column: name.slice(0, 60),
         message: `is not known; the columns are ${names.join(', ')}: rename or remove it`,
+        clause: clause('header-unknown', { columns: names.join(', ') }),
       });
     } else if (header.indexOf(name) !== header.lastIndexOf(name)) {
-      faults.add({ file, line: 1, column: name, message: 'stands twice in the header: remove one' });
+      const message = 'stands twice in the header: remove one';
+      faults.add({ file, line: 1, column: name, message, clause: clause('header-twice') });
       break;
     }
   }
@@ -136,7 +148,7 @@ function readRow(
     } catch (error) {
       if (!(error instanceof CellFault)) throw error;
       sound = false;
-      faults.add({ file, line, column: name, message: error.message });
+      faults.add({ file, line, column: name, message: error.message, clause: error.clause });
     }
   });
   return sound ? row : null;
@@ -144,27 +156,46 @@ function readRow(
 
 /** @param line where the row begins that could not be read */
 function fileFault(file: string, error: unknown, line: number): RegisterFault {
-  if (error instanceof NotText) return { file, line: error.line, column: null, message: error.message };
+  const place = { file, line, column: null };
+  if (error instanceof NotText)
+    return { ...place, line: error.line, message: error.message, clause: clause(`file-${error.kind}`) };
   const { code, message } = error as CsvError;
   switch (code as string) {
     case 'CSV_MAX_RECORD_SIZE':
       return {
-        file,
-        line,
-        column: null,
+        ...place,
         message: `is longer than ${MAX_ROW} characters: look for a quote that is never closed`,
+        clause: clause('row-long', { max: MAX_ROW }),
       };
     case 'CSV_QUOTE_NOT_CLOSED':
-      return { file, line, column: null, message: 'a quoted cell is never closed: add the missing quote' };
+      return {
+        ...place,
+        message: 'a quoted cell is never closed: add the missing quote',
+        clause: clause('quote-open'),
+      };
     case 'CSV_INVALID_CLOSING_QUOTE':
     case 'INVALID_OPENING_QUOTE':
-      return { file, line, column: null, message: 'a quote stands inside a cell: double it ("") or remove it' };
+      return {
+        ...place,
+        message: 'a quote stands inside a cell: double it ("") or remove it',
+        clause: clause('quote-inside'),
+      };
     case 'EISDIR':
-      return { file, line: 0, column: null, message: 'is a folder: put the CSV file of this name in its place' };
+      return {
+        ...place,
+        line: 0,
+        message: 'is a folder: put the CSV file of this name in its place',
+        clause: clause('file-folder'),
+      };
     case 'EACCES':
     case 'EPERM':
-      return { file, line: 0, column: null, message: 'may not be read: give this user the right to read it' };
+      return {
+        ...place,
+        line: 0,
+        message: 'may not be read: give this user the right to read it',
+        clause: clause('file-forbidden'),
+      };
     default:
-      return { file, line, column: null, message: `cannot be read: ${message}` };
+      return { ...place, message: `cannot be read: ${message}`, clause: null };
   }
 }

@@ -3,6 +3,7 @@ export class NotText extends Error {
   constructor(
     readonly line: number,
     message: string,
+    readonly kind: 'nul-bytes' | 'not-utf-8' | 'broken-end',
   ) {
     super(message);
   }
@@ -21,6 +22,7 @@ export async function* utf8Lines(bytes: AsyncIterable<Uint8Array>): AsyncGenerat
       throw new NotText(
         line + count(chunk.subarray(0, nul)),
         'is not a text file (it holds NUL bytes): save it as CSV, encoded in UTF-8',
+        'nul-bytes',
       );
     }
     let text: string;
@@ -30,6 +32,7 @@ export async function* utf8Lines(bytes: AsyncIterable<Uint8Array>): AsyncGenerat
       throw new NotText(
         line + count(chunk.subarray(0, firstFault(chunk))),
         'is not UTF-8: save the file again as CSV with encoding UTF-8',
+        'not-utf-8',
       );
     }
     line += count(chunk);
@@ -38,7 +41,11 @@ export async function* utf8Lines(bytes: AsyncIterable<Uint8Array>): AsyncGenerat
   try {
     decoder.decode();
   } catch {
-    throw new NotText(line, 'ends in the middle of a character: save the file again as CSV with encoding UTF-8');
+    throw new NotText(
+      line,
+      'ends in the middle of a character: save the file again as CSV with encoding UTF-8',
+      'broken-end',
+    );
   }
 }
 
