@@ -3,7 +3,7 @@ import type { JobQueue } from '@deckround/jobs';
 import { type Clock, DomainError, type Logger } from '@deckround/platform';
 import { addDays, weekdayOf } from '@deckround/register';
 import { dateColumn, dateText, shopNow, wallClockOf } from '@deckround/register-store';
-import type { Prisma, Store } from '@deckround/store';
+import type { Prisma, Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
@@ -36,8 +36,9 @@ export class DueController {
   @Answers(200, pageOf(DueItem, 'DueItem'), 'What falls due, soonest first')
   async due(@Caller() actor: Actor, @Query({ schema: DueQuery }) query: z.infer<typeof DueQuery>) {
     const cursor = readCursor(query.cursor);
-    const rows = await this.store.inShop(actor.shopId, (tx) =>
-      tx.dueForecast.findMany({
+    const { rows, today } = await this.store.inShop(actor.shopId, async (tx) => ({
+      today: await todayOf(tx, this.clock.now()),
+      rows: await tx.dueForecast.findMany({
         where: {
           AND: [
             machineScope(actor),
@@ -57,11 +58,11 @@ export class DueController {
         orderBy: [{ p50: { sort: 'asc', nulls: 'last' } }, { id: 'asc' }],
         take: query.overdueAtLeast === undefined ? query.limit + 1 : 10_000,
       }),
-    );
+    }));
     const wanted =
       query.overdueAtLeast === undefined
         ? rows
-        : rows.filter((row) => (row.probabilityOverdue[0] ?? 0) >= query.overdueAtLeast!);
+        : rows.filter((row) => chanceOverdue(row, today) >= query.overdueAtLeast!);
     return toPage(
       wanted,
       query.limit,
@@ -91,8 +92,7 @@ export class DueController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
     const view = await this.once.create(actor, request, reply, async (tx) => {
-      const shop = await tx.shop.findFirstOrThrow();
-      const asOf = body.asOf ?? wallClockOf(await shopNow(tx, this.clock.now()), shop.timeZone).slice(0, 10);
+      const asOf = body.asOf ?? (await todayOf(tx, this.clock.now()));
       const costFrom = body.costFrom ?? nextMonday(asOf);
       if (costFrom <= addDays(asOf, -1) || costFrom > addDays(asOf, 60)) {
         throw new DomainError('invalid-input', 'The first day priced has to lie within 60 days after asOf.', [
@@ -122,6 +122,18 @@ export class DueController {
     if (!row) throw new DomainError('not-found', 'There is no such forecast run.');
     return toRunView(row);
   }
+}
+
+/** The shop's own day. */
+async function todayOf(tx: Tx, now: Date): Promise<string> {
+  const { timeZone } = await tx.shop.findFirstOrThrow({ select: { timeZone: true } });
+  return wallClockOf(await shopNow(tx, now), timeZone).slice(0, 10);
+}
+
+/** On the shop's day: the forecast may be some days old, or begin with the week to come. */
+function chanceOverdue(row: { costFrom: Date; probabilityOverdue: readonly number[] }, today: string): number {
+  const day = Math.round((Date.parse(today) - row.costFrom.getTime()) / 86_400_000);
+  return row.probabilityOverdue[Math.min(Math.max(0, day), row.probabilityOverdue.length - 1)] ?? 0;
 }
 
 function afterDue({ key, id }: { key: string; id: string }): Prisma.DueForecastWhereInput {

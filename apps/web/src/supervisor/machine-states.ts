@@ -1,9 +1,8 @@
+import { chanceOverdue, OVERDUE_FROM } from '../data/chance-overdue.js';
 import type { DueItem, Machine } from '../data/types.js';
 import type { MachineState } from '../design/state-shape.js';
-import { addDays, daysBetween } from '../words/local-date.js';
+import { addDays } from '../words/local-date.js';
 
-/** Half a chance of being past its tolerance is called overdue. */
-const OVERDUE_FROM = 0.5;
 const SATURDAY = 6;
 
 /** The worst that is known of a machine today. */
@@ -13,12 +12,6 @@ export function stateOf(machine: Machine, due: readonly DueItem[], today: string
   if (due.some((item) => item.kind === 'stopgap')) return 'stopgap';
   if (due.some((item) => chanceOverdue(item, today) >= OVERDUE_FROM)) return 'overdue';
   return due.length > 0 ? 'service-soon' : 'ready';
-}
-
-/** The forecast may be some days old, or begin with the week to come. */
-function chanceOverdue({ costFrom, probabilityOverdue }: DueItem, today: string): number {
-  const day = Math.min(Math.max(0, daysBetween(costFrom, today)), probabilityOverdue.length - 1);
-  return probabilityOverdue[day] ?? 0;
 }
 
 /** The day on which the first of its stopgaps is as likely as not at its limit; null = none, or nobody can tell. */

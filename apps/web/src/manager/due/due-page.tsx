@@ -1,6 +1,7 @@
 import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useEffect, useMemo, useState } from 'react';
+import { chanceDay, chanceOverdue, OVERDUE_FROM } from '../../data/chance-overdue.js';
 import { dueQuery, machinesQuery, serviceItemsQuery, shopQuery, sitesQuery } from '../../data/queries.js';
 import type { DueItem } from '../../data/types.js';
 import { addDays } from '../../words/local-date.js';
@@ -23,7 +24,8 @@ export function DuePage() {
   const words = useWords();
   const { t, number, roundMoney, day } = words;
   const [shown, setShown] = useState(FIRST);
-  const today = shop.forecastAsOf ?? shop.today;
+  const { today } = shop;
+  const asOf = shop.forecastAsOf ?? today;
   const until = addDays(today, 7 * (search.weeks ?? DEFAULT_WEEKS));
   const due = useQuery(
     dueQuery({
@@ -31,7 +33,7 @@ export function DuePage() {
       siteId: search.site,
       code: search.code,
       kind: search.kind,
-      overdueAtLeast: search.overdue ? 0.5 : undefined,
+      overdueAtLeast: search.overdue ? OVERDUE_FROM : undefined,
     }),
   );
   const sites = useQuery(sitesQuery).data ?? [];
@@ -55,13 +57,13 @@ export function DuePage() {
     return () => removeEventListener('keydown', onKey);
   });
 
-  const tolerance = useMemo(() => toleranceDays(items ?? [], machines ?? []), [items, machines]);
+  const tolerance = useMemo(() => toleranceDays(items ?? [], machines ?? [], asOf), [items, machines, asOf]);
   const codes = useMemo(() => new Map((items ?? []).map((item) => [item.code, item.title])), [items]);
   const rows = useMemo(() => sorted(due.data ?? [], search.sort), [due.data, search.sort]);
   if (due.error) throw due.error;
   if (!due.data) return <h1>{t('wait')}</h1>;
   const total = rows.reduce((sum, row) => sum + Math.max(0, row.deferralCents ?? 0), 0);
-  const overdue = rows.filter((row) => (row.probabilityOverdue[0] ?? 0) >= 0.5).length;
+  const overdue = rows.filter((row) => chanceOverdue(row, today) >= OVERDUE_FROM).length;
   const machineCount = new Set(rows.map((row) => row.machineId)).size;
   const axis = { from: addDays(today, -14), to: addDays(until, 7), today };
   const groups = search.group
@@ -72,11 +74,17 @@ export function DuePage() {
     <div className={style.page}>
       <title>{t('due.page')}</title>
       <header className="tight">
-        <p className="pencil">{t('due.reckoned', { from: day(today), to: day(until) })}</p>
+        <p className="pencil">{t('due.reckoned', { from: day(asOf), to: day(until) })}</p>
         <h1>
           {rows.length === 0
             ? t(shop.forecastAsOf === null ? 'due.no-forecast' : 'due.none')
-            : t('due.sentence', { items: rows.length, machines: machineCount, overdue, money: roundMoney(total) })}
+            : t('due.sentence', {
+                items: rows.length,
+                machines: machineCount,
+                overdue,
+                day: day(chanceDay(rows[0]!, today)),
+                money: roundMoney(total),
+              })}
         </h1>
       </header>
       <form className={style.filters} onSubmit={(event) => event.preventDefault()}>
@@ -183,7 +191,7 @@ export function DuePage() {
                   </tr>
                 ) : null}
                 {part.map((item) => (
-                  <DueRow key={item.id} item={item} axis={axis} tolerance={tolerance(item)} />
+                  <DueRow key={item.id} item={item} axis={axis} tolerance={tolerance(item)} hasSite={!search.group} />
                 ))}
               </tbody>
             );

@@ -1,21 +1,25 @@
 import { Link } from '@tanstack/react-router';
+import { chanceDay, chanceOverdue, OVERDUE_FROM } from '../../data/chance-overdue.js';
 import type { DueItem } from '../../data/types.js';
 import { Why } from '../../design/why.js';
 import { dueReasons } from '../../words/due-reason.js';
 import { useWords } from '../../words/words.js';
 import style from './due.module.css';
 import { Ruler, type RulerAxis } from './ruler.js';
+import type { Tolerance } from './tolerance.js';
 
 interface Props {
   readonly item: DueItem;
   readonly axis: RulerAxis;
-  readonly tolerance: number | null;
+  readonly tolerance: Tolerance | null;
+  /** Where the rows are grouped by site, its name stands above them. */
+  readonly hasSite: boolean;
 }
 
-export function DueRow({ item, axis, tolerance }: Props) {
+export function DueRow({ item, axis, tolerance, hasSite }: Props) {
   const words = useWords();
   const { t, day, dayOfYear, money, percent } = words;
-  const chance = item.probabilityOverdue[0] ?? 0;
+  const chance = chanceOverdue(item, axis.today);
   const title = words.work(item);
   const middle = item.p50 === null ? t('due.far') : item.p50 < axis.from ? dayOfYear(item.p50) : day(item.p50);
   return (
@@ -24,7 +28,7 @@ export function DueRow({ item, axis, tolerance }: Props) {
         <Link to="/machines/$id/forecast" params={{ id: item.machineId }}>
           {item.machineCode}
         </Link>
-        <span className="small pencil">{item.siteName}</span>
+        {hasSite ? <span className="small pencil">{item.siteName}</span> : null}
       </th>
       <td className={style.work}>
         <Why label={title} title={t('due.why-title', { day: middle })}>
@@ -36,8 +40,11 @@ export function DueRow({ item, axis, tolerance }: Props) {
         </Why>
         <span className="small pencil">
           {middle}
-          {chance >= 0.5 ? (
-            <strong className={style.late}> △ {t('due.chance', { share: percent(chance) })}</strong>
+          {chance >= OVERDUE_FROM ? (
+            <strong className={style.late}>
+              {' '}
+              △ {t('due.chance', { share: percent(chance), day: day(chanceDay(item, axis.today)) })}
+            </strong>
           ) : null}
           {item.kind === 'stopgap' ? <strong className={style.stopgap}> {t('state.stopgap')}</strong> : null}
         </span>

@@ -2,6 +2,7 @@ import { linear } from '../../design/scale.js';
 import { addDays, daysBetween, weekdayOf } from '../../words/local-date.js';
 import { useWords } from '../../words/words.js';
 import style from './due.module.css';
+import type { Tolerance } from './tolerance.js';
 
 export interface RulerAxis {
   readonly from: string;
@@ -13,7 +14,7 @@ interface Mark {
   readonly p10: string | null;
   readonly p50: string | null;
   readonly p90: string | null;
-  readonly tolerance: number | null;
+  readonly tolerance: Tolerance | null;
 }
 
 const WIDTH = 1000;
@@ -28,7 +29,7 @@ export function Ruler({
   readonly mark?: Mark;
   readonly label?: string;
 }) {
-  const { day } = useWords();
+  const { day, monthDay } = useWords();
   const days = daysBetween(axis.from, axis.to);
   const scale = linear([0, days], [0, WIDTH]);
   const x = (date: string) => Math.max(0, Math.min(WIDTH, scale(daysBetween(axis.from, date))));
@@ -42,7 +43,8 @@ export function Ruler({
         {mondays.map((date, index) =>
           index % every === 0 ? (
             <span key={date} style={isLate(x(date)) ? { right: 0 } : { left: `${x(date) / 10}%` }}>
-              {day(date)}
+              <span className={style.wide}>{day(date)}</span>
+              <span className={style.narrow}>{monthDay(date)}</span>
             </span>
           ) : null,
         )}
@@ -69,8 +71,8 @@ export function Ruler({
           {tolerance === null || early ? null : (
             <path
               d={
-                bracket(x(addDays(p50!, -Math.round(tolerance))), 1) +
-                bracket(x(addDays(p50!, Math.round(tolerance))), -1)
+                bracket(x(addDays(p50!, -Math.round(tolerance.before))), 1) +
+                bracket(x(addDays(p50!, Math.round(tolerance.after))), -1)
               }
               className={style.bracket}
             />

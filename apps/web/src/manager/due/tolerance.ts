@@ -1,18 +1,44 @@
 import type { DueItem, Machine, ServiceItem } from '../../data/types.js';
+import { daysBetween } from '../../words/local-date.js';
 
-/** Days before and after its middle date within which an item may be done; hours become days by the machine's pace. */
+/** How many days before and after its middle date an item may be done. */
+export interface Tolerance {
+  readonly before: number;
+  readonly after: number;
+}
+
+const MOST_DAYS = 366;
+
+/**
+ * Hours become days by the machine's pace. Of a mark that is passed already, what is left of the hours after it counts
+ * from the hours of now: the day it was passed is known only from reading to reading.
+ *
+ * @param asOf day of the forecast
+ */
 export function toleranceDays(
   items: readonly ServiceItem[],
   machines: readonly Machine[],
-): (due: DueItem) => number | null {
+  asOf: string,
+): (due: DueItem) => Tolerance | null {
   const itemOf = new Map(items.map((item) => [`${item.machineClass}/${item.code}`, item]));
   const classOf = new Map(machines.map((machine) => [machine.id, machine.machineClass]));
   return (due) => {
     const item = itemOf.get(`${classOf.get(due.machineId)}/${due.code}`);
     if (item === undefined) return null;
-    const { decidedBy, hoursPerWeekNow } = (due.why ?? {}) as { decidedBy?: string; hoursPerWeekNow?: number };
-    if (decidedBy === 'days') return item.toleranceDays;
+    const { decidedBy, hoursPerWeekNow, dueAtHours, lifetimeHoursNow } = (due.why ?? {}) as {
+      readonly decidedBy?: string;
+      readonly hoursPerWeekNow?: number;
+      readonly dueAtHours?: number | null;
+      readonly lifetimeHoursNow?: number;
+    };
+    if (decidedBy === 'days') return { before: item.toleranceDays, after: item.toleranceDays };
     const pace = Number(hoursPerWeekNow ?? 0) / 7;
-    return pace > 0 ? Math.min(366, Number(item.toleranceHours) / pace) : null;
+    if (pace <= 0) return null;
+    const hours = Number(item.toleranceHours);
+    const before = Math.min(MOST_DAYS, hours / pace);
+    const isPassed = due.p50 !== null && due.p50 <= asOf && dueAtHours != null && lifetimeHoursNow !== undefined;
+    if (!isPassed) return { before, after: before };
+    const left = (dueAtHours + hours - lifetimeHoursNow) / pace;
+    return { before, after: Math.min(MOST_DAYS, Math.max(0, daysBetween(due.p50!, asOf) + left)) };
   };
 }
