@@ -1,8 +1,13 @@
-import { addProtocol, type Map as MapLibreMap } from 'maplibre-gl';
+import { addProtocol, type FilterSpecification, type Map as MapLibreMap } from 'maplibre-gl';
 import type { Shop } from '../../data/types.js';
 
 const SOURCE = 'streets';
-/** Streets and water by the names that widespread tile schemas give them (from memory). */
+/**
+ * Streets and water by the names of the two widespread schemas of vector tiles. Both layers hold other geometries beside:
+ * squares among the streets, brooks as lines in the water.
+ *
+ * @source docs.protomaps.com/basemaps/layers, version 4: `roads`, `water`; openmaptiles.org/schema: `transportation`, `water`
+ */
 const ROADS = ['roads', 'transportation'];
 const WATER = ['water'];
 
@@ -33,11 +38,24 @@ export async function addStreets(
   for (const { id } of layers) {
     const layer = { id: `streets-${id}`, source: SOURCE, 'source-layer': id };
     if (WATER.includes(id))
-      map.addLayer({ ...layer, type: 'fill', paint: { 'fill-color': colour('--rule') } }, 'county');
+      map.addLayer(
+        { ...layer, type: 'fill', filter: only('Polygon'), paint: { 'fill-color': colour('--rule') } },
+        'county',
+      );
     if (ROADS.includes(id))
-      map.addLayer({ ...layer, type: 'line', paint: { 'line-color': colour('--edge'), 'line-width': 1 } }, 'county');
+      map.addLayer(
+        {
+          ...layer,
+          type: 'line',
+          filter: only('LineString'),
+          paint: { 'line-color': colour('--edge'), 'line-width': 1 },
+        },
+        'county',
+      );
   }
 }
+
+const only = (geometry: 'Polygon' | 'LineString'): FilterSpecification => ['==', '$type', geometry];
 
 function addPictures(map: MapLibreMap): void {
   map.addLayer({ id: SOURCE, type: 'raster', source: SOURCE, paint: { 'raster-saturation': -0.6 } }, 'county');
