@@ -1,29 +1,16 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { Browser } from 'playwright-core';
-import { BROWSER_PATH, DESKTOP, openBrowser, PHONE, signInAt, type Visitor, visitor } from '../support/browser.js';
-import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { beforeAll, expect, it } from '@jest/globals';
+import { DESKTOP, PHONE, signInAt, type Visitor, visitor } from '../support/browser.js';
+import { browserStory } from '../support/browser-story.js';
 import { runningApi } from '../support/running-api.js';
-import { createSmallShop, PASSWORD, WEEK } from '../support/small-shop.js';
+import { PASSWORD, WEEK } from '../support/small-shop.js';
 
 const MANAGER = 'manager@small-shop.example';
 
-(BROWSER_PATH === '' ? describe.skip : describe)('the shop manager', () => {
-  let database: TestDatabase;
-  let api: Awaited<ReturnType<typeof runningApi>>;
-  let browser: Browser;
+browserStory('the shop manager', {}, (stage) => {
   let desk: Visitor;
 
   beforeAll(async () => {
-    database = await freshDatabase();
-    await createSmallShop(database.store);
-    api = await runningApi(database);
-    browser = await openBrowser();
-    desk = await visitor(browser, api.service.address, DESKTOP);
-  });
-  afterAll(async () => {
-    await browser.close();
-    await api.service.stop();
-    await database.drop();
+    desk = await visitor(stage.browser, stage.api.service.address, DESKTOP);
   });
 
   const visits = () => desk.page.locator('button[aria-keyshortcuts="M"]');
@@ -96,8 +83,8 @@ const MANAGER = 'manager@small-shop.example';
   it('accepts an interval that failures speak for, and takes it back', async () => {
     const { page } = desk;
     const intervalNow = () =>
-      database.store.asOwner((tx) => tx.serviceItem.findUniqueOrThrow({ where: { id: item.id } }));
-    const item = await database.store.asOwner(async (tx) => {
+      stage.database.store.asOwner((tx) => tx.serviceItem.findUniqueOrThrow({ where: { id: item.id } }));
+    const item = await stage.database.store.asOwner(async (tx) => {
       const found = await tx.serviceItem.findFirstOrThrow({
         where: { code: 'replace-spindle-bearings', plan: { class: { code: 'zero-turn' } } },
       });
@@ -133,7 +120,7 @@ const MANAGER = 'manager@small-shop.example';
 
   it('says which machine was heard from, and whom a site wants told', async () => {
     const { page } = desk;
-    const manager = await api.signIn('manager');
+    const manager = await stage.api.signIn('manager');
     const unit = {
       EquipmentHeader: { SerialNumber: 'QX-9' },
       CumulativeOperatingHours: { datetime: '2026-06-02T15:00:00Z', Hour: 812.5 },
@@ -167,7 +154,7 @@ const MANAGER = 'manager@small-shop.example';
     await page.getByLabel('Code').fill('C77');
     await page.getByLabel('Name').fill('Sedge Trust');
     const token = await page.evaluate<string>(`JSON.parse(localStorage.getItem('deckround.session')).token`);
-    await fetch(`${api.service.address}/v1/session`, {
+    await fetch(`${stage.api.service.address}/v1/session`, {
       method: 'DELETE',
       headers: { authorization: `Bearer ${token}` },
     });
@@ -186,15 +173,15 @@ const MANAGER = 'manager@small-shop.example';
   });
 
   it('is told when the service is away, and goes on by itself once it is back', async () => {
-    const phone = await visitor(browser, api.service.address, PHONE);
+    const phone = await visitor(stage.browser, stage.api.service.address, PHONE);
     await signInAt(phone.page, MANAGER, PASSWORD);
     await phone.page.goto('/register/sites');
     await phone.page.getByRole('link', { name: 'S1' }).waitFor();
-    const port = Number(new URL(api.service.address).port);
-    await api.service.stop();
+    const port = Number(new URL(stage.api.service.address).port);
+    await stage.api.service.stop();
     await phone.page.getByRole('link', { name: 'Parts', exact: true }).click();
     await phone.page.getByText('The service does not answer.').waitFor();
-    api = await runningApi(database, undefined, undefined, port);
+    stage.api = await runningApi(stage.database, undefined, undefined, port);
     await phone.page.getByText('The service does not answer.').waitFor({ state: 'detached' });
     await phone.page.goto('/register/sites');
     await phone.page.getByRole('link', { name: 'S1' }).waitFor();

@@ -1,39 +1,22 @@
 import { randomUUID } from 'node:crypto';
-import { stoppedClock } from '@deckround/platform';
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { Browser } from 'playwright-core';
+import { beforeAll, expect, it } from '@jest/globals';
 import { type ApiClient, until } from '../support/api-client.js';
-import { BROWSER_PATH, DESKTOP, openBrowser, signInAt, visitor } from '../support/browser.js';
-import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { DESKTOP, signInAt, visitor } from '../support/browser.js';
+import { browserStory } from '../support/browser-story.js';
 import { draftOf } from '../support/finished-visit.js';
-import { plannedShop } from '../support/planned-shop.js';
-import { runningApi } from '../support/running-api.js';
-import { PASSWORD, type SmallShop, WEEK } from '../support/small-shop.js';
+import { PASSWORD, WEEK } from '../support/small-shop.js';
 
 const SLOW_MS = 120_000;
 
-(BROWSER_PATH === '' ? describe.skip : describe)('the manager at the desk', () => {
-  let database: TestDatabase;
-  let shop: SmallShop;
-  let api: Awaited<ReturnType<typeof runningApi>>;
+browserStory('the manager at the desk', { now: '2026-06-07T15:00:00Z', isPlanned: true }, (stage) => {
   let manager: ApiClient;
-  let browser: Browser;
 
   beforeAll(async () => {
-    database = await freshDatabase();
-    api = await runningApi(database, undefined, stoppedClock('2026-06-07T15:00:00Z'));
-    shop = await plannedShop(database, api);
-    manager = await api.signIn('manager');
-    browser = await openBrowser();
-  }, SLOW_MS);
-  afterAll(async () => {
-    await browser.close();
-    await api.service.stop();
-    await database.drop();
+    manager = await stage.api.signIn('manager');
   });
 
   async function desk() {
-    const opened = await visitor(browser, api.service.address, DESKTOP);
+    const opened = await visitor(stage.browser, stage.api.service.address, DESKTOP);
     await signInAt(opened.page, 'manager@small-shop.example', PASSWORD);
     // A press before the first page has opened would lose against it.
     await opened.page.waitForURL(/\/week/);
@@ -47,7 +30,11 @@ const SLOW_MS = 120_000;
         (part: { code: string }) => part.code === 'BRG-6205-2Z',
       );
       await manager.post('/v1/stopgaps', {
-        ...{ machineId: shop.machineIds.get('M2')!, code: 'bearing', description: 'old bearing greased and left in' },
+        ...{
+          machineId: stage.shop.machineIds.get('M2')!,
+          code: 'bearing',
+          description: 'old bearing greased and left in',
+        },
         ...{ madeOn: '2026-06-05', limitOn: '2026-06-12', partId: bearing.id, partQuantity: '2', minutes: 45 },
         partExpectedOn: '2026-06-09',
       });
@@ -56,14 +43,14 @@ const SLOW_MS = 120_000;
         () => manager.get(`/v1/plan-runs/${run.body.id}`),
         ({ body }) => body.status === 'done',
       );
-      const { items } = (await manager.get(`/v1/visits?from=${WEEK}&siteId=${shop.siteIds.get('S1')}`)).body;
-      const supervisor = await api.signIn('supervisor');
+      const { items } = (await manager.get(`/v1/visits?from=${WEEK}&siteId=${stage.shop.siteIds.get('S1')}`)).body;
+      const supervisor = await stage.api.signIn('supervisor');
       await supervisor.post(`/v1/visits/${items[0].id}/answers`, { kind: 'move', reason: 'tournament' });
       // A record for a visit that is done already waits in review.
-      const { visit } = await draftOf(database.store, shop, manager, '2026-06-02');
-      const technician = await api.signIn('technician');
+      const { visit } = await draftOf(stage.database.store, stage.shop, manager, '2026-06-02');
+      const technician = await stage.api.signIn('technician');
       await technician.post('/v1/field-records', {
-        ...{ id: randomUUID(), visitId: visit.id, machineId: shop.machineIds.get('M1') },
+        ...{ id: randomUUID(), visitId: visit.id, machineId: stage.shop.machineIds.get('M1') },
         ...{ deviceAt: '2026-06-07T14:00:00Z', sentAt: '2026-06-07T15:00:00Z' },
         fact: { kind: 'part-used', partId: null, name: 'shim', quantity: '2' },
       });
@@ -79,7 +66,7 @@ const SLOW_MS = 120_000;
       expect((await manager.get(`/v1/visits/${items[0].id}`)).body).toMatchObject({ answer: { state: 'met' } });
       expect((await manager.get('/v1/field-records?state=accepted')).body.items).toHaveLength(1);
 
-      await database.store.inShop(shop.shopId, (tx) => tx.stock.updateMany({ data: { onHand: 0 } }));
+      await stage.database.store.inShop(stage.shop.shopId, (tx) => tx.stock.updateMany({ data: { onHand: 0 } }));
       await page.getByRole('link', { name: 'Orders' }).click();
       await page.getByRole('heading', { name: /^\d+ parts? (have|has) to be ordered/ }).waitFor();
       await page.getByRole('button', { name: 'BRG-6205-2Z is ordered' }).click();
@@ -105,7 +92,7 @@ const SLOW_MS = 120_000;
     'issues a draft, takes it back, and changes the hourly rate',
     async () => {
       await manager.patch('/v1/charge-settings', { seller: { legalName: 'Small Shop LLC' } }, '"0"');
-      const { draft } = await draftOf(database.store, shop, manager, '2026-06-03');
+      const { draft } = await draftOf(stage.database.store, stage.shop, manager, '2026-06-03');
       const { page, faults } = await desk();
       await page.goto(`/charges/${draft.id}`);
       await page.getByRole('heading', { name: /^Draft, Site S1: / }).waitFor();
@@ -159,7 +146,7 @@ const SLOW_MS = 120_000;
       await page.getByRole('button', { name: 'Make the key' }).click();
       const key = page.locator('input[readonly][value^="drk_"]');
       await key.waitFor();
-      const asKey = await fetch(`${api.service.address}/v1/accounting/changes`, {
+      const asKey = await fetch(`${stage.api.service.address}/v1/accounting/changes`, {
         headers: { authorization: `Bearer ${await key.inputValue()}` },
       });
       expect(asKey.status).toBe(200);

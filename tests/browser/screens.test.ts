@@ -1,40 +1,29 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { Browser } from 'playwright-core';
-import { until } from '../support/api-client.js';
+import { beforeAll, expect, it } from '@jest/globals';
 import {
   accessibilityFaults,
-  BROWSER_PATH,
   DESKTOP,
-  openBrowser,
   PHONE,
   phoneFaults,
   signInAt,
   type Visitor,
   visitor,
 } from '../support/browser.js';
-import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { browserStory } from '../support/browser-story.js';
 import { draftOf } from '../support/finished-visit.js';
-import { runningApi } from '../support/running-api.js';
-import { createSmallShop, PASSWORD, type SmallShop, WEEK } from '../support/small-shop.js';
+import { planWeek } from '../support/planned-shop.js';
+import { PASSWORD, WEEK } from '../support/small-shop.js';
 
 /** Room for a busy machine; on an idle one each takes a fraction of it. */
 const SLOW_MS = 180_000;
 
-(BROWSER_PATH === '' ? describe.skip : describe)('every screen', () => {
-  let database: TestDatabase;
-  let shop: SmallShop;
-  let api: Awaited<ReturnType<typeof runningApi>>;
-  let browser: Browser;
+browserStory('every screen', {}, (stage) => {
   let desk: Visitor;
   let phone: Visitor;
   let draftId: string;
 
   beforeAll(async () => {
-    database = await freshDatabase();
-    shop = await createSmallShop(database.store);
-    api = await runningApi(database);
-    const manager = await api.signIn('manager');
-    const machineId = shop.machineIds.get('M1');
+    const manager = await stage.api.signIn('manager');
+    const machineId = stage.shop.machineIds.get('M1');
     // One reading to look at: less than the one before it.
     await manager.post('/v1/readings', { readings: [{ machineId, readAt: '2026-06-02T15:00:00Z', hours: '12.5' }] });
     // One machine that nobody knows, and one that is known by its serial number.
@@ -43,23 +32,11 @@ const SLOW_MS = 180_000;
       CumulativeOperatingHours: { datetime: '2026-06-02T15:00:00Z', Hour: 812.5 },
     });
     await manager.post('/v1/telematics/snapshots', { Fleet: { Equipment: [unit('QX-9'), unit('SN2')] } });
-    const forecast = await manager.post('/v1/forecast-runs', { asOf: '2026-06-07', costFrom: WEEK, costDays: 14 });
-    const plan = await manager.post('/v1/plan-runs', { weekOf: WEEK, iterations: 2000 });
-    for (const path of [`forecast-runs/${forecast.body.id}`, `plan-runs/${plan.body.id}`])
-      await until(
-        () => manager.get(`/v1/${path}`),
-        ({ body }) => body.status === 'done',
-      );
-    draftId = (await draftOf(database.store, shop, manager, '2026-06-02')).draft.id;
-    browser = await openBrowser();
-    desk = await visitor(browser, api.service.address, DESKTOP);
-    phone = await visitor(browser, api.service.address, PHONE);
+    await planWeek(stage.api);
+    draftId = (await draftOf(stage.database.store, stage.shop, manager, '2026-06-02')).draft.id;
+    desk = await visitor(stage.browser, stage.api.service.address, DESKTOP);
+    phone = await visitor(stage.browser, stage.api.service.address, PHONE);
     for (const { page } of [desk, phone]) await signInAt(page, 'manager@small-shop.example', PASSWORD);
-  });
-  afterAll(async () => {
-    await browser.close();
-    await api.service.stop();
-    await database.drop();
   });
 
   const screens = () => [
@@ -70,8 +47,8 @@ const SLOW_MS = 180_000;
     '/readings',
     '/heard-from',
     '/register/machines',
-    `/register/machines/${shop.machineIds.get('M1')}`,
-    `/register/sites/${shop.siteIds.get('S1')}`,
+    `/register/machines/${stage.shop.machineIds.get('M1')}`,
+    `/register/sites/${stage.shop.siteIds.get('S1')}`,
     '/register/people/new',
     '/register/absences',
     '/register/connections',
@@ -82,7 +59,7 @@ const SLOW_MS = 180_000;
     `/charges/${draftId}`,
     '/charges/settings',
     '/start',
-    `/machines/${shop.machineIds.get('M1')}/forecast`,
+    `/machines/${stage.shop.machineIds.get('M1')}/forecast`,
     '/forecasts',
     '/looking-back',
     '/help',
@@ -130,7 +107,7 @@ const SLOW_MS = 180_000;
   );
 
   it('has its sign-in page without fault too', async () => {
-    const { page } = await visitor(browser, api.service.address, PHONE);
+    const { page } = await visitor(stage.browser, stage.api.service.address, PHONE);
     await page.goto('/sign-in');
     await page.getByRole('heading', { name: 'Sign in' }).waitFor();
     for (const light of ['light', 'dark'] as const) expect(await accessibilityFaults(page, light)).toEqual([]);

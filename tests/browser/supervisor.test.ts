@@ -1,18 +1,7 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { Browser } from 'playwright-core';
+import { beforeAll, expect, it } from '@jest/globals';
 import { until } from '../support/api-client.js';
-import {
-  accessibilityFaults,
-  BROWSER_PATH,
-  DESKTOP,
-  openBrowser,
-  PHONE,
-  signInAt,
-  visitor,
-} from '../support/browser.js';
-import { freshDatabase, type TestDatabase } from '../support/database.js';
-import { plannedShop } from '../support/planned-shop.js';
-import { runningApi } from '../support/running-api.js';
+import { accessibilityFaults, DESKTOP, PHONE, signInAt, visitor } from '../support/browser.js';
+import { browserStory } from '../support/browser-story.js';
 import { PASSWORD } from '../support/small-shop.js';
 
 const SLOW_MS = 120_000;
@@ -21,35 +10,20 @@ const PICTURE = Buffer.from(
   'base64',
 );
 
-(BROWSER_PATH === '' ? describe.skip : describe)('the grounds supervisor', () => {
-  let database: TestDatabase;
-  let api: Awaited<ReturnType<typeof runningApi>>;
-  let browser: Browser;
-
+browserStory('the grounds supervisor', { isPlanned: true }, (stage) => {
   /** The shop's own calendar stands at this day now. */
   async function liveOn(day: string): Promise<void> {
     const today = new Intl.DateTimeFormat('en-CA', { timeZone: 'America/Chicago' }).format(new Date());
     const clockShiftDays = Math.round((Date.parse(day) - Date.parse(today)) / 86_400_000);
-    await database.store.asOwner((tx) => tx.shop.updateMany({ data: { clockShiftDays } }));
+    await stage.database.store.asOwner((tx) => tx.shop.updateMany({ data: { clockShiftDays } }));
   }
 
-  beforeAll(async () => {
-    database = await freshDatabase();
-    api = await runningApi(database);
-    await plannedShop(database, api);
-    await liveOn('2026-06-07');
-    browser = await openBrowser();
-  }, SLOW_MS);
-  afterAll(async () => {
-    await browser.close();
-    await api.service.stop();
-    await database.drop();
-  });
+  beforeAll(() => liveOn('2026-06-07'));
 
   it(
     'sees what can mow, enters hours, reports trouble with a photo, blocks days',
     async () => {
-      const { page, faults } = await visitor(browser, api.service.address, PHONE);
+      const { page, faults } = await visitor(stage.browser, stage.api.service.address, PHONE);
       const found: string[] = [];
       const look = async () => {
         for (const light of ['light', 'dark'] as const) found.push(...(await accessibilityFaults(page, light)));
@@ -91,7 +65,7 @@ const PICTURE = Buffer.from(
       await page.getByText(/tournament/).waitFor();
       await look();
 
-      const manager = await api.signIn('manager');
+      const manager = await stage.api.signIn('manager');
       const [call] = (await manager.get('/v1/road-calls')).body.items;
       expect(call).toMatchObject({ symptomCode: 'bearing-noise', usable: false, answers: { 'which-spindle': 'left' } });
       const photos = await until(
@@ -101,7 +75,9 @@ const PICTURE = Buffer.from(
       );
       expect(photos.body.items).toHaveLength(1);
       expect((await manager.get('/v1/blackouts')).body.items).toMatchObject([{ from: '2026-06-12', to: '2026-06-12' }]);
-      const readings = await database.store.asOwner((tx) => tx.reading.findMany({ where: { source: 'supervisor' } }));
+      const readings = await stage.database.store.asOwner((tx) =>
+        tx.reading.findMany({ where: { source: 'supervisor' } }),
+      );
       expect(readings.map((reading) => String(reading.hours))).toEqual(['540.5']);
       expect(found).toEqual([]);
       expect(faults).toEqual([]);
@@ -112,7 +88,7 @@ const PICTURE = Buffer.from(
   it(
     'answers the planned visit and names an event; the shop sees it in the week and says no with a reason',
     async () => {
-      const { page, faults } = await visitor(browser, api.service.address, PHONE);
+      const { page, faults } = await visitor(stage.browser, stage.api.service.address, PHONE);
       await signInAt(page, 'supervisor@small-shop.example', PASSWORD);
       await page.getByRole('button', { name: 'This suits us' }).first().click();
       await page.getByText('You said that it suits.').waitFor();
@@ -132,7 +108,7 @@ const PICTURE = Buffer.from(
       await page.getByText(/graduation, Fri, Jun 12 15:00/).waitFor();
       for (const light of ['light', 'dark'] as const) found.push(...(await accessibilityFaults(page, light)));
 
-      const shop = await visitor(browser, api.service.address, DESKTOP);
+      const shop = await visitor(stage.browser, stage.api.service.address, DESKTOP);
       await signInAt(shop.page, 'manager@small-shop.example', PASSWORD);
       await shop.page.getByRole('button', { name: /the site asks for another day/ }).click();
       await shop.page.getByText(/The site asks for another day: graduation/).waitFor();
@@ -152,7 +128,7 @@ const PICTURE = Buffer.from(
       await page.getByLabel('It is shown only this once:').waitFor({ state: 'detached' });
       expect((await fetch(address)).status).toBe(404);
 
-      const events = await database.store.asOwner((tx) => tx.siteEvent.findMany());
+      const events = await stage.database.store.asOwner((tx) => tx.siteEvent.findMany());
       expect(events.map((event) => [event.name, event.fromMinute])).toEqual([['graduation', 15 * 60]]);
       expect(found).toEqual([]);
       expect([...faults, ...shop.faults]).toEqual([]);
@@ -163,14 +139,14 @@ const PICTURE = Buffer.from(
   it(
     'scans the label of a machine and enters its hours without signing in, in a few presses; signed in, is led to it',
     async () => {
-      const manager = await api.signIn('manager');
+      const manager = await stage.api.signIn('manager');
       const machines = (await manager.get('/v1/machines')).body.items as { id: string; code: string }[];
       const machineId = machines.find((machine) => machine.code === 'M4')!.id;
       const label = (await manager.post('/v1/machine-labels', { machineId })).body.items[0];
       // As it stands in the code: all in capitals.
       const address = `/L/${label.id}`;
 
-      const { page, faults } = await visitor(browser, api.service.address, PHONE);
+      const { page, faults } = await visitor(stage.browser, stage.api.service.address, PHONE);
       let presses = 0;
       const press = async (name: string) => {
         presses += 1;
@@ -195,12 +171,12 @@ const PICTURE = Buffer.from(
       expect(await page.getByRole('button', { name: '7' }).count()).toBe(0);
 
       const anew = (await manager.post('/v1/machine-labels', { machineId })).body.items[0];
-      const own = await visitor(browser, api.service.address, PHONE);
+      const own = await visitor(stage.browser, stage.api.service.address, PHONE);
       await signInAt(own.page, 'supervisor@small-shop.example', PASSWORD);
       await own.page.goto(`/L/${anew.id}`);
       await own.page.getByRole('heading', { name: /^M4 can mow until/ }).waitFor();
 
-      const readings = await database.store.asOwner((tx) => tx.reading.findMany({ where: { source: 'label' } }));
+      const readings = await stage.database.store.asOwner((tx) => tx.reading.findMany({ where: { source: 'label' } }));
       expect(readings.map((reading) => [reading.machineId, String(reading.hours)])).toEqual([[machineId, '663.2']]);
       expect(found).toEqual([]);
       expect([...faults, ...own.faults].filter((fault) => !/410/.test(fault))).toEqual([]);
@@ -210,7 +186,7 @@ const PICTURE = Buffer.from(
 
   it('counts until the Saturday to come by the shop’s calendar, however old its forecast is', async () => {
     await liveOn('2026-06-17');
-    const { page, faults } = await visitor(browser, api.service.address, PHONE);
+    const { page, faults } = await visitor(stage.browser, stage.api.service.address, PHONE);
     await signInAt(page, 'supervisor@small-shop.example', PASSWORD);
     await page.getByRole('heading', { name: /can mow until Sat, Jun 20$/ }).waitFor();
     await page.getByText('No visit is planned yet.').waitFor();

@@ -1,10 +1,8 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { Browser, Page } from 'playwright-core';
+import { expect, it } from '@jest/globals';
+import type { Page } from 'playwright-core';
 import { until } from '../support/api-client.js';
-import { accessibilityFaults, BROWSER_PATH, openBrowser, PHONE, signInAt, visitor } from '../support/browser.js';
-import { freshDatabase, type TestDatabase } from '../support/database.js';
-import { plannedShop } from '../support/planned-shop.js';
-import { runningApi } from '../support/running-api.js';
+import { accessibilityFaults, PHONE, signInAt, visitor } from '../support/browser.js';
+import { browserStory } from '../support/browser-story.js';
 import { PASSWORD } from '../support/small-shop.js';
 
 /** Room for a busy machine. */
@@ -14,27 +12,11 @@ const PICTURE = Buffer.from(
   'base64',
 );
 
-(BROWSER_PATH === '' ? describe.skip : describe)('the technician', () => {
-  let database: TestDatabase;
-  let api: Awaited<ReturnType<typeof runningApi>>;
-  let browser: Browser;
-
-  beforeAll(async () => {
-    database = await freshDatabase();
-    api = await runningApi(database);
-    await plannedShop(database, api);
-    browser = await openBrowser();
-  }, SLOW_MS);
-  afterAll(async () => {
-    await browser.close();
-    await api.service.stop();
-    await database.drop();
-  });
-
+browserStory('the technician', { isPlanned: true }, (stage) => {
   it(
     'does a full day without a network, with a reload in between: everything arrives exactly once',
     async () => {
-      const { page, faults } = await visitor(browser, api.service.address, PHONE);
+      const { page, faults } = await visitor(stage.browser, stage.api.service.address, PHONE);
       const context = page.context();
       await signInAt(page, 'technician@small-shop.example', PASSWORD);
       await page.getByRole('heading', { name: /^Next: Site/ }).waitFor();
@@ -95,7 +77,7 @@ const PICTURE = Buffer.from(
       await page.getByText(`All ${records} records sent`).waitFor({ timeout: 60_000 });
       expect([...lost].sort()).toEqual(['POST', 'PUT']);
 
-      const manager = await api.signIn('manager');
+      const manager = await stage.api.signIn('manager');
       const visitId = visitUrl.split('/').at(-1)!;
       const kept = await manager.get(`/v1/field-records?visitId=${visitId}&limit=500`);
       const photos = await manager.get(`/v1/photos?visitId=${visitId}`);
@@ -108,9 +90,11 @@ const PICTURE = Buffer.from(
       expect(visit.items.filter((each: { state: string }) => each.state === 'done')).toHaveLength(
         ofKind('item-done') + 1, // and the work found on the spot
       );
-      const readings = await database.store.asOwner((tx) => tx.reading.count({ where: { source: 'technician' } }));
+      const readings = await stage.database.store.asOwner((tx) =>
+        tx.reading.count({ where: { source: 'technician' } }),
+      );
       expect(readings).toBe(ofKind('reading'));
-      const [times, uses, stopgaps] = await database.store.asOwner(async (tx) => [
+      const [times, uses, stopgaps] = await stage.database.store.asOwner(async (tx) => [
         await tx.workTime.count(),
         await tx.partUse.count(),
         await tx.stopgap.count(),

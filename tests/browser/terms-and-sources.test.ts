@@ -1,35 +1,21 @@
-import { stoppedClock } from '@deckround/platform';
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { Browser, Page } from 'playwright-core';
+import { beforeAll, expect, it } from '@jest/globals';
+import type { Page } from 'playwright-core';
 import type { ApiClient } from '../support/api-client.js';
-import { BROWSER_PATH, DESKTOP, openBrowser, signInAt, visitor } from '../support/browser.js';
-import { freshDatabase, type TestDatabase } from '../support/database.js';
-import { runningApi } from '../support/running-api.js';
-import { createSmallShop, PASSWORD } from '../support/small-shop.js';
+import { DESKTOP, signInAt, visitor } from '../support/browser.js';
+import { browserStory } from '../support/browser-story.js';
+import { PASSWORD } from '../support/small-shop.js';
 
 const SLOW_MS = 60_000;
 
-(BROWSER_PATH === '' ? describe.skip : describe)('the manager agrees terms and asks another system', () => {
-  let database: TestDatabase;
-  let api: Awaited<ReturnType<typeof runningApi>>;
+browserStory('the manager agrees terms and asks another system', { now: '2026-06-07T15:00:00Z' }, (stage) => {
   let manager: ApiClient;
-  let browser: Browser;
   let page: Page;
 
   beforeAll(async () => {
-    database = await freshDatabase();
-    api = await runningApi(database, undefined, stoppedClock('2026-06-07T15:00:00Z'));
-    await createSmallShop(database.store);
-    manager = await api.signIn('manager');
-    browser = await openBrowser();
-    ({ page } = await visitor(browser, api.service.address, DESKTOP));
+    manager = await stage.api.signIn('manager');
+    ({ page } = await visitor(stage.browser, stage.api.service.address, DESKTOP));
     await signInAt(page, 'manager@small-shop.example', PASSWORD);
     await page.waitForURL(/\/week/);
-  }, SLOW_MS);
-  afterAll(async () => {
-    await browser.close();
-    await api.service.stop();
-    await database.drop();
   });
 
   it(

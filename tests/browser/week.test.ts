@@ -1,19 +1,9 @@
-import { stoppedClock } from '@deckround/platform';
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { Browser, Locator, Page } from 'playwright-core';
+import { expect, it } from '@jest/globals';
+import type { Locator, Page } from 'playwright-core';
 import { until } from '../support/api-client.js';
-import {
-  accessibilityFaults,
-  BROWSER_PATH,
-  DESKTOP,
-  openBrowser,
-  PHONE,
-  signInAt,
-  visitor,
-} from '../support/browser.js';
-import { freshDatabase, type TestDatabase } from '../support/database.js';
-import { runningApi } from '../support/running-api.js';
-import { createSmallShop, PASSWORD, WEEK } from '../support/small-shop.js';
+import { accessibilityFaults, DESKTOP, PHONE, signInAt, visitor } from '../support/browser.js';
+import { browserStory } from '../support/browser-story.js';
+import { PASSWORD, WEEK } from '../support/small-shop.js';
 
 const SLOW_MS = 120_000;
 const MANAGER = 'manager@small-shop.example';
@@ -25,23 +15,7 @@ interface Matching {
 }
 
 /** The week from the first plan on, by one way of using the screen after the other; what one leaves behind the next finds. */
-(BROWSER_PATH === '' ? describe.skip : describe)('the week', () => {
-  let database: TestDatabase;
-  let api: Awaited<ReturnType<typeof runningApi>>;
-  let browser: Browser;
-
-  beforeAll(async () => {
-    database = await freshDatabase();
-    await createSmallShop(database.store);
-    api = await runningApi(database, undefined, stoppedClock('2026-06-08T10:00:00Z'));
-    browser = await openBrowser();
-  }, SLOW_MS);
-  afterAll(async () => {
-    await browser.close();
-    await api.service.stop();
-    await database.drop();
-  });
-
+browserStory('the week', { now: '2026-06-08T10:00:00Z' }, (stage) => {
   const visits = (page: Page) => page.locator('button[aria-keyshortcuts="M"]');
   const slotOf = (label: string | null) => /promised ([\d:–]+)/.exec(label ?? '')?.[1];
 
@@ -57,7 +31,7 @@ interface Matching {
   it(
     'is planned, changed and promised with the keyboard alone, from the sign-in on',
     async () => {
-      const { page, faults } = await visitor(browser, api.service.address, DESKTOP);
+      const { page, faults } = await visitor(stage.browser, stage.api.service.address, DESKTOP);
       await page.goto(`/week?of=${WEEK}`);
       await page.getByRole('heading', { name: 'Sign in' }).waitFor();
       await reach(page, page.getByLabel('E-mail address'));
@@ -100,7 +74,7 @@ interface Matching {
   it(
     'is changed on a phone by a finger that rests on a visit and carries it; the promise outlives planning again',
     async () => {
-      const { page, faults } = await visitor(browser, api.service.address, PHONE);
+      const { page, faults } = await visitor(stage.browser, stage.api.service.address, PHONE);
       await signInAt(page, MANAGER, PASSWORD);
       await page.goto(`/week?of=${WEEK}`);
       const promised = page.locator('button[aria-label*="promised"]');
@@ -176,7 +150,7 @@ interface Matching {
   it(
     'draws visits that would lie over each other on the map as one mark that lists them',
     async () => {
-      const { page, faults } = await visitor(browser, api.service.address, DESKTOP);
+      const { page, faults } = await visitor(stage.browser, stage.api.service.address, DESKTOP);
       await signInAt(page, MANAGER, PASSWORD);
       await page.goto(`/week?of=${WEEK}`);
       const several = page.getByRole('button', { name: /visits close together/ });
@@ -214,12 +188,12 @@ interface Matching {
     'takes in a road call: its ways are seen with price and whom they move, one is chosen, those affected stay listed',
     async () => {
       // Nobody would come to the site this week anyway: whoever is sent there drives for the call.
-      const manager = await api.signIn('manager');
+      const manager = await stage.api.signIn('manager');
       const sites = (await manager.get('/v1/sites')).body.items as { id: string; code: string }[];
       const siteId = sites.find((site) => site.code === 'S2')!.id;
       for (const visit of (await manager.get(`/v1/visits?from=${WEEK}&siteId=${siteId}`)).body.items)
         await manager.patch(`/v1/visits/${visit.id}`, { state: 'cancelled' }, `"${visit.version}"`);
-      const { page, faults } = await visitor(browser, api.service.address, DESKTOP);
+      const { page, faults } = await visitor(stage.browser, stage.api.service.address, DESKTOP);
       await signInAt(page, MANAGER, PASSWORD);
       await page.getByRole('link', { name: /^Road calls/ }).click();
       await page.getByLabel('Machine').fill('M2 Site S2');
@@ -253,7 +227,7 @@ interface Matching {
   it(
     'does not take the page away from whoever presses a link at once after signing in',
     async () => {
-      const { page, faults } = await visitor(browser, api.service.address, DESKTOP);
+      const { page, faults } = await visitor(stage.browser, stage.api.service.address, DESKTOP);
       // The shop answers late, and what it says decides where the day begins; the page of the link comes later still.
       await page.addInitScript('navigator.serviceWorker.register = () => new Promise(() => {})');
       const late = async (pattern: string) => {

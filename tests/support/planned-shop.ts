@@ -3,12 +3,16 @@ import type { TestDatabase } from './database.js';
 import type { runningApi } from './running-api.js';
 import { createSmallShop, type SmallShop, WEEK } from './small-shop.js';
 
+type Api = Awaited<ReturnType<typeof runningApi>>;
+
 /** The small shop with its forecast and its week planned. */
-export async function plannedShop(
-  database: TestDatabase,
-  api: Awaited<ReturnType<typeof runningApi>>,
-): Promise<SmallShop> {
+export async function plannedShop(database: TestDatabase, api: Api): Promise<SmallShop> {
   const shop = await createSmallShop(database.store);
+  await planWeek(api);
+  return shop;
+}
+
+export async function planWeek(api: Api): Promise<void> {
   const manager = await api.signIn('manager');
   const forecast = await manager.post('/v1/forecast-runs', { asOf: '2026-06-07', costFrom: WEEK, costDays: 14 });
   const plan = await manager.post('/v1/plan-runs', { weekOf: WEEK, iterations: 2000 });
@@ -17,5 +21,4 @@ export async function plannedShop(
       () => manager.get(`/v1/${path}`),
       ({ body }) => body.status === 'done',
     );
-  return shop;
 }
