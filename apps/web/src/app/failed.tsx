@@ -1,16 +1,17 @@
 import { Link, useRouter } from '@tanstack/react-router';
 import { Away, Refused } from '../data/api.js';
 import { en, type WordKey } from '../words/en.js';
-import { useWords } from '../words/words.js';
+import { useWords, type Words } from '../words/words.js';
 
 /** What happened, what was kept, what to do. */
 export function Failed({ error }: { readonly error: unknown }) {
-  const { t } = useWords();
+  const words = useWords();
+  const { t } = words;
   const router = useRouter();
   return (
     <main className="stack" style={{ padding: 24, maxWidth: '60ch' }} role="alert">
       <h1>{t('failed.title')}</h1>
-      <p>{describeFailure(error, t)}</p>
+      <p>{describeFailure(error, words)}</p>
       <p>
         <button type="button" className="press" onClick={() => void router.invalidate()}>
           {t('failed.again')}
@@ -21,14 +22,19 @@ export function Failed({ error }: { readonly error: unknown }) {
 }
 
 /** The failure in the reader's words. What the service says is worded by its code where the reader has words for it. */
-export function describeFailure(error: unknown, t: ReturnType<typeof useWords>['t']): string {
+export function describeFailure(error: unknown, words: Words): string {
+  const { t, sentence } = words;
   if (error instanceof Away) return t('away.failed');
   if (error instanceof Refused) {
     if (error.code === 'version-stale') return t('conflict.stale');
     if (error.code === 'signed-out') return t('session.ended');
     const { detail } = error.problem;
     const key = `problem.${error.code}`;
-    return Object.hasOwn(en, key) ? t(key as WordKey, { detail }) : detail;
+    const said = sentence(detail);
+    if (!Object.hasOwn(en, key)) return said;
+    // Where the kind of refusal says little, the sentence says it all, if it is known in the reader's language.
+    if (en[key as WordKey] === '{detail}' && said !== detail) return said;
+    return t(key as WordKey, { detail });
   }
   return t('failed.unknown');
 }

@@ -1,8 +1,8 @@
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
-import { describeFailure } from '../app/failed.js';
 import { api, everyPage } from '../data/api.js';
 import type { CalendarAddress, CalendarAddressCreated } from '../data/types.js';
+import { Failure } from '../design/failure.js';
 import { useWords } from '../words/words.js';
 
 type Subject = { readonly technicianId: string } | { readonly siteId: string };
@@ -67,11 +67,7 @@ export function CalendarAddresses({ of: subject }: { readonly of: Subject }) {
             {t('calendar.make')}
           </button>
         </p>
-        {failure ? (
-          <p className="note clay" role="alert">
-            {describeFailure(failure, t)}
-          </p>
-        ) : null}
+        <Failure error={failure} />
       </div>
     </details>
   );

@@ -1,8 +1,8 @@
 import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
-import { describeFailure } from '../app/failed.js';
 import { api } from '../data/api.js';
 import type { NoticeType, SiteContact } from '../data/types.js';
+import { Failure } from '../design/failure.js';
 import type { Language } from '../words/language.js';
 import { useWords } from '../words/words.js';
 
@@ -97,11 +97,7 @@ export function ContactForm({ siteId, contact, onDone }: Props) {
           </button>
         )}
       </div>
-      {save.error ? (
-        <p className="note clay" role="alert">
-          {describeFailure(save.error, t)}
-        </p>
-      ) : null}
+      <Failure error={save.error} />
     </form>
   );
 }

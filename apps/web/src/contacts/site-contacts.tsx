@@ -1,8 +1,8 @@
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
-import { describeFailure } from '../app/failed.js';
 import { api, everyPage, queryOf } from '../data/api.js';
 import type { SiteContact } from '../data/types.js';
+import { Failure } from '../design/failure.js';
 import { useWords } from '../words/words.js';
 import { ContactForm } from './contact-form.js';
 
@@ -67,11 +67,7 @@ export function SiteContacts({ siteId }: { readonly siteId: string }) {
         {data && changed === null ? (
           <ContactForm key={data.length} siteId={siteId} contact={null} onDone={done} />
         ) : null}
-        {failure ? (
-          <p className="note clay" role="alert">
-            {describeFailure(failure, t)}
-          </p>
-        ) : null}
+        <Failure error={failure} />
       </div>
     </details>
   );

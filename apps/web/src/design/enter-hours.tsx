@@ -1,9 +1,9 @@
 import { useMutation } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
-import { describeFailure } from '../app/failed.js';
 import { doubtAbout } from '../data/plausible-hours.js';
 import { present } from '../data/present.js';
 import { useWords } from '../words/words.js';
+import { Failure } from './failure.js';
 import { HoursDoubtNote } from './hours-doubt.js';
 import { Keypad } from './keypad.js';
 
@@ -35,11 +35,7 @@ export function EnterHours({ last, save }: Props) {
       <Keypad value={typed} label={t('hours.title')} onChange={setTyped} />
       <HoursDoubtNote doubt={doubt} onTake={setTyped} />
       {saving.isSuccess && typed === '' ? <p role="status">{t('hours.saved')}</p> : null}
-      {saving.error ? (
-        <p className="note clay" role="alert">
-          {describeFailure(saving.error, t)}
-        </p>
-      ) : null}
+      <Failure error={saving.error} />
       <button
         type="button"
         className="press"

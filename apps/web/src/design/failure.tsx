@@ -3,11 +3,11 @@ import { useWords } from '../words/words.js';
 
 /** Why something was not done, in place; nothing while all is well. */
 export function Failure({ error }: { readonly error: unknown }) {
-  const { t } = useWords();
+  const words = useWords();
   if (!error) return null;
   return (
     <p className="note clay" role="alert">
-      {describeFailure(error, t)}
+      {describeFailure(error, words)}
     </p>
   );
 }

@@ -1,6 +1,7 @@
 import { MACHINE_STATES, StateOfMachine } from '../design/state-shape.js';
 import type { WordKey } from '../words/en.js';
 import { useWords } from '../words/words.js';
+import style from './help.module.css';
 
 const KEYS: readonly (readonly [string, WordKey])[] = [
   ['Tab', 'help.key-tab'],
@@ -15,13 +16,13 @@ const KEYS: readonly (readonly [string, WordKey])[] = [
 export function HelpPage() {
   const { t } = useWords();
   return (
-    <div className="stack" style={{ maxWidth: '60ch' }}>
+    <div className={style.help}>
       <title>{t('help.page')}</title>
       <h1>{t('help.title')}</h1>
       <section className="tight">
         <h2>{t('help.states')}</h2>
         {MACHINE_STATES.map((state) => (
-          <div key={state} className="row">
+          <div key={state} className={style.state}>
             <StateOfMachine state={state} /> <span className="pencil">{t(`help.state.${state}`)}</span>
           </div>
         ))}
@@ -44,7 +45,7 @@ export function HelpPage() {
           <tbody>
             {KEYS.map(([key, word]) => (
               <tr key={key}>
-                <th scope="row" className="figure">
+                <th scope="row" className="figure" style={{ whiteSpace: 'nowrap' }}>
                   {key}
                 </th>
                 <td>{t(word)}</td>

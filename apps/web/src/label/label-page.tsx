@@ -36,7 +36,8 @@ async function placeFor(labelId: string, role: 'manager' | 'technician' | 'super
 }
 
 function HoursByLabel({ labelId }: { readonly labelId: string }) {
-  const { t } = useWords();
+  const words = useWords();
+  const { t } = words;
   const { data, error, refetch } = useQuery({
     queryKey: ['label', labelId],
     queryFn: () => api.get<LabelledMachine>(`/v1/labels/${labelId}`),
@@ -65,7 +66,7 @@ function HoursByLabel({ labelId }: { readonly labelId: string }) {
       ) : error ? (
         <div className="stack" role="alert">
           <h1>{t(isAway ? 'failed.title' : 'label.gone')}</h1>
-          <p>{describeFailure(error, t)}</p>
+          <p>{describeFailure(error, words)}</p>
           {isAway ? (
             <button type="button" className="press" onClick={() => void refetch()}>
               {t('failed.again')}

@@ -1,5 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { FieldDay, FieldFact } from '../data/types.js';
+import type { FieldDay, FieldFact, Problem } from '../data/types.js';
 
 /** One thing that was recorded on this device. It is never changed: only what became of it. */
 export interface KeptRecord {
@@ -16,8 +16,9 @@ export interface KeptRecord {
   readonly fact: FieldFact | { readonly kind: 'photo' };
   readonly photo?: Blob;
   readonly state: 'waiting' | 'sent' | 'refused';
-  /** Why the service refused it, in its own words. */
+  /** Why the service refused it, and what is wrong with which of its fields. */
   readonly refusal?: string;
+  readonly faults?: Problem['errors'];
 }
 
 interface Kept extends DBSchema {

@@ -67,7 +67,7 @@ export const outbox = {
     await changed();
   },
   async sendAgain(record: KeptRecord): Promise<void> {
-    const { refusal: _, ...rest } = record;
+    const { refusal: _refusal, faults: _faults, ...rest } = record;
     await fieldStore.put({ ...rest, state: 'waiting' });
     await changed();
     void sendAll();
@@ -123,12 +123,7 @@ async function sendOne(record: KeptRecord): Promise<boolean> {
     if (error instanceof Away || !(error instanceof Refused)) return false;
     const { status } = error.problem;
     if (status === 401 || status === 429 || status >= 500) return false;
-    const errors = error.problem.errors?.map((each) => each.detail).join('; ');
-    await fieldStore.put({
-      ...record,
-      state: 'refused',
-      refusal: errors ? `${error.message} (${errors})` : error.message,
-    });
+    await fieldStore.put({ ...record, state: 'refused', refusal: error.message, faults: error.problem.errors ?? [] });
     return true;
   }
   // The picture itself is on the server now: it need not fill the telephone.

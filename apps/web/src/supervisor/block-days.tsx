@@ -1,8 +1,8 @@
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
-import { describeFailure } from '../app/failed.js';
 import { api, everyPage } from '../data/api.js';
 import type { Blackout, Site } from '../data/types.js';
+import { Failure } from '../design/failure.js';
 import { useWords } from '../words/words.js';
 
 const blackoutsQuery = queryOptions({
@@ -68,11 +68,7 @@ export function BlockDays({ sites }: { readonly sites: readonly Site[] }) {
           <span className="label">{t('block.why')}</span>
           <input value={form.reason} maxLength={500} onChange={(event) => change({ reason: event.target.value })} />
         </label>
-        {error ? (
-          <p className="note clay" role="alert">
-            {describeFailure(error, t)}
-          </p>
-        ) : null}
+        <Failure error={error} />
         <button
           type="button"
           className="press"

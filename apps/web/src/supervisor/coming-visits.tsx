@@ -1,9 +1,9 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
-import { describeFailure } from '../app/failed.js';
 import { api } from '../data/api.js';
 import { useDraft } from '../data/draft.js';
 import type { Machine, Visit, VisitAnswer } from '../data/types.js';
+import { Failure } from '../design/failure.js';
 import { addDays } from '../words/local-date.js';
 import { useWords } from '../words/words.js';
 import style from './grounds.module.css';
@@ -50,9 +50,10 @@ function ComingVisit({ visit, machines }: { readonly visit: Visit; readonly mach
     day: day(visit.date),
     slot: range(visit.promisedFrom ?? visit.startAt, visit.promisedTo ?? visit.endAt),
   };
-  const codes = [...new Set(visit.items.map((item) => item.machineId))].flatMap(
-    (id) => machines.find((machine) => machine.id === id)?.code ?? [],
-  );
+  const works = machines.flatMap(({ id, code }) => {
+    const own = visit.items.filter((item) => item.machineId === id).map((item) => words.work(item));
+    return own.length === 0 ? [] : [{ code, own }];
+  });
   const isSettled = visit.answer?.kind === 'suits' && visit.answer.aboutStart === visit.startAt;
   const isOpen = visit.answer?.kind === 'move' && visit.answer.state === 'open';
   return (
@@ -61,11 +62,11 @@ function ComingVisit({ visit, machines }: { readonly visit: Visit; readonly mach
         <strong>{t(visit.state === 'confirmed' ? 'grounds.promised' : 'grounds.planned', slot)}</strong>
       </p>
       <details>
-        <summary>{t('grounds.what', { n: codes.length })}</summary>
+        <summary>{t('grounds.what', { n: works.length })}</summary>
         <ul>
-          {visit.items.map((item) => (
-            <li key={item.id}>
-              {machines.find((machine) => machine.id === item.machineId)?.code} {words.work(item)}
+          {works.map(({ code, own }) => (
+            <li key={code}>
+              <strong>{code}</strong> {own.join(', ')}
             </li>
           ))}
         </ul>
@@ -95,11 +96,7 @@ function ComingVisit({ visit, machines }: { readonly visit: Visit; readonly mach
           </button>
         </div>
       )}
-      {say.error ? (
-        <p className="note clay" role="alert">
-          {describeFailure(say.error, t)}
-        </p>
-      ) : null}
+      <Failure error={say.error} />
     </>
   );
 }

@@ -11,7 +11,7 @@ import { useGrounds } from './use-grounds.js';
 
 /** How many can mow on Saturday, then those that cannot, then all by site. */
 export function GroundsPage() {
-  const { t, day, dayBeside } = useWords();
+  const { t, day, dayBeside, named } = useWords();
   const grounds = useGrounds();
   if (!grounds) return <h1>{t('wait')}</h1>;
   const { machines, sites, saturday, today } = grounds;
@@ -19,7 +19,10 @@ export function GroundsPage() {
   const line = ({ machine, state, due }: (typeof machines)[number]) => (
     <li key={machine.id}>
       <Link to="/grounds/$machineId" params={{ machineId: machine.id }} className={style.line}>
-        <strong>{machine.code}</strong>
+        <span>
+          <strong>{machine.code}</strong>{' '}
+          <span className="small pencil">{named(`class.${machine.machineClass}`, machine.machineClass)}</span>
+        </span>
         <StateOfMachine state={state} {...(due[0]?.p50 ? { detail: dayBeside(due[0].p50, today) } : {})} />
       </Link>
     </li>

@@ -22,10 +22,13 @@ export function History({ machineId }: { readonly machineId: string }) {
   const limitOf = (stopgapId: string | null) => {
     const stopgap = stopgaps.find((each) => each.id === stopgapId);
     const limits = [
-      stopgap?.limitHours ? hours(stopgap.limitHours) : null,
-      stopgap?.limitOn ? day(stopgap.limitOn) : null,
+      stopgap?.limitHours ? t('grounds.holds-hours', { hours: hours(stopgap.limitHours) }) : null,
+      stopgap?.limitOn ? t('grounds.holds-until', { day: day(stopgap.limitOn) }) : null,
     ];
-    return limits.filter(Boolean).join(', ');
+    return limits
+      .filter(Boolean)
+      .map((limit) => `· ${limit}`)
+      .join(' ');
   };
   return (
     <>

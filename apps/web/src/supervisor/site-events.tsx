@@ -1,8 +1,8 @@
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
-import { describeFailure } from '../app/failed.js';
 import { api, everyPage } from '../data/api.js';
 import type { Site, SiteEvent } from '../data/types.js';
+import { Failure } from '../design/failure.js';
 import { useWords } from '../words/words.js';
 
 const eventsQuery = queryOptions({
@@ -70,11 +70,7 @@ export function SiteEvents({ sites }: { readonly sites: readonly Site[] }) {
           <span className="label">{t('event.from')}</span>
           <input type="time" value={form.from} onChange={(event) => change({ from: event.target.value })} />
         </label>
-        {error ? (
-          <p className="note clay" role="alert">
-            {describeFailure(error, t)}
-          </p>
-        ) : null}
+        <Failure error={error} />
         <button
           type="button"
           className="press"

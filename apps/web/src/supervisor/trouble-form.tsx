@@ -1,11 +1,12 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
-import { describeFailure } from '../app/failed.js';
 import { api, queryOf, send } from '../data/api.js';
 import { useDraft } from '../data/draft.js';
 import { present } from '../data/present.js';
 import { symptomsQuery } from '../data/queries.js';
 import type { Machine, RoadCall } from '../data/types.js';
+import { ChooseFiles } from '../design/choose-files.js';
+import { Failure } from '../design/failure.js';
 import { shrinkPhoto } from '../offline/shrink-photo.js';
 import { useWords } from '../words/words.js';
 
@@ -81,7 +82,7 @@ export function TroubleForm({ machine }: { readonly machine: Machine }) {
         <label className="field">
           <span className="label">{t('call.symptom')}</span>
           <select value={code} onChange={(event) => draft.change({ code: event.target.value, answers: {} })}>
-            <option value="">{t('call.other')}</option>
+            <option value="">{t('trouble.other')}</option>
             {symptoms.map((each) => (
               <option key={each.code} value={each.code}>
                 {words.named(`symptom.${each.code}`, each.title)}
@@ -90,9 +91,9 @@ export function TroubleForm({ machine }: { readonly machine: Machine }) {
           </select>
         </label>
         {picked ? (
-          <ul className="note clay" lang="en">
+          <ul className="note clay">
             {picked.cautions.map((caution) => (
-              <li key={caution}>{caution}</li>
+              <li key={caution}>{words.sentence(caution)}</li>
             ))}
           </ul>
         ) : null}
@@ -107,25 +108,24 @@ export function TroubleForm({ machine }: { readonly machine: Machine }) {
           </label>
         ))}
         <label className="field">
-          <span className="label">{t('call.words')}</span>
+          <span className="label">{t('trouble.words')}</span>
           <textarea
             value={draft.value.words}
             maxLength={1000}
             onChange={(event) => draft.change({ words: event.target.value })}
           />
         </label>
-        <label className="field">
-          <span className="label">{t('trouble.photo')}</span>
-          <input
-            type="file"
+        <div className="row">
+          <ChooseFiles
+            label={t(photo ? 'trouble.other-photo' : 'photo.take')}
             accept="image/*"
-            capture="environment"
-            onChange={(event) => {
-              const file = event.target.files?.[0];
+            camera
+            onChoose={([file]) => {
               if (file) void shrinkPhoto(file).then(setPhoto);
             }}
           />
-        </label>
+          {photo ? <span role="status">{t('trouble.has-photo')}</span> : null}
+        </div>
         <label className="check">
           <input
             type="checkbox"
@@ -134,11 +134,7 @@ export function TroubleForm({ machine }: { readonly machine: Machine }) {
           />
           {t('call.still-usable')}
         </label>
-        {report.error ? (
-          <p className="note clay" role="alert">
-            {describeFailure(report.error, t)}
-          </p>
-        ) : null}
+        <Failure error={report.error} />
         {report.isSuccess ? <p role="status">{t('trouble.told')}</p> : null}
         <button
           type="button"

@@ -11,11 +11,11 @@ interface Props {
 
 /** Comes before the first step, once per machine and visit. The manual, local codes and licensed practice come first. */
 export function Cautions({ machine, manualFirst, isSeen, record }: Props) {
-  const { t } = useWords();
+  const { t, sentence } = useWords();
   const list = (
-    <ul className="stack" lang="en">
+    <ul className="stack">
       {machine.cautions.map((caution) => (
-        <li key={caution}>{caution}</li>
+        <li key={caution}>{sentence(caution)}</li>
       ))}
     </ul>
   );
@@ -24,7 +24,7 @@ export function Cautions({ machine, manualFirst, isSeen, record }: Props) {
       <details>
         <summary>{t('cautions.seen')}</summary>
         <div className="stack">
-          <p lang="en">{manualFirst}</p>
+          <p>{sentence(manualFirst)}</p>
           {list}
         </div>
       </details>

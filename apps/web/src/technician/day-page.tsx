@@ -87,7 +87,7 @@ function Stop({ date, visit }: { readonly date: string; readonly visit: FieldVis
 
 /** What to put into the van, ticked off on this device. */
 function LoadList({ found }: { readonly found: FieldDay }) {
-  const { t, number, language } = useWords();
+  const { t, number, language, sentence } = useWords();
   const kept = stored<readonly string[]>(`deckround.load.${found.technician.id}.${found.date}`);
   const [ticked, setTicked] = useState<readonly string[]>(kept.read() ?? []);
   const load = found.route?.load ?? [];
@@ -108,9 +108,9 @@ function LoadList({ found }: { readonly found: FieldDay }) {
             <input type="checkbox" checked={ticked.includes(line.name)} onChange={() => toggle(line.name)} />
             <span>
               <span className="figure">
-                {number(line.quantity, 2)} {line.unit}
+                {t('parts.amount', { n: number(line.quantity, 2), q: line.quantity, unit: line.unit })}
               </span>{' '}
-              {line.name}
+              {sentence(line.name)}
               {line.missing > 0 ? <strong> {t('load.missing', { n: number(line.missing, 2) })}</strong> : null}
             </span>
           </label>

@@ -10,7 +10,7 @@ interface Props {
 
 /** A part that no item of the visit foresaw. */
 export function PartForm({ parts, record }: Props) {
-  const { t, number } = useWords();
+  const { t, number, sentence } = useWords();
   const [partId, setPartId] = useState('');
   const [quantity, setQuantity] = useState('1');
   const part = parts.find((each) => each.id === partId);
@@ -18,7 +18,7 @@ export function PartForm({ parts, record }: Props) {
   const save = async () => {
     await record(
       { kind: 'part-used', partId: part!.id, name: part!.description, quantity },
-      t('kept.part-used', { n: number(Number(quantity), 2), part: part!.description }),
+      t('kept.part-used', { n: number(Number(quantity), 2), part: sentence(part!.description) }),
     );
     setPartId('');
     setQuantity('1');
@@ -33,7 +33,7 @@ export function PartForm({ parts, record }: Props) {
             <option value="">{t('parts.choose')}</option>
             {parts.map((each) => (
               <option key={each.id} value={each.id}>
-                {each.code} {each.description}
+                {each.code} {sentence(each.description)}
               </option>
             ))}
           </select>

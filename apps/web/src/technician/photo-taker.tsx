@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { ChooseFiles } from '../design/choose-files.js';
 import type { KeptRecord } from '../offline/field-store.js';
 import { shrinkPhoto } from '../offline/shrink-photo.js';
 import { useWords } from '../words/words.js';
@@ -13,8 +14,8 @@ interface Props {
 export function PhotoTaker({ kept, onPhoto }: Props) {
   const { t } = useWords();
   const taken = kept.filter((record) => record.fact.kind === 'photo');
-  const add = async (files: FileList | null) => {
-    for (const file of files ?? []) await onPhoto(await shrinkPhoto(file));
+  const add = async (files: readonly File[]) => {
+    for (const file of files) await onPhoto(await shrinkPhoto(file));
   };
   return (
     <section className="stack">
@@ -22,20 +23,7 @@ export function PhotoTaker({ kept, onPhoto }: Props) {
       <div className={style.shots}>
         {taken.map((record) => (record.photo ? <Shot key={record.id} blob={record.photo} /> : null))}
       </div>
-      <label className={`press-quiet ${style.file}`}>
-        {t('photo.take')}
-        <input
-          type="file"
-          accept="image/*"
-          capture="environment"
-          onChange={(event) => {
-            const { target } = event;
-            void add(target.files).then(() => {
-              target.value = '';
-            });
-          }}
-        />
-      </label>
+      <ChooseFiles label={t('photo.take')} accept="image/*" camera onChoose={(files) => void add(files)} />
     </section>
   );
 }

@@ -12,7 +12,7 @@ interface Props {
 
 /** A temporary repair: what was done, how long it is good for, the part it waits for. */
 export function StopgapForm({ parts, record }: Props) {
-  const { t } = useWords();
+  const { t, sentence } = useWords();
   const draft = useDraft('stopgap', EMPTY);
   const { what, limitHours, limitOn, partId, partExpectedOn, minutes } = draft.value;
   const isHours = limitHours === '' || /^\d{1,6}(\.\d{1,2})?$/.test(limitHours);
@@ -64,7 +64,7 @@ export function StopgapForm({ parts, record }: Props) {
             <option value="">{t('stopgap.no-part')}</option>
             {parts.map((each) => (
               <option key={each.id} value={each.id}>
-                {each.code} {each.description}
+                {each.code} {sentence(each.description)}
               </option>
             ))}
           </select>

@@ -4,20 +4,20 @@ import style from './technician.module.css';
 
 /** A torque in both units, the shop's first; where only the manual can say, that. */
 export function TorqueFigure({ torque }: { readonly torque: FieldItem['torques'][number] }) {
-  const { t, number, units } = useWords();
+  const { t, number, units, sentence } = useWords();
   const span = ([low, high]: readonly number[], unit: string) =>
     low === high ? `${number(low!, 1)} ${unit}` : `${number(low!, 1)}–${number(high!, 1)} ${unit}`;
   if (torque.ftLb === null || torque.nm === null)
     return (
       <p>
-        <span lang="en">{torque.what}</span>: {t('torque.manual')} <span lang="en">{torque.note}</span>
+        <span>{sentence(torque.what)}</span>: {t('torque.manual')} <span>{sentence(torque.note)}</span>
       </p>
     );
   const both = [span(torque.ftLb, 'ft-lb'), span(torque.nm, 'N·m')];
   return (
     <p>
-      <span lang="en">{torque.what}</span> <span className={style.torque}>{both[units === 'us' ? 0 : 1]}</span>{' '}
-      <span className="figure">{both[units === 'us' ? 1 : 0]}</span> <span lang="en">{torque.note}</span>
+      <span>{sentence(torque.what)}</span> <span className={style.torque}>{both[units === 'us' ? 0 : 1]}</span>{' '}
+      <span className="figure">{both[units === 'us' ? 1 : 0]}</span> <span>{sentence(torque.note)}</span>
     </p>
   );
 }

@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import type { KeptRecord } from '../offline/field-store.js';
 import { outbox, useNotSent, useOutbox } from '../offline/outbox.js';
+import { faultSaid } from '../words/said.js';
 import { useWords } from '../words/words.js';
 import { SentBar } from './sent-bar.js';
 import style from './technician.module.css';
@@ -59,13 +60,15 @@ function Waiting({ record }: { readonly record: KeptRecord }) {
 }
 
 function Refusal({ record }: { readonly record: KeptRecord }) {
-  const { t, moment } = useWords();
+  const words = useWords();
+  const { t, moment, sentence } = words;
   return (
     <div className="note clay stack">
       <p>
         <strong>{record.about}</strong> <span className="figure">{moment(record.at)}</span>
       </p>
-      <p lang="en">{record.refusal}</p>
+      <p>{sentence(record.refusal ?? '')}</p>
+      {record.faults?.length ? <p>{record.faults.map((fault) => faultSaid(fault, words)).join('; ')}</p> : null}
       <p>{t('unsent.refused-what')}</p>
       <div className="row">
         <button type="button" className="press-quiet" onClick={() => void outbox.sendAgain(record)}>

@@ -42,9 +42,9 @@ export function WorkItem({ item, isOpen, isDone, meterHours, record }: Props) {
       {isOpen && !isDone ? (
         <>
           {item.steps.length > 0 ? (
-            <ol className={style.steps} lang="en">
+            <ol className={style.steps}>
               {item.steps.map((step) => (
-                <li key={step}>{step}</li>
+                <li key={step}>{words.sentence(step)}</li>
               ))}
             </ol>
           ) : null}
@@ -55,7 +55,10 @@ export function WorkItem({ item, isOpen, isDone, meterHours, record }: Props) {
             <div className="tight">
               {item.parts.map((part) => (
                 <button key={part.name} type="button" className="press-quiet" onClick={() => void use(part)}>
-                  {t('parts.use', { n: number(part.quantity, 2), unit: part.unit, part: part.name })}
+                  {t('parts.use', {
+                    quantity: t('parts.amount', { n: number(part.quantity, 2), q: part.quantity, unit: part.unit }),
+                    part: words.sentence(part.name),
+                  })}
                 </button>
               ))}
             </div>

@@ -28,6 +28,8 @@ export interface Formats {
   dayBeside(date: string, today: string): string;
   /** `Jun 4`. */
   monthDay(date: string): string;
+  /** One of these: `Mon or Tue`. */
+  anyOf(words: readonly string[]): string;
   weekday(date: string): string;
   /** Clock time of an instant in the shop's zone, or another. */
   time(instant: string, timeZone?: string): string;
@@ -79,6 +81,7 @@ export function formatsFor(
     minute: '2-digit',
     hourCycle: 'h23',
   });
+  const either = new Intl.ListFormat(locale, { type: 'disjunction' });
   const [whole, tenth] = [number(0), number(1, 1)];
   const at = (text: string) => new Date(`${text}T00:00:00Z`);
   const time = (instant: string, zone = timeZone) => clock(zone).format(new Date(instant));
@@ -104,6 +107,7 @@ export function formatsFor(
     day: (text) => day.format(at(text)),
     dayBeside: (text, today) => (text.slice(0, 4) === today.slice(0, 4) ? day : dayOfYear).format(at(text)),
     dayOfYear: (text) => dayOfYear.format(at(text)),
+    anyOf: (all) => either.format(all),
     monthDay: (text) => monthDay.format(at(text)),
     weekday: (text) => weekday.format(at(text)),
     time,

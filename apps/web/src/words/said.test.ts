@@ -26,6 +26,25 @@ test('every clause that the service can say has words, and so has every rule tha
   expect(rules.filter((rule) => !Object.hasOwn(en, `fix.${rule}`))).toEqual([]);
 });
 
+test('every fault of a file or a field has words', () => {
+  const read = (path: string) => readFileSync(new URL(`../../../../${path}`, import.meta.url), 'utf8');
+  const files = ['columns', 'read-register', 'read-table'].map((name) => read(`libs/register/src/csv/${name}.ts`));
+  const texts = [...files, read('apps/api/src/problems/fault-clause.ts')].join('\n');
+  const plain = [...texts.matchAll(/'((?:cell|row|file|header|quote|no|low|days|form)-[a-z-]+)'/g)].map(
+    ([, key]) => key!,
+  );
+  const kindsOf = (path: string, start: string) =>
+    [...new RegExp(`${start}([^;,]*)`).exec(read(path))![1]!.matchAll(/'([a-z0-9-]+)'/g)].map(([, kind]) => kind!);
+  const keys = [
+    ...plain.filter((key) => key !== 'no-thousands'),
+    ...kindsOf('libs/register/src/weekly-windows.ts', 'readonly kind: ').map((kind) => `windows-${kind}`),
+    ...kindsOf('libs/register/src/csv/utf8-lines.ts', 'readonly kind: ').map((kind) => `file-${kind}`),
+    ...['string', 'array'].flatMap((origin) => [`form-few-${origin}`, `form-many-${origin}`]),
+  ];
+  expect(keys.length).toBeGreaterThan(55);
+  expect(keys.filter((key) => !Object.hasOwn(en, `fault.${key}`))).toEqual([]);
+});
+
 test('values are written by their names; what has no words keeps those of the service', () => {
   const words = wordsOf('es', es, formatsFor('es', { timeZone: 'UTC', currency: 'USD', units: 'us' }));
   const dearer = { key: 'dearer-alone', values: { extraCents: 1250, moreCents: 300 } };
@@ -34,7 +53,7 @@ test('values are written by their names; what has no words keeps those of the se
   );
   const wish = { site: 'South School', visitDate: '2026-06-08', wishDates: '2026-06-09 2026-06-10', reason: 'fair' };
   expect(said({ key: 'asks-to-move-to', values: wish }, 'English.', words)).toBe(
-    'South School pide pasar la visita del lun, 8 de jun a: mar, 9 de jun, mié, 10 de jun. fair',
+    'South School pide pasar la visita del lun, 8 de jun a: mar, 9 de jun o mié, 10 de jun. fair',
   );
   const work = { workCode: 'change-engine-oil', workTitle: 'Change engine oil and filter', workSlot: '' };
   const late = { part: 'Filter', machine: 'M1', comesDate: '2026-06-09', visitDate: '2026-06-08', ...work };

@@ -20,10 +20,18 @@ export function said(clause: Clause | undefined, fallback: string, words: Words,
   return words.t(key as WordKey, { ...values, ...work });
 }
 
-function written(name: string, value: string | number, { day, minutes, money, named }: Words): string {
+/** What is wrong with one field of a form, or one cell of a file. */
+export function faultSaid(
+  fault: { readonly detail: string; readonly clause?: Clause | undefined },
+  words: Words,
+): string {
+  return said(fault.clause, words.sentence(fault.detail), words, 'fault');
+}
+
+function written(name: string, value: string | number, { day, minutes, money, named, anyOf }: Words): string {
   if (name.endsWith('Cents')) return money(Number(value));
   if (name.endsWith('Minutes')) return minutes(Number(value));
   if (name.endsWith('Date')) return day(String(value));
-  if (name.endsWith('Dates')) return String(value).split(' ').filter(Boolean).map(day).join(', ');
+  if (name.endsWith('Dates')) return anyOf(String(value).split(' ').filter(Boolean).map(day));
   return name === 'skill' ? named(`skill.${value}`, String(value)) : String(value);
 }

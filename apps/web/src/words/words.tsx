@@ -1,6 +1,6 @@
 import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
 import { preferences, usePreferences } from '../app/preferences.js';
-import { en, type WordKey } from './en.js';
+import { en } from './en.js';
 import { formatsFor, US_FORMATS } from './formats.js';
 import type { Language } from './language.js';
 import { type Words, wordsOf } from './words-of.js';
@@ -12,15 +12,15 @@ const Context = createContext<Words>(wordsOf('en', en, US_FORMATS));
 /** Gives all screens their words; Spanish is fetched when it is first wanted. */
 export function WordsProvider({ timeZone, currency, units, children }: Shown & { readonly children: ReactNode }) {
   const { language } = usePreferences();
-  const [spanish, setSpanish] = useState<Readonly<Record<WordKey, string>> | null>(null);
+  const [spanish, setSpanish] = useState<Spanish | null>(null);
   useEffect(() => {
-    if (language === 'es') void import('./es.js').then((module) => setSpanish(module.es));
+    if (language === 'es') void spanishWords().then(setSpanish);
   }, [language]);
   const shown: Language = language === 'es' && spanish !== null ? 'es' : 'en';
-  const words = useMemo(
-    () => wordsOf(shown, shown === 'es' ? spanish! : en, formatsFor(shown, { timeZone, currency, units })),
-    [shown, spanish, timeZone, currency, units],
-  );
+  const words = useMemo(() => {
+    const formats = formatsFor(shown, { timeZone, currency, units });
+    return shown === 'es' ? wordsOf('es', spanish!.es, formats, spanish!.inSpanish) : wordsOf('en', en, formats);
+  }, [shown, spanish, timeZone, currency, units]);
   useEffect(() => {
     document.documentElement.lang = shown;
   }, [shown]);
@@ -28,6 +28,13 @@ export function WordsProvider({ timeZone, currency, units, children }: Shown & {
   if (language === 'es' && spanish === null) return null;
   return <Context value={words}>{children}</Context>;
 }
+
+async function spanishWords() {
+  const [{ es }, { inSpanish }] = await Promise.all([import('./es.js'), import('./sentences/in-spanish.js')]);
+  return { es, inSpanish };
+}
+
+type Spanish = Awaited<ReturnType<typeof spanishWords>>;
 
 export interface Shown {
   readonly timeZone: string;

@@ -50,7 +50,7 @@ export function ChargesPage() {
       </div>
       {rows.length > 0 ? (
         <Scrolling label={t('nav.charges')}>
-          <table>
+          <table className="stacked">
             <thead>
               <tr>
                 <th scope="col">{t('charges.document')}</th>
@@ -66,7 +66,7 @@ export function ChargesPage() {
             <tbody>
               {rows.map((row) => (
                 <tr key={row.id}>
-                  <th scope="row">
+                  <th scope="row" data-whole>
                     <Link to="/charges/$id" params={{ id: row.id }}>
                       {documentName(row, words)}
                     </Link>
@@ -74,7 +74,9 @@ export function ChargesPage() {
                   <td>{dayOfYear(row.document.servicedOn)}</td>
                   <td>{customers.find((customer) => customer.id === row.customerId)?.name}</td>
                   <td>{row.document.site.name}</td>
-                  <td className="number">{money(row.totalCents)}</td>
+                  <td className="number" data-head={t('charges.total')}>
+                    {money(row.totalCents)}
+                  </td>
                   <td>
                     {row.accounting ? named(`accounting.${row.accounting.state}`, row.accounting.state) : ''}
                     {row.creditedById ? ` ${t('charges.credited')}` : ''}

@@ -7,7 +7,7 @@ import { useWords, type Words } from '../../words/words.js';
 /** A fact from the field that came too late to count by itself: it counts, or is kept without effect. */
 export function LateRecord({ record, machine }: { readonly record: FieldRecord; readonly machine: string }) {
   const words = useWords();
-  const { t, moment } = words;
+  const { t, moment, sentence } = words;
   const client = useQueryClient();
   const decide = useMutation({
     mutationFn: (decision: 'accept' | 'dismiss') =>
@@ -22,10 +22,8 @@ export function LateRecord({ record, machine }: { readonly record: FieldRecord; 
     <>
       <h3>{[machine, what].filter(Boolean).join(': ')}</h3>
       <p>
-        {t('decide.recorded', { name: record.recordedByName, when: moment(record.deviceAt) })}{' '}
-        <span className="pencil" lang="en">
-          {record.reviewReason}
-        </span>
+        {t('decide.recorded', { name: record.recordedByName, when: moment(believedTime(record)) })}{' '}
+        <span className="pencil">{record.reviewReason === null ? null : sentence(record.reviewReason)}</span>
       </p>
       <div className="row">
         <button type="button" className="press" disabled={decide.isPending} onClick={() => decide.mutate('accept')}>
@@ -43,6 +41,12 @@ export function LateRecord({ record, machine }: { readonly record: FieldRecord; 
       <Failure error={decide.error} />
     </>
   );
+}
+
+/** When it happened: the device's time, put right where its clock was off by more than the five minutes let pass. */
+function believedTime({ deviceAt, skewSeconds }: FieldRecord): string {
+  const shift = Math.abs(skewSeconds) > 300 ? skewSeconds * 1000 : 0;
+  return new Date(Date.parse(deviceAt) + shift).toISOString();
 }
 
 /** The fact as the technician's own list of records words it. */

@@ -22,9 +22,6 @@ export function CoverageChart({ rows, longest }: { readonly rows: readonly Quali
         RANGES.map(([key, nominal]) => (
           <g key={key}>
             <line x1={x(0)} x2={x(longest)} y1={y(nominal)} y2={y(nominal)} className={style.nominal} />
-            <text x={x(0) + 4} y={y(nominal) - 5}>
-              {t('quality.promised', { share: percent(nominal) })}
-            </text>
             <path d={pathOf(rows.map((row) => [x(row.daysAhead), y(row[key] ?? 0)]))} className={style.curve} />
             {rows.map((row) => (
               <rect
@@ -36,6 +33,9 @@ export function CoverageChart({ rows, longest }: { readonly rows: readonly Quali
                 className={style.square}
               />
             ))}
+            <text x={x(0) + 4} y={y(nominal) - 5}>
+              {t('quality.promised', { share: percent(nominal) })}
+            </text>
           </g>
         ))
       }

@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
+import { useShop } from '../../app/shop-words.js';
 import { Refused } from '../../data/api.js';
 import { lifetimeOf } from '../../data/lifetime.js';
 import {
@@ -20,6 +21,7 @@ export function MachineForecastPage() {
   const { id } = useParams({ strict: false }) as { id: string };
   const words = useWords();
   const { t, hours, day, number } = words;
+  const shop = useShop();
   const machine = useQuery(machinesQuery).data?.find((each) => each.id === id);
   const site = useQuery(sitesQuery).data?.find((each) => each.id === machine?.siteId);
   const usage = useQuery(usageQuery(id));
@@ -28,7 +30,7 @@ export function MachineForecastPage() {
   const due = useQuery(dueQuery({ machineId: id })).data;
   const isUnknown = usage.error instanceof Refused && usage.error.code === 'not-found';
   if (usage.error && !isUnknown) throw usage.error;
-  if (!machine || !readings || !changes || !due || (!usage.data && !isUnknown)) return <h1>{t('wait')}</h1>;
+  if (!shop || !machine || !readings || !changes || !due || (!usage.data && !isUnknown)) return <h1>{t('wait')}</h1>;
   const points = readings.map((reading) => ({
     at: reading.readAt,
     hours: lifetimeOf(reading.readAt, Number(reading.hours), changes),
@@ -73,7 +75,7 @@ export function MachineForecastPage() {
       ) : (
         <h1>{t('forecast.none')}</h1>
       )}
-      <MachineWork due={due} />
+      <MachineWork due={due} today={shop.today} />
     </div>
   );
 }

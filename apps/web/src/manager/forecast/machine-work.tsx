@@ -5,11 +5,11 @@ import { dueReasons } from '../../words/due-reason.js';
 import { useWords } from '../../words/words.js';
 
 /** Every service item of a machine with its range of dates, soonest first. */
-export function MachineWork({ due }: { readonly due: readonly DueItem[] }) {
+export function MachineWork({ due, today }: { readonly due: readonly DueItem[]; readonly today: string }) {
   const words = useWords();
-  const { t, dayOfYear, money } = words;
+  const { t, dayBeside, money } = words;
   if (due.length === 0) return null;
-  const dateText = (date: string | null) => (date === null ? t('due.far') : dayOfYear(date));
+  const dateText = (date: string | null) => (date === null ? t('due.far') : dayBeside(date, today));
   return (
     <section>
       <h2>{t('forecast.due')}</h2>

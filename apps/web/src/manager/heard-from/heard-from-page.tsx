@@ -69,7 +69,7 @@ function nameOf({ serial, pin, equipmentId }: TelematicsUnit): string {
 }
 
 function UnitFacts({ unit }: { readonly unit: TelematicsUnit }) {
-  const { t, hours, moment } = useWords();
+  const { t, hours, moment, sentence } = useWords();
   const others = [
     [unit.maker, unit.model].filter(Boolean).join(' '),
     unit.equipmentId && unit.equipmentId !== nameOf(unit) ? t('heard.label', { label: unit.equipmentId }) : '',
@@ -84,11 +84,7 @@ function UnitFacts({ unit }: { readonly unit: TelematicsUnit }) {
           ? t('heard.no-hours')
           : t('heard.hours', { hours: hours(unit.lastHours), when: moment(unit.lastHoursAt) })}
       </p>
-      {unit.lastFault === null ? null : (
-        <p className="small pencil" lang="en">
-          {unit.lastFault}
-        </p>
-      )}
+      {unit.lastFault === null ? null : <p className="small pencil">{sentence(unit.lastFault)}</p>}
     </div>
   );
 }

@@ -1,8 +1,8 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
-import { describeFailure } from '../../app/failed.js';
 import { call } from '../../data/api.js';
 import type { Machine, Site, TelematicsUnit } from '../../data/types.js';
+import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
 import style from './heard-from.module.css';
 
@@ -63,11 +63,7 @@ export function MatchForm({ unit, machines, sites }: Props) {
           </button>
         )}
       </div>
-      {match.error ? (
-        <p className="note clay" role="alert">
-          {describeFailure(match.error, t)}
-        </p>
-      ) : null}
+      <Failure error={match.error} />
     </form>
   );
 }

@@ -22,7 +22,7 @@ export function BadActors() {
         <p className="pencil">{t('back.no-repairs')}</p>
       ) : (
         <Scrolling label={t('back.bad-actors')}>
-          <table>
+          <table className="stacked">
             <thead>
               <tr>
                 <th scope="col">{t('due.machine')}</th>
@@ -43,10 +43,16 @@ export function BadActors() {
                     </Link>
                   </th>
                   <td>{sites.get(record.siteId)}</td>
-                  <td className="number">{hours(record.toHours - record.fromHours)}</td>
-                  <td className="number">{number(record.repairCount)}</td>
-                  <td className="number">{money(record.repairCents)}</td>
-                  <td className="number">
+                  <td className="number" data-head={t('back.watched')}>
+                    {hours(record.toHours - record.fromHours)}
+                  </td>
+                  <td className="number" data-head={t('back.repairs')}>
+                    {number(record.repairCount)}
+                  </td>
+                  <td className="number" data-head={t('back.repair-cost')}>
+                    {money(record.repairCents)}
+                  </td>
+                  <td className="number" data-head={t('back.per-hour')}>
                     {record.centsPerHour === null ? '–' : money(Math.round(record.centsPerHour))}
                   </td>
                 </tr>

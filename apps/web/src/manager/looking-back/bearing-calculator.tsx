@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
-import { describeFailure } from '../../app/failed.js';
+import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
 import style from './looking-back.module.css';
 import { bearingQuery } from './queries.js';
@@ -18,7 +18,7 @@ const GRADES = ['clean', 'normal', 'dirty', 'severe'] as const;
 
 /** Rating life of a spindle's two bearings (ISO 281) for given belt, speed and imbalance; dirt as a range. */
 export function BearingCalculator() {
-  const { t, number } = useWords();
+  const { t, number, sentence } = useWords();
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>({ ...START, contamination: 'normal' });
   const [asked, setAsked] = useState<Readonly<Record<string, string>> | null>(null);
   const { data, error } = useQuery({ ...bearingQuery(asked ?? {}), enabled: asked !== null, retry: false });
@@ -59,7 +59,7 @@ export function BearingCalculator() {
           {t('bearing.reckon')}
         </button>
       </form>
-      {error ? <p className="note clay">{describeFailure(error, t)}</p> : null}
+      <Failure error={error} />
       {data ? (
         <>
           <p role="status">
@@ -98,9 +98,7 @@ export function BearingCalculator() {
               ))}
             </tbody>
           </table>
-          <p className="small pencil" lang="en">
-            {data.sources.join(' ')}
-          </p>
+          <p className="small pencil">{data.sources.map(sentence).join(' ')}</p>
         </>
       ) : null}
     </section>

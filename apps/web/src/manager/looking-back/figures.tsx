@@ -42,17 +42,17 @@ export function Figures({ label, heads, rows }: Props) {
   );
 }
 
-/** What the service says about how it got there; its own English. */
+/** What the service says about how it got there. */
 export function Assumptions({ statement, lines }: { readonly statement: string; readonly lines: readonly string[] }) {
-  const { t } = useWords();
+  const { t, sentence } = useWords();
   return (
     <details className="small">
       <summary>{t('back.assumptions')}</summary>
-      <div lang="en">
-        <p>{statement}</p>
+      <div>
+        <p>{sentence(statement)}</p>
         <ul>
           {lines.map((line) => (
-            <li key={line}>{line}</li>
+            <li key={line}>{sentence(line)}</li>
           ))}
         </ul>
       </div>

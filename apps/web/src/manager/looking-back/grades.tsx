@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { useMemo, useState } from 'react';
-import { describeFailure } from '../../app/failed.js';
 import { partsQuery } from '../../data/queries.js';
+import { Failure } from '../../design/failure.js';
 import { useWords, type Words } from '../../words/words.js';
 import { Assumptions, Figures } from './figures.js';
 import { GradeCurves } from './grade-curves.js';
@@ -44,7 +44,7 @@ export function Grades({ itemCode }: { readonly itemCode: string }) {
           {select(t('back.second'), second, (code) => setTyped({ ...typed, second: code }))}
         </div>
       )}
-      {error ? <p className="note clay">{describeFailure(error, t)}</p> : null}
+      <Failure error={error} />
       {data ? (
         <>
           <p>

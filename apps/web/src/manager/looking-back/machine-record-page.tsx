@@ -1,8 +1,8 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
 import { type FormEvent, useState } from 'react';
-import { describeFailure } from '../../app/failed.js';
 import { machinesQuery, serviceItemsQuery, sitesQuery } from '../../data/queries.js';
+import { Failure } from '../../design/failure.js';
 import { Scrolling } from '../../design/scrolling.js';
 import { minorUnits, moneyPattern } from '../../words/typed-money.js';
 import { useWords } from '../../words/words.js';
@@ -28,7 +28,7 @@ export function MachineRecordPage() {
     ...cumulativeQuery({ of: 'repairs', machineClass: machine?.machineClass }),
     enabled: machine !== undefined,
   }).data;
-  if (error && !data) return <p className="note clay">{describeFailure(error, t)}</p>;
+  if (error && !data) return <Failure error={error} />;
   if (!machine || !data || !items) return <h1>{t('wait')}</h1>;
   const workOf = (code: string) => {
     const item = items.find((each) => each.code === code && each.machineClass === machine.machineClass);
@@ -57,7 +57,7 @@ export function MachineRecordPage() {
       </h1>
       <RepairsByHours record={data} fleet={fleet?.points ?? []} />
       <ReplaceIt record={data} onAsk={setTerms} />
-      {error ? <p className="note clay">{describeFailure(error, t)}</p> : null}
+      <Failure error={error} />
       <section className="tight">
         <h2>{t('record.repairs')}</h2>
         {data.repairs.length === 0 ? (

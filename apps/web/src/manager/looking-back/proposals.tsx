@@ -1,8 +1,8 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
-import { describeFailure } from '../../app/failed.js';
 import { api, call } from '../../data/api.js';
 import { serviceItemsQuery } from '../../data/queries.js';
+import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
 import style from './looking-back.module.css';
 import { type LifeRun, type Proposal, proposalsQuery, refitQuery } from './queries.js';
@@ -14,7 +14,7 @@ type Decision = 'accept' | 'refuse' | 'reverse';
 export function Proposals() {
   const { t } = useWords();
   const { data, error } = useQuery(proposalsQuery);
-  if (error) return <p className="note clay">{describeFailure(error, t)}</p>;
+  if (error) return <Failure error={error} />;
   if (!data) return null;
   const open = data.filter((each) => each.state === 'proposed');
   const decided = data.filter((each) => each.state === 'accepted' || each.state === 'reversed').toReversed();
@@ -117,11 +117,7 @@ function OneProposal({ proposal }: { readonly proposal: Proposal }) {
               press('reverse', 'press-quiet')
             )}
           </div>
-          {decide.error ? (
-            <p className="note clay" role="alert">
-              {describeFailure(decide.error, t)}
-            </p>
-          ) : null}
+          <Failure error={decide.error} />
         </div>
       )}
     </article>
@@ -148,7 +144,7 @@ function Refit() {
       <button type="button" className="press-quiet" disabled={isBusy} onClick={() => ask.mutate()}>
         {t(isBusy ? 'proposals.fitting' : 'proposals.refit')}
       </button>
-      {ask.error ? <span className="note clay">{describeFailure(ask.error, t)}</span> : null}
+      <Failure error={ask.error} />
       {run?.status === 'failed' ? <span className="note clay">{run.error}</span> : null}
       {isDone ? <span role="status">{t('proposals.fitted')}</span> : null}
     </>

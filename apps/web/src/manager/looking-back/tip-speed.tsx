@@ -1,8 +1,8 @@
 import { useMutation, useQuery } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
-import { describeFailure } from '../../app/failed.js';
 import { api } from '../../data/api.js';
 import { machinesQuery } from '../../data/queries.js';
+import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
 import style from './looking-back.module.css';
 import type { SpeedCheck } from './queries.js';
@@ -13,7 +13,7 @@ const FEET_PER_MINUTE = 60 / 0.3048;
 
 /** Speed of the blade tips after pulleys, blades or engine speed were changed; kept with the machine, blocks nothing. */
 export function TipSpeed() {
-  const { t, number, units } = useWords();
+  const { t, number, units, sentence } = useWords();
   const speed = (feetPerMinute: number) =>
     units === 'us' ? `${number(feetPerMinute)} ft/min` : `${number(feetPerMinute / FEET_PER_MINUTE, 1)} m/s`;
   const machines = useQuery(machinesQuery).data ?? [];
@@ -66,7 +66,7 @@ export function TipSpeed() {
           {t('tip.check')}
         </button>
       </form>
-      {error ? <p className="note clay">{describeFailure(error, t)}</p> : null}
+      <Failure error={error} />
       {data ? (
         <div className={data.isOver ? 'note clay' : 'note'} role="status">
           <p>
@@ -78,9 +78,7 @@ export function TipSpeed() {
               highest: number(data.highestRpm),
             })}
           </p>
-          <p className="small" lang="en">
-            {data.limitSource}
-          </p>
+          <p className="small">{sentence(data.limitSource)}</p>
           <p className="small">{t('tip.first')}</p>
         </div>
       ) : null}

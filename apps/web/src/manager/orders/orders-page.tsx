@@ -47,7 +47,7 @@ export function OrdersPage() {
       </label>
       {first ? (
         <Scrolling label={t('nav.orders')}>
-          <table style={{ minWidth: '56rem' }}>
+          <table className="stacked">
             <thead>
               <tr>
                 <th scope="col">{t('orders.by')}</th>
@@ -77,19 +77,21 @@ function OrderRow({ line, today }: { readonly line: Line; readonly today: string
   const { t, day, number } = words;
   return (
     <tr>
-      <th scope="row">
+      <th scope="row" data-head={t('orders.by')} data-whole>
         {day(line.orderBy)}
         {line.isLate ? <strong className="pencil"> {t('orders.late')}</strong> : null}
       </th>
       <td>
-        {line.name} <span className="pencil">{line.code}</span>
+        {words.sentence(line.name)} <span className="pencil">{line.code}</span>
       </td>
-      <td className="number">{number(line.quantity)}</td>
-      <td>
+      <td className="number" data-head={t('field.quantity')}>
+        {number(line.quantity)}
+      </td>
+      <td data-head={t('orders.needed')}>
         {day(line.firstNeededOn)} <span className="pencil">{t(`orders.${line.certainty}`)}</span>
       </td>
-      <td>
-        <Why label={t('orders.purposes', { n: line.uses.length })} title={line.name}>
+      <td data-head={t('orders.for')}>
+        <Why label={t('orders.purposes', { n: line.uses.length })} title={words.sentence(line.name)}>
           <ul>
             {line.uses.map((use) => (
               <li key={`${use.title} ${use.siteName}`}>
@@ -99,7 +101,7 @@ function OrderRow({ line, today }: { readonly line: Line; readonly today: string
           </ul>
         </Why>
       </td>
-      <td>
+      <td data-whole>
         <Ordered line={line} today={today} />
       </td>
     </tr>

@@ -1,11 +1,11 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
-import { describeFailure } from '../../app/failed.js';
 import { call } from '../../data/api.js';
 import { readingsQuery } from '../../data/queries.js';
 import type { Reading } from '../../data/types.js';
-import { useWords } from '../../words/words.js';
+import { Failure } from '../../design/failure.js';
+import { useWords, type Words } from '../../words/words.js';
 import { ReadingChart } from './reading-chart.js';
 import style from './readings.module.css';
 
@@ -49,8 +49,7 @@ export function DoubtfulReading({ reading, code, site }: Props) {
         <p className="pencil">
           {moment(reading.readAt)} · {t(`source.${reading.source}`)}
         </p>
-        <p>{words.named(`reading.${reading.reasonCode}`, '')}</p>
-        {reading.reason === null || words.language !== 'en' ? null : <p className="small pencil">{reading.reason}</p>}
+        <p>{whyDoubted(reading, all ?? [], words)}</p>
       </div>
       <ReadingChart reading={reading} all={all ?? []} />
       <div className={style.decide}>
@@ -101,12 +100,20 @@ export function DoubtfulReading({ reading, code, site }: Props) {
             {t('readings.take')}
           </button>
         </form>
-        {decide.error ? (
-          <p className="note clay" role="alert">
-            {describeFailure(decide.error, t)}
-          </p>
-        ) : null}
+        <Failure error={decide.error} />
       </div>
     </article>
   );
+}
+
+/** What is wrong with it; of one that is less than before, what stood before. */
+function whyDoubted(reading: Reading, all: readonly Reading[], { t, named, hours, dayOfYear }: Words): string {
+  const before = all
+    .toSorted((a, b) => (a.readAt < b.readAt ? -1 : 1))
+    .findLast(
+      (each) =>
+        each.status === 'accepted' && each.readAt < reading.readAt && Number(each.hours) > Number(reading.hours),
+    );
+  if (reading.reasonCode !== 'backwards' || before === undefined) return named(`reading.${reading.reasonCode}`, '');
+  return t('reading.less-than', { hours: hours(before.hours), day: dayOfYear(before.readAt.slice(0, 10)) });
 }

@@ -82,7 +82,7 @@ export function FieldInput({ field, value, isFixed, fault, onChange }: Props) {
         />
       )}
       {fault === undefined ? null : (
-        <span id={`${id}-fault`} className="fault" lang="en">
+        <span id={`${id}-fault`} className="fault">
           {fault}
         </span>
       )}

@@ -1,10 +1,12 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
-import { describeFailure } from '../../app/failed.js';
 import { api } from '../../data/api.js';
 import type { RegisterPreview } from '../../data/types.js';
+import { ChooseFiles } from '../../design/choose-files.js';
+import { Failure } from '../../design/failure.js';
 import { Scrolling } from '../../design/scrolling.js';
+import { said } from '../../words/said.js';
 import { useWords } from '../../words/words.js';
 import style from './register.module.css';
 
@@ -22,7 +24,8 @@ const NAMES = [
 
 /** A register from CSV files: every fault is shown with its place, and what would change, before anything does. */
 export function ImportPage() {
-  const { t, number, named } = useWords();
+  const words = useWords();
+  const { t, number, named } = words;
   const client = useQueryClient();
   const [files, setFiles] = useState<Readonly<Record<string, string>>>({});
   const [ignored, setIgnored] = useState<readonly string[]>([]);
@@ -35,8 +38,7 @@ export function ImportPage() {
     onSuccess: () => client.invalidateQueries(),
   });
 
-  async function take(list: FileList | null) {
-    const chosen = [...(list ?? [])];
+  async function take(chosen: readonly File[]) {
     const known = chosen.filter((file) => NAMES.includes(file.name));
     const read = await Promise.all(known.map(async (file) => [file.name, await file.text()] as const));
     const all = { ...files, ...Object.fromEntries(read) };
@@ -71,13 +73,15 @@ export function ImportPage() {
         onDragOver={(event) => event.preventDefault()}
         onDrop={(event) => {
           event.preventDefault();
-          void take(event.dataTransfer.files);
+          void take([...event.dataTransfer.files]);
         }}
       >
-        <label className="field">
-          <span className="label">{t('import.choose')}</span>
-          <input type="file" multiple accept=".csv,text/csv" onChange={(event) => void take(event.target.files)} />
-        </label>
+        <ChooseFiles
+          label={t('import.choose')}
+          accept=".csv,text/csv"
+          multiple
+          onChoose={(chosen) => void take(chosen)}
+        />
         <p className="small pencil">{t('import.names', { names: NAMES.join(', ') })}</p>
         {Object.keys(files).length > 0 ? (
           <ul className="figure">
@@ -92,14 +96,10 @@ export function ImportPage() {
         {ignored.length > 0 ? <p className="note straw">{t('import.ignored', { names: ignored.join(', ') })}</p> : null}
       </div>
       {check.isPending ? <p role="status">{t('import.checking')}</p> : null}
-      {error ? (
-        <p className="note clay" role="alert">
-          {describeFailure(error, t)}
-        </p>
-      ) : null}
+      <Failure error={error} />
       {seen && seen.faultCount > 0 ? (
         <Scrolling label={t('import.fault-list')}>
-          <table>
+          <table className="stacked">
             <thead>
               <tr>
                 <th scope="col">{t('import.file')}</th>
@@ -116,9 +116,11 @@ export function ImportPage() {
                   <th scope="row" className="figure">
                     {fault.file}
                   </th>
-                  <td className="number">{fault.line === 0 ? '' : number(fault.line)}</td>
+                  <td className="number" data-head={fault.line === 0 ? undefined : t('import.line')}>
+                    {fault.line === 0 ? '' : number(fault.line)}
+                  </td>
                   <td className="figure">{fault.column}</td>
-                  <td lang="en">{fault.message}</td>
+                  <td data-whole>{said(fault.clause ?? undefined, fault.message, words, 'fault')}</td>
                 </tr>
               ))}
             </tbody>
@@ -162,6 +164,7 @@ export function ImportPage() {
             <button
               type="button"
               className="press"
+              style={{ justifySelf: 'start' }}
               disabled={apply.isPending || isNothing}
               onClick={() => apply.mutate()}
             >

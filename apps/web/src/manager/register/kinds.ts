@@ -198,13 +198,13 @@ export const KINDS = {
     canCreate: false,
     canChange: true,
     fields: [
+      { name: 'title', kind: 'text', column: true },
       {
         name: 'machineClass',
         kind: { from: rows(classesQuery), label: 'name', value: 'code' },
         onlyNew: true,
         column: true,
       },
-      { name: 'title', kind: 'text', column: true },
       { name: 'intervalHours', kind: 'hours', optional: true, column: true },
       { name: 'intervalDays', kind: 'whole', optional: true, column: true },
       { name: 'firstHours', kind: 'hours', optional: true },

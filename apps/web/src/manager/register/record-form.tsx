@@ -1,10 +1,11 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import { type FormEvent, useRef, useState } from 'react';
-import { describeFailure } from '../../app/failed.js';
 import { useShop } from '../../app/shop-words.js';
 import { api, Refused } from '../../data/api.js';
 import { useDraft } from '../../data/draft.js';
+import { Failure } from '../../design/failure.js';
+import { faultSaid } from '../../words/said.js';
 import { useWords } from '../../words/words.js';
 import { FieldInput } from './field-input.js';
 import { type Field, fieldWord, type Kind, type KindName, type Row } from './kinds.js';
@@ -88,7 +89,7 @@ export function RecordForm({ name, kind, row }: Props) {
   });
   const faults = new Map(
     save.error instanceof Refused
-      ? (save.error.problem.errors ?? []).map((fault) => [fault.pointer.split('/')[1] ?? '', fault.detail])
+      ? (save.error.problem.errors ?? []).map((fault) => [fault.pointer.split('/')[1] ?? '', faultSaid(fault, words)])
       : [],
   );
   const submit = (event: FormEvent) => {
@@ -151,11 +152,7 @@ export function RecordForm({ name, kind, row }: Props) {
           </div>
         </div>
       )}
-      {save.error && theirs === null ? (
-        <p className="note clay" role="alert">
-          {describeFailure(save.error, t)}
-        </p>
-      ) : null}
+      {theirs === null ? <Failure error={save.error} /> : null}
       {save.isSuccess ? <p role="status">{t('register.saved')}</p> : null}
       {canWrite ? (
         <div className="row">

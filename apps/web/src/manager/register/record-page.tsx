@@ -15,7 +15,8 @@ export function RecordPage() {
   const { kind: asked, id } = useParams({ strict: false }) as { kind: string; id: string };
   const name = kindOf(asked);
   const kind: Kind = KINDS[name];
-  const { t } = useWords();
+  const words = useWords();
+  const { t } = words;
   const { data, error } = useQuery(kind.query());
   if (error) throw error;
   const isNew = id === 'new';
@@ -24,7 +25,8 @@ export function RecordPage() {
   const shop = useShop();
   if (!data || !shop) return <h1>{t('wait')}</h1>;
   if (!isNew && !row) return <h1>{t('not-found.title')}</h1>;
-  const heading = String(row?.['name'] ?? row?.['title'] ?? row?.['description'] ?? row?.['code'] ?? '');
+  const title = row?.['title'] === undefined ? undefined : words.work(row as never);
+  const heading = String(row?.['name'] ?? title ?? row?.['description'] ?? row?.['code'] ?? '');
   return (
     <div className="stack" style={{ maxWidth: '56rem' }}>
       <title>{t('register.page')}</title>

@@ -10,6 +10,7 @@ import { shownValue } from './row-values.js';
 import { useLabels } from './use-labels.js';
 
 const FIRST = 50;
+const isNumber = ({ kind }: Field) => ['whole', 'decimal', 'money', 'hours'].includes(kind as string);
 
 /** What the shop has on record: one kind at a time, with a search through everything shown. */
 export function RegisterPage() {
@@ -57,7 +58,7 @@ export function RegisterPage() {
           kind: t(`kind.${name}`),
         })}
       </h1>
-      <div className="row">
+      <div className="row" style={{ alignItems: 'end' }}>
         <label className="field">
           <span className="label">{t('register.search')}</span>
           <input type="search" value={wanted} onChange={(event) => setWanted(event.target.value)} />
@@ -77,7 +78,7 @@ export function RegisterPage() {
             <thead>
               <tr>
                 {columns.map((field) => (
-                  <th key={field.name} scope="col">
+                  <th key={field.name} scope="col" className={isNumber(field) ? 'number' : undefined}>
                     {t(fieldWord(field.name))}
                   </th>
                 ))}
@@ -94,7 +95,9 @@ export function RegisterPage() {
                         </Link>
                       </th>
                     ) : (
-                      <td key={field.name}>{text(row, field)}</td>
+                      <td key={field.name} className={isNumber(field) ? 'number' : undefined}>
+                        {text(row, field)}
+                      </td>
                     ),
                   )}
                 </tr>

@@ -3,6 +3,9 @@ import { minorUnits, typedMoney } from '../../words/typed-money.js';
 import type { Words } from '../../words/words.js';
 import type { Field, FieldKind } from './kinds.js';
 
+/** A place on the ground needs no more: the sixth digit of a degree is a hand's breadth. */
+const PLACES = 1e6;
+
 /** A field that names any number of rows. */
 export function isMany(kind: FieldKind): boolean {
   return typeof kind === 'object' && 'many' in kind;
@@ -18,6 +21,7 @@ export function toTyped({ kind }: Field, value: unknown, words: Pick<Words, 'cur
   if (kind === 'skill') return value ? skillNames([String(value)], words) : '';
   if (kind === 'skills') return Array.isArray(value) ? skillNames(value as string[], words) : '';
   if (kind === 'yes-no') return value === true;
+  if (kind === 'decimal' && typeof value === 'number') return String(Math.round(value * PLACES) / PLACES);
   if (kind === 'windows' || kind === 'included-items' || isMany(kind)) return value ?? [];
   return value === null || value === undefined ? '' : String(value);
 }

@@ -1,10 +1,10 @@
 import { useMutation, useQueryClient, useSuspenseQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
-import { describeFailure } from '../../app/failed.js';
 import { api } from '../../data/api.js';
 import { useDraft } from '../../data/draft.js';
 import { shopQuery } from '../../data/queries.js';
 import type { Shop } from '../../data/types.js';
+import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
 
 /** The shop itself: its name, clock, money and units. */
@@ -67,13 +67,14 @@ export function ShopPage() {
           <option value="metric">{t('units.metric')}</option>
         </select>
       </label>
-      {save.error ? (
-        <p className="note clay" role="alert">
-          {describeFailure(save.error, t)}
-        </p>
-      ) : null}
+      <Failure error={save.error} />
       {save.isSuccess ? <p role="status">{t('register.saved')}</p> : null}
-      <button type="submit" className="press" disabled={save.isPending || !draft.touched}>
+      <button
+        type="submit"
+        className="press"
+        style={{ justifySelf: 'start' }}
+        disabled={save.isPending || !draft.touched}
+      >
         {t('save')}
       </button>
     </form>

@@ -1,11 +1,11 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useRef } from 'react';
-import { describeFailure } from '../../app/failed.js';
 import { api, Refused } from '../../data/api.js';
 import { useDraft } from '../../data/draft.js';
 import { present } from '../../data/present.js';
 import { symptomsQuery } from '../../data/queries.js';
 import type { Machine, RoadCall, Site } from '../../data/types.js';
+import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
 
 interface Draft {
@@ -114,11 +114,7 @@ export function CallForm({ machines, sites, onTaken }: Props) {
         <input type="checkbox" checked={usable} onChange={(event) => draft.change({ usable: event.target.checked })} />
         {t('call.still-usable')}
       </label>
-      {take.error ? (
-        <p className="note clay" role="alert">
-          {describeFailure(take.error, t)}
-        </p>
-      ) : null}
+      <Failure error={take.error} />
       <div className="row">
         <button type="submit" className="press" disabled={!isWhole || take.isPending}>
           {t('call.take')}

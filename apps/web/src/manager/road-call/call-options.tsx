@@ -18,7 +18,8 @@ interface Props {
 
 /** The best of each way to fit a call into the week, dearest last; one press chooses. */
 export function CallOptions({ call, name, today }: Props) {
-  const { t, money, day, range, number } = useWords();
+  const words = useWords();
+  const { t, money, day, range, number } = words;
   const client = useQueryClient();
   const options = useQuery({
     queryKey: ['road-call-options', call.id],
@@ -54,7 +55,7 @@ export function CallOptions({ call, name, today }: Props) {
       {options.isPending && call.state === 'open' ? <p role="status">{t('call.looking')}</p> : null}
       {error ? (
         <div className="note clay" role="alert">
-          <p>{describeFailure(error, t)}</p>
+          <p>{describeFailure(error, words)}</p>
           <div className="row">
             <Link className="press-quiet" to="/week" search={{ of: addDays(today, 1 - weekdayOf(today)) }}>
               {t('call.plan-week')}
@@ -110,7 +111,7 @@ export function CallOptions({ call, name, today }: Props) {
           <ul>
             {options.data.likelyParts.map((part) => (
               <li key={part.partId}>
-                {part.name}, <span className="figure">{number(part.quantity, 2)}</span>{' '}
+                {words.sentence(part.name)}, <span className="figure">{number(part.quantity, 2)}</span>{' '}
                 <span className="pencil">{t('call.on-hand', { n: number(part.onHand, 2) })}</span>
               </li>
             ))}
@@ -118,11 +119,11 @@ export function CallOptions({ call, name, today }: Props) {
         </section>
       ) : null}
       {options.data && options.data.cautions.length > 0 ? (
-        <section className="note straw" lang="en">
-          <h3 lang={document.documentElement.lang}>△ {t('call.cautions')}</h3>
+        <section className="note straw">
+          <h3>△ {t('call.cautions')}</h3>
           <ul>
             {options.data.cautions.map((caution) => (
-              <li key={caution}>{caution}</li>
+              <li key={caution}>{words.sentence(caution)}</li>
             ))}
           </ul>
         </section>

@@ -44,7 +44,7 @@ export function StartPage() {
           </li>
         </ol>
       </section>
-      <section className="note">
+      <section className="note tight">
         <h2>{t('start.demo')}</h2>
         <p>{t('start.demo-text')}</p>
         <DemoButton />

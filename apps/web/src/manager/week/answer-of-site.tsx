@@ -1,8 +1,8 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
-import { describeFailure } from '../../app/failed.js';
 import { call } from '../../data/api.js';
 import type { Visit, VisitAnswer } from '../../data/types.js';
+import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
 import { standingAnswer } from './standing-answer.js';
 
@@ -55,11 +55,7 @@ export function ReplyForm({ answer }: { readonly answer: Pick<VisitAnswer, 'id' 
           {t('answer.settled')}
         </button>
       </div>
-      {reply.error ? (
-        <p className="note clay" role="alert">
-          {describeFailure(reply.error, t)}
-        </p>
-      ) : null}
+      <Failure error={reply.error} />
     </form>
   );
 }

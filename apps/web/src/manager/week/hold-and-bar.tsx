@@ -1,7 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { describeFailure } from '../../app/failed.js';
 import { api } from '../../data/api.js';
 import type { Visit } from '../../data/types.js';
+import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
 
 /** Moves the visit, holds it fast against planning again, or bars the site to this technician or this day. */
@@ -37,11 +37,7 @@ export function HoldAndBar({ visit, onMove }: { readonly visit: Visit; readonly 
         </button>
       </div>
       {bar.isSuccess ? <p role="status">{t('bar.done')}</p> : null}
-      {error ? (
-        <p className="note clay" role="alert">
-          {describeFailure(error, t)}
-        </p>
-      ) : null}
+      <Failure error={error} />
     </div>
   );
 }

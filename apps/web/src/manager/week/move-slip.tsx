@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
-import { describeFailure } from '../../app/failed.js';
 import type { Technician } from '../../data/types.js';
+import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
 import { ARROW_KEYS, type ArrowKey } from './move-choice.js';
 import type { Move, useMove } from './use-move.js';
@@ -93,12 +93,7 @@ export function MoveSlip({ move, siteName, technicians, slip, onStep, onFinish, 
 export function MoveDone({ moves }: { readonly moves: ReturnType<typeof useMove> }) {
   const { t, money } = useWords();
   const { done, error, lastUndo, undo, isApplying } = moves;
-  if (error)
-    return (
-      <p className="note clay" role="alert">
-        {describeFailure(error, t)}
-      </p>
-    );
+  if (error) return <Failure error={error} />;
   if (done === null || lastUndo === null) return null;
   const told = done.difference.visits.filter((visit) => visit.breaksPromise);
   const cents = done.difference.cents.total;

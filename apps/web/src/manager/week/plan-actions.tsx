@@ -1,8 +1,8 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
-import { describeFailure } from '../../app/failed.js';
 import { api, queryOf } from '../../data/api.js';
 import type { Week } from '../../data/types.js';
+import { Failure } from '../../design/failure.js';
 import { FileButton } from '../../design/file-button.js';
 import { useWords } from '../../words/words.js';
 import type { PlanSearch } from './plan-search.js';
@@ -89,11 +89,7 @@ export function PlanActions({ plan, week, comparing, canCompare, onCompare }: Pr
           ) : null}
         </>
       )}
-      {error ? (
-        <p className="note clay" role="alert">
-          {describeFailure(error, t)}
-        </p>
-      ) : null}
+      <Failure error={error} />
     </div>
   );
 }

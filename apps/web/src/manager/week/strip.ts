@@ -84,9 +84,11 @@ function withoutLunch(from: number, to: number, lunch: Span | null): Span[] {
   ].filter((piece) => piece.from < piece.to);
 }
 
-/** Whole hours that hold every strip, for the clock axis. */
+/** Whole hours that hold every strip with its promises, for the clock axis. */
 export function axisOf(strips: readonly Strip[]): { from: number; to: number } {
-  const ends = strips.flatMap((strip) => [...strip.visits, ...strip.stretches].flatMap(({ from, to }) => [from, to]));
+  const ends = strips
+    .flatMap(({ visits, stretches }) => [...visits, ...visits.flatMap(({ promise }) => promise ?? []), ...stretches])
+    .flatMap(({ from, to }) => [from, to]);
   if (ends.length === 0) return { from: 420, to: 1020 };
   return { from: Math.floor(Math.min(...ends) / 60) * 60, to: Math.ceil(Math.max(...ends) / 60) * 60 };
 }

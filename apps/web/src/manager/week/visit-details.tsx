@@ -1,9 +1,9 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useEffect, useRef, useState } from 'react';
-import { describeFailure } from '../../app/failed.js';
 import { api, queryOf } from '../../data/api.js';
 import type { Machine, Site, Visit, VisitItem } from '../../data/types.js';
+import { Failure } from '../../design/failure.js';
 import { FileButton } from '../../design/file-button.js';
 import { Why } from '../../design/why.js';
 import { useWords, type Words } from '../../words/words.js';
@@ -170,11 +170,7 @@ function PromiseForm({ visit }: { readonly visit: Visit }) {
           </button>
         )}
       </div>
-      {change.error ? (
-        <p className="note clay" role="alert">
-          {describeFailure(change.error, t)}
-        </p>
-      ) : null}
+      <Failure error={change.error} />
     </div>
   );
 }
