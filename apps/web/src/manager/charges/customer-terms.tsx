@@ -6,9 +6,11 @@ import type { ChargeSettings, CustomerCharges } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
 import { BuyerFields } from './buyer-fields.js';
+import { ChargeForm } from './charge-form.js';
 import { LabourSettings } from './labour-settings.js';
+import { MinimumSettings } from './minimum-settings.js';
 import { PartsSettings } from './parts-settings.js';
-import { Amount, firstFault, Group, type Settings } from './setting-fields.js';
+import type { Settings } from './setting-fields.js';
 import { settingsQuery } from './settings-query.js';
 import { TaxSettings } from './tax-settings.js';
 import { type Area, changesOf, formOf } from './terms-form.js';
@@ -68,43 +70,20 @@ function TermsForm({ shop, own }: { readonly shop: ChargeSettings; readonly own:
     </div>
   );
   return (
-    <form
-      className="stack"
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (firstFault(event.currentTarget) === null) save.mutate();
-      }}
+    <ChargeForm
+      draft={draft}
+      save={save}
+      saveWord="terms.save"
+      savedWord="terms.saved"
+      onLeave={() => draft.drop(start)}
     >
-      {draft.wasFound && draft.touched ? <p className="note">{t('draft.found')}</p> : null}
       <BuyerFields value={value.buyer} onChange={(buyer) => change({ buyer })} />
       {areaOf('labour', <LabourSettings value={value} change={change} />)}
       {areaOf('travel', <TravelSettings value={value} change={change} />)}
       {areaOf('parts', <PartsSettings value={value} change={change} />)}
-      {areaOf(
-        'minimum',
-        <Group title={t('line.minimum')}>
-          <Amount
-            word="setting.minimumCharge"
-            value={value.minimumCharge}
-            onChange={(minimumCharge) => change({ minimumCharge })}
-          />
-        </Group>,
-      )}
+      {areaOf('minimum', <MinimumSettings value={value} change={change} />)}
       {areaOf('taxes', <TaxSettings value={value} change={change} />)}
-      <Failure error={save.error} />
-      {save.isSuccess && !draft.touched ? <p role="status">{t('terms.saved')}</p> : null}
-      <div className="row">
-        <button type="submit" className="press" disabled={save.isPending || !draft.touched}>
-          {t('terms.save')}
-        </button>
-        {draft.touched ? (
-          <button type="button" className="press-plain" onClick={() => draft.drop(start)}>
-            {t('draft.drop')}
-          </button>
-        ) : null}
-      </div>
-    </form>
+    </ChargeForm>
   );
 }
 

@@ -3,11 +3,13 @@ import { Link } from '@tanstack/react-router';
 import { api } from '../../data/api.js';
 import { useDraft } from '../../data/draft.js';
 import type { ChargeSettings } from '../../data/types.js';
-import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
+import { ChargeForm } from './charge-form.js';
 import { LabourSettings } from './labour-settings.js';
+import { MinimumSettings } from './minimum-settings.js';
 import { PartsSettings } from './parts-settings.js';
-import { Amount, type Change, Choice, firstFault, Group, type Settings, Text } from './setting-fields.js';
+import { PartyFields } from './party-fields.js';
+import { type Change, Choice, Group, type Settings, Text } from './setting-fields.js';
 import { settingsQuery } from './settings-query.js';
 import { TaxSettings } from './tax-settings.js';
 import { TravelSettings } from './travel-settings.js';
@@ -31,15 +33,7 @@ export function ChargeSettingsPage() {
   });
   const change: Change = (part) => draft.change(part);
   return (
-    <form
-      className="stack"
-      style={{ maxWidth: '56rem' }}
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (firstFault(event.currentTarget) === null) save.mutate();
-      }}
-    >
+    <div className="stack" style={{ maxWidth: '56rem' }}>
       <title>{t('charges.page')}</title>
       <p>
         <Link to="/charges" search={{}}>
@@ -47,41 +41,30 @@ export function ChargeSettingsPage() {
         </Link>
       </p>
       <h1>{t('charges.settings-title')}</h1>
-      {draft.wasFound && draft.touched ? <p className="note">{t('draft.found')}</p> : null}
-      <Seller value={value} change={change} />
-      <LabourSettings value={value} change={change} />
-      <Group title={t('line.minimum')}>
-        <Amount
-          word="setting.minimumCharge"
-          value={value.minimumCharge}
-          onChange={(minimumCharge) => change({ minimumCharge })}
-        />
-      </Group>
-      <TravelSettings value={value} change={change} />
-      <PartsSettings value={value} change={change} />
-      <TaxSettings value={value} change={change} />
-      <Accounts value={value} change={change} />
-      <label className="check">
-        <input
-          type="checkbox"
-          checked={value.supervisorsSeeDocuments}
-          onChange={(event) => change({ supervisorsSeeDocuments: event.target.checked })}
-        />
-        {t('setting.supervisorsSeeDocuments')}
-      </label>
-      <Failure error={save.error} />
-      {save.isSuccess ? <p role="status">{t('register.saved')}</p> : null}
-      <div className="row">
-        <button type="submit" className="press" disabled={save.isPending || !draft.touched}>
-          {t('save')}
-        </button>
-        {draft.touched ? (
-          <button type="button" className="press-plain" onClick={() => draft.drop(start)}>
-            {t('draft.drop')}
-          </button>
-        ) : null}
-      </div>
-    </form>
+      <ChargeForm
+        draft={draft}
+        save={save}
+        saveWord="save"
+        savedWord="register.saved"
+        onLeave={() => draft.drop(start)}
+      >
+        <Seller value={value} change={change} />
+        <LabourSettings value={value} change={change} />
+        <MinimumSettings value={value} change={change} />
+        <TravelSettings value={value} change={change} />
+        <PartsSettings value={value} change={change} />
+        <TaxSettings value={value} change={change} />
+        <Accounts value={value} change={change} />
+        <label className="check">
+          <input
+            type="checkbox"
+            checked={value.supervisorsSeeDocuments}
+            onChange={(event) => change({ supervisorsSeeDocuments: event.target.checked })}
+          />
+          {t('setting.supervisorsSeeDocuments')}
+        </label>
+      </ChargeForm>
+    </div>
   );
 }
 
@@ -93,22 +76,9 @@ interface Part {
 function Seller({ value, change }: Part) {
   const { t } = useWords();
   const { seller } = value;
-  const { address } = seller;
-  const put = (part: Partial<Settings['seller']>) => change({ seller: { ...seller, ...part } });
   return (
     <Group title={t('setting.seller')}>
-      <Text word="setting.legalName" value={seller.legalName} onChange={(legalName) => put({ legalName })} />
-      <Text word="setting.taxNumber" value={seller.taxNumber} onChange={(taxNumber) => put({ taxNumber })} />
-      {(['street', 'city', 'postalCode', 'subdivision', 'country'] as const).map((name) => (
-        <Text
-          key={name}
-          word={`setting.${name}`}
-          value={address[name]}
-          onChange={(typed) =>
-            put({ address: { ...address, [name]: name === 'country' ? typed.toUpperCase() : typed } })
-          }
-        />
-      ))}
+      <PartyFields value={seller} onChange={(party) => change({ seller: { ...seller, ...party } })} />
       <Choice
         word="setting.form"
         value={value.form}
