@@ -1,4 +1,5 @@
 import { beforeAll, expect, it } from '@jest/globals';
+import { until } from '../support/api-client.js';
 import { DESKTOP, PHONE, signInAt, type Visitor, visitor } from '../support/browser.js';
 import { browserStory } from '../support/browser-story.js';
 import { runningApi } from '../support/running-api.js';
@@ -77,7 +78,38 @@ browserStory('the shop manager', {}, (stage) => {
     expect(slotOf(after)).toBe(slotOf(before));
     await page.getByRole('button', { name: 'Compare with the plan before' }).click();
     await expect(page.locator('[title^="Before: "]').count()).resolves.toBeGreaterThan(0);
+    // What the outlines show is said too.
+    await page.getByText(/^(Against the plan before: |Every visit stands where it stood\.)/).waitFor();
     expect(page.url()).toContain('compare=true');
+  });
+
+  it('forbids a day and a technician at a site, holds a visit fast, and takes each back', async () => {
+    const { page } = desk;
+    const manager = await stage.api.signIn('manager');
+    const barsNow = async () => (await manager.get('/v1/visit-bars')).body.items.length;
+    const heldNow = async () =>
+      (await manager.get(`/v1/visits?from=${WEEK}`)).body.items.filter((visit: { pinned: boolean }) => visit.pinned)
+        .length;
+    await page.goto(`/week?of=${WEEK}`);
+    await visits().first().click();
+    await page.getByRole('button', { name: /^Not on / }).click();
+    await page.getByRole('button', { name: 'Not with this technician' }).click();
+    const standing = page.getByRole('button', { name: /^Take it back: / });
+    await standing.nth(1).waitFor();
+    expect(await barsNow()).toBe(2);
+    await page.getByRole('button', { name: /^Take it back: not with / }).click();
+    await standing.nth(1).waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: /^Take it back: Not on / }).click();
+    await standing.first().waitFor({ state: 'detached' });
+    expect(await barsNow()).toBe(0);
+
+    const held = page.getByLabel('hold fast when planning again');
+    const [before, other] = [await heldNow(), (await held.isChecked()) ? -1 : 1];
+    for (const expected of [before + other, before]) {
+      await held.click();
+      await until(heldNow, (count) => count === expected, 10);
+    }
+    await page.getByRole('button', { name: 'Close', exact: true }).click();
   });
 
   it('accepts an interval that failures speak for, and takes it back', async () => {

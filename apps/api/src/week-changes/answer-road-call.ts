@@ -15,6 +15,7 @@ import { wallClockOf } from '@deckround/register-store';
 import type { Prisma, Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
+import { partName } from '../register/part-name.js';
 import { differenceView } from './difference-view.js';
 import { type LoadedWeek, loadStandingWeek, plannedDayFrom } from './load-standing-week.js';
 import { roadCallSentence } from './road-call-sentence.js';
@@ -196,7 +197,7 @@ async function likelyParts(tx: Tx, call: RoadCallRow, codes: readonly string[]) 
       .flatMap((item) =>
         item.serviceItemParts.map(({ part, quantity, perSpindle }) => ({
           partId: part.id,
-          name: [part.description, part.designation ?? ''].filter(Boolean).join(' '),
+          name: partName(part),
           quantity: Number(quantity) * (perSpindle ? Math.max(1, call.machine.spindles) : 1),
           onHand: part.stocks.reduce((sum, row) => sum + Number(row.onHand), 0),
           because: item.title,

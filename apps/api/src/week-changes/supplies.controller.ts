@@ -10,6 +10,7 @@ import type { z } from 'zod';
 import { type Actor, Allow, Caller } from '../access/actor.js';
 import { Answers } from '../http/answer.js';
 import { CLOCK, STORE } from '../http/tokens.js';
+import { partName } from '../register/part-name.js';
 import { alertsOf } from './alerts.js';
 import { partNeeds } from './part-needs.js';
 
@@ -34,9 +35,9 @@ export class SuppliesController {
       return {
         asOf,
         lines: lines.map((line) => {
-          const { code, description, designation } = parts.get(line.partId)!;
+          const part = parts.get(line.partId)!;
           const purposes = line.uses.map(({ title, siteName }) => `${title}, ${siteName}`);
-          return { ...line, purposes, code, name: [description, designation].filter(Boolean).join(' ') };
+          return { ...line, purposes, code: part.code, name: partName(part) };
         }),
       };
     });

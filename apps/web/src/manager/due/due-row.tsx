@@ -1,5 +1,5 @@
 import { Link } from '@tanstack/react-router';
-import { chanceDay, chanceOverdue, OVERDUE_FROM } from '../../data/chance-overdue.js';
+import { chanceOverdue, OVERDUE_FROM } from '../../data/chance-overdue.js';
 import type { DueItem } from '../../data/types.js';
 import { Why } from '../../design/why.js';
 import { dueReasons } from '../../words/due-reason.js';
@@ -41,10 +41,7 @@ export function DueRow({ item, axis, tolerance, hasSite }: Props) {
         <span className="small pencil">
           {middle}
           {chance >= OVERDUE_FROM ? (
-            <strong className={style.late}>
-              {' '}
-              △ {t('due.chance', { share: percent(chance), day: day(chanceDay(item, axis.today)) })}
-            </strong>
+            <strong className={style.late}> △ {t('due.chance', { share: percent(chance) })}</strong>
           ) : null}
           {item.kind === 'stopgap' ? <strong className={style.stopgap}> {t('state.stopgap')}</strong> : null}
         </span>

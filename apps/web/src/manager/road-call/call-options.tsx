@@ -111,8 +111,8 @@ export function CallOptions({ call, name, today }: Props) {
           <ul>
             {options.data.likelyParts.map((part) => (
               <li key={part.partId}>
-                {words.sentence(part.name)}, <span className="figure">{number(part.quantity, 2)}</span>{' '}
-                <span className="pencil">{t('call.on-hand', { n: number(part.onHand, 2) })}</span>
+                {words.sentence(part.name)}:{' '}
+                {t('call.part', { n: number(part.quantity, 2), onHand: number(part.onHand, 2) })}
               </li>
             ))}
           </ul>

@@ -3,6 +3,7 @@ import { api } from '../../data/api.js';
 import type { Visit } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
+import { BarsOfSite } from './bars-of-site.js';
 
 /** Moves the visit, holds it fast against planning again, or bars the site to this technician or this day. */
 export function HoldAndBar({ visit, onMove }: { readonly visit: Visit; readonly onMove: () => void }) {
@@ -15,6 +16,7 @@ export function HoldAndBar({ visit, onMove }: { readonly visit: Visit; readonly 
   const bar = useMutation({
     mutationFn: (body: { technicianId: string } | { date: string }) =>
       api.post('/v1/visit-bars', { siteId: visit.siteId, ...body }),
+    onSettled: () => client.invalidateQueries({ queryKey: ['visit-bars'] }),
   });
   const error = pin.error ?? bar.error;
   return (
@@ -37,6 +39,7 @@ export function HoldAndBar({ visit, onMove }: { readonly visit: Visit; readonly 
         </button>
       </div>
       {bar.isSuccess ? <p role="status">{t('bar.done')}</p> : null}
+      <BarsOfSite siteId={visit.siteId} />
       <Failure error={error} />
     </div>
   );

@@ -82,7 +82,7 @@ export function MoveSlip({ move, siteName, technicians, slip, onStep, onFinish, 
           <button type="button" className="press-quiet" onClick={onCancel}>
             {t('cancel')}
           </button>
-          <span className="small pencil">{t('move.keys')}</span>
+          <span className={`small pencil ${style.keysHint}`}>{t('move.keys')}</span>
         </div>
       ) : null}
     </div>

@@ -111,6 +111,8 @@ async function askForecast(weekOf: string, { today, forecastAsOf }: Shop): Promi
 
 /** Where the visits of a week stood: what a new plan is compared with. */
 export interface WeekBefore {
+  /** What it would have cost, in cents; null = nobody knows. */
+  readonly cost: number | null;
   readonly routes: readonly {
     readonly technicianId: string;
     readonly date: string;
@@ -123,6 +125,7 @@ export const weekBefore = (weekOf: string) =>
 
 export function outlineOf(week: Week): WeekBefore {
   return {
+    cost: week.cost?.['total'] ?? null,
     routes: week.routes.map(({ technicianId, date, visits }) => ({
       technicianId,
       date,

@@ -4,6 +4,7 @@ import { absencesQuery, machinesQuery } from '../../data/queries.js';
 import type { Site, Technician, Week } from '../../data/types.js';
 import { minutesInto } from '../../words/local-date.js';
 import { useWords } from '../../words/words.js';
+import { ComparedWeek } from './compared-week.js';
 import { ExtraTimeWorth } from './extra-time.js';
 import { LeftOut } from './left-out.js';
 import { MoveDone, MoveSlip } from './move-slip.js';
@@ -57,6 +58,7 @@ export function WeekBoard({ week, sites, technicians, chosen, onChoose, before }
     <>
       <section className={style.strips} aria-label={t('week.strips')}>
         <MoveDone moves={moves} />
+        {before === null ? null : <ComparedWeek before={before} week={week} sites={sites} technicians={technicians} />}
         {week.routes.length === 0 ? (
           <p className="note">{t('week.none')}</p>
         ) : (

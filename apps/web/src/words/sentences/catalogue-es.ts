@@ -253,5 +253,9 @@ export const CATALOGUE: readonly (readonly [english: string, spanish: string])[]
   ['fuel stabiliser', 'estabilizador de combustible'],
   ['deep groove ball bearing, two metal shields', 'rodamiento rígido de bolas, dos tapas metálicas'],
   ['deck drive belt, wrapped B section', 'correa de la plataforma, forrada, sección B'],
+  [
+    'deep groove ball bearing, two metal shields {designation}',
+    'rodamiento rígido de bolas, dos tapas metálicas {designation}',
+  ],
   ['blade set', 'juego de cuchillas'],
 ];
