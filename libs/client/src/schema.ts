@@ -3495,6 +3495,14 @@ export interface components {
             line: number;
             column: string | null;
             message: string;
+            clause: components["schemas"]["Clause"] | null;
+        };
+        /** @description A sentence as its key and what it speaks of, for wording it in another language: `…Cents` money, `…Date` a local date, `…Minutes` a span of time */
+        Clause: {
+            key: string;
+            values: {
+                [key: string]: string | number;
+            };
         };
         MachineOverrideCreate: {
             /**
@@ -6167,13 +6175,6 @@ export interface components {
             /** @description The remedies, each by its rules */
             remedyRules?: components["schemas"]["Clause"][][];
         };
-        /** @description A sentence as its key and what it speaks of, for wording it in another language: `…Cents` money, `…Date` a local date, `…Minutes` a span of time */
-        Clause: {
-            key: string;
-            values: {
-                [key: string]: string | number;
-            };
-        };
         /** @description One page; `next` is null on the last */
         LeftOutItemPage: {
             items: components["schemas"]["LeftOutItem"][];
@@ -7916,6 +7917,7 @@ export interface components {
             errors?: {
                 pointer: string;
                 detail: string;
+                clause?: components["schemas"]["Clause"];
             }[];
         };
     };
