@@ -16,6 +16,8 @@ export interface Step {
 // change about once in ten thousand. Own judgement; no source.
 const SET_ASIDE = 6.5;
 const SET_ASIDE_EXPLAINED = 5;
+/** A first reading too high for those after it, by no known keying error: more often its meter was changed. */
+const SET_ASIDE_FIRST = 9.8;
 /** More than any story costs that believes it. */
 const SET_ASIDE_CONFIRMED = 1000;
 const ROLLOVER = 3;
@@ -117,9 +119,10 @@ function priceOfSkipping(
   use: PlausibleUse,
 ): number {
   if (placed[skipped]!.reading.confirmed) return SET_ASIDE_CONFIRMED;
-  return explainMisreading(placed[skipped]!, placed[before], placed[after], changes, use) === null
-    ? SET_ASIDE
-    : SET_ASIDE_EXPLAINED;
+  if (explainMisreading(placed[skipped]!, placed[before], placed[after], changes, use) !== null)
+    return SET_ASIDE_EXPLAINED;
+  const isTooHighFirst = before < 0 && hoursBetween(placed[skipped]!, placed[after]!, changes) < -BACKWARD_TOLERANCE;
+  return isTooHighFirst ? SET_ASIDE_FIRST : SET_ASIDE;
 }
 
 /** The keying error that makes a disbelieved reading fit between its believed neighbours, nearest first; null if none. */

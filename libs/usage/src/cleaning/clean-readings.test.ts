@@ -61,6 +61,16 @@ test('a new meter nobody told of is proposed once later readings confirm it', ()
   expect(confirmed.believed.get('m')!.at(-1)!.lifetimeHours).toBeCloseTo(985, 9);
 });
 
+test('a first reading far above those after it tells of a meter changed, unless a slipped decimal explains it', () => {
+  const changed = cleanReadings(everyTenDays(583, 0, 0, 9, 31), []);
+  expect(changed.setAside).toEqual([]);
+  expect(changed.proposedMeterChanges.map((each) => each.oldHours)).toEqual([583]);
+  expect(changed.believed.get('m')!.at(-1)!.lifetimeHours).toBeCloseTo(614, 9);
+  const slipped = cleanReadings(everyTenDays(58, 6.1, 7, 9, 31), []);
+  expect(slipped.proposedMeterChanges).toEqual([]);
+  expect(slipped.setAside.map((each) => each.code)).toEqual(['slipped-decimal']);
+});
+
 test('a five-figure meter rolls over', () => {
   const { believed, setAside, proposedMeterChanges } = cleanReadings(everyTenDays(9970, 9990, 10, 30), []);
   expect(setAside).toEqual([]);
