@@ -2,7 +2,7 @@
 //   npm run bench:forecast-family [-- --rounds 3 --seed 1 --by climate]
 // Coverage counts a meter's half tenth; machines whose 80 % interval is narrower than 0.2 h say only that they stand still.
 import { parseArgs } from 'node:util';
-import { dayNumber, fitUsage, forecastUsage, pinballLoss } from '@deckround/usage';
+import { fitUsage, forecastUsage, pinballLoss } from '@deckround/usage';
 import { family } from './simulated-registers/family.mjs';
 import { inventRegister } from './simulated-registers/register.mjs';
 
@@ -64,21 +64,31 @@ function cleaned({ setAside, proposedMeterChanges }, snapshot, register) {
   const aside = new Map(setAside.map((each) => [each.readingId, each.code]));
   const wrong = snapshot.readings.filter((each) => register.wrong.has(each.id));
   const lost = setAside.filter((each) => !register.wrong.has(each.readingId) && each.code !== 'duplicate');
-  const untold = register.untold.filter((each) => each.changedAt <= snapshot.asOf);
-  const isProposed = (change) =>
-    proposedMeterChanges.some(
-      (each) =>
-        each.machineId === change.machineId && Math.abs(dayNumber(each.changedAt) - dayNumber(change.changedAt)) < 90,
-    );
+  const proposed = new Set(proposedMeterChanges.map((each) => `${each.machineId} ${each.changedAt}`));
+  const { shown, confirmed } = shownChanges(snapshot, register.untold);
+  const isProposed = (change) => proposed.has(`${change.machineId} ${change.shownOn}`);
   return {
     readings: snapshot.readings.length,
     wrong: wrong.length,
     found: wrong.filter((each) => aside.has(each.id)).length,
     lost: lost.length,
-    untold: untold.length,
-    proposed: untold.filter(isProposed).length,
+    untold: shown.length,
+    proposed: shown.filter(isProposed).length,
+    confirmed: confirmed.length,
+    confirmedProposed: confirmed.filter(isProposed).length,
     needless: proposedMeterChanges.length,
   };
+}
+
+/** Untold changes with a reading before and one after; and those that a second reading after confirms. */
+function shownChanges({ readings }, untold) {
+  const shown = untold.flatMap((change) => {
+    const own = readings.filter((each) => each.machineId === change.machineId);
+    const after = own.filter((each) => each.readAt.slice(0, 10) >= change.changedAt);
+    if (after.length === 0 || after.length === own.length) return [];
+    return [{ ...change, shownOn: after[0].readAt.slice(0, 10), after: after.length }];
+  });
+  return { shown, confirmed: shown.filter(({ after }) => after > 1) };
 }
 
 const sum = (list, key) => list.reduce((total, each) => total + each[key], 0);
@@ -115,10 +125,13 @@ function table(title, keyOf) {
 table('all', () => 'all');
 table('origin', (each) => each.kind);
 table('climate', (each) => each.climate);
+table('temper', (each) => each.temper);
 table('machines', (each) => `${each.machines}`);
 if (args.rows) for (const each of rows) console.log(JSON.stringify(each));
 
-console.log('\nread           readings  wrong  found            good set aside  untold changes proposed  proposals');
+console.log(
+  '\nread           readings  wrong  found            good set aside  untold proposed, confirmed ones  proposals',
+);
 for (const group of [...new Set(found.map((each) => each.habit)), null]) {
   const own = found.filter((each) => group === null || each.habit === group);
   console.log(
@@ -129,7 +142,9 @@ for (const group of [...new Set(found.map((each) => each.habit)), null]) {
       percent(sum(own, 'found'), sum(own, 'wrong')),
       ` ${own.filter((each) => each.found >= 0.95 * each.wrong).length} of ${own.length} ≥ 95 %`,
       `${((100 * sum(own, 'lost')) / sum(own, 'readings')).toFixed(3)} %`.padStart(12),
-      `${sum(own, 'proposed')} of ${sum(own, 'untold')}`.padStart(18),
+      `${sum(own, 'proposed')} of ${sum(own, 'untold')}, ${sum(own, 'confirmedProposed')} of ${sum(own, 'confirmed')}`.padStart(
+        26,
+      ),
       String(sum(own, 'needless')).padStart(12),
     ].join(' '),
   );

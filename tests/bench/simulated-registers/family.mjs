@@ -1,3 +1,4 @@
+import { TEMPERS } from './machines.mjs';
 import { CLIMATES } from './weather.mjs';
 
 /** Forecast origins, by kind, as month and day north of the equator and year of the register (0 = first). */
@@ -21,20 +22,22 @@ const SIZES = [
 const FIRST_YEAR = 2020;
 
 /**
- * The family of simulated registers: every climate in several sizes, ways of reading and weathers.
+ * The family of simulated registers: every climate in several sizes, tempers, ways of reading and weathers.
  *
  * @param rounds weathers per climate
  * @param seed of the whole family: another seed, other registers
  */
 export function family({ rounds, seed }) {
+  const tempers = Object.keys(TEMPERS);
   return Object.keys(CLIMATES).flatMap((climate, c) =>
     Array.from({ length: rounds }, (_, round) => {
       const south = CLIMATES[climate].latitude < 0;
       const habit = HABITS[(c + 3 * round) % HABITS.length];
       const size = SIZES[(c + round) % SIZES.length];
+      const temper = tempers[(c + 2 * round + Math.floor(round / 3)) % tempers.length];
       return {
         options: {
-          ...{ seed: seed + 1000 * c + round, climate, habit, ...size },
+          ...{ seed: seed + 1000 * c + round, climate, temper, habit, ...size },
           ...{ from: south ? '2019-07-01' : '2020-01-01', until: southern('2022-09-10', south) },
         },
         origins: ORIGINS.map(({ kind, year, on, readUntil }) => ({

@@ -5,7 +5,7 @@ const SOIL_MM = 60;
 const TOO_WET = 3;
 
 /** How a site cuts its grass: when it is long enough, or on a round; on which weekdays. */
-export function inventHabits(climate, draws) {
+export function inventHabits(climate, temper, draws) {
   const restDay = draws.whole(0, 4);
   return {
     cool: Math.min(1, Math.max(0, climate.cool + 0.15 * draws.normal())),
@@ -14,7 +14,7 @@ export function inventHabits(climate, draws) {
     /** Growth after which it is cut, in days of best growth. */
     cutAt: draws.between(1.5, 3.6),
     /** Days of the round; null = by the grass. */
-    round: draws.chance(0.3) ? draws.oneOf([7, 7, 7, 10, 14]) : null,
+    round: draws.chance(temper.rounds) ? draws.oneOf([7, 7, 7, 10, 14]) : null,
     works: Array.from({ length: 7 }, (_, weekday) =>
       weekday === 6 ? false : weekday === 5 ? draws.chance(0.15) : weekday !== restDay || draws.chance(0.5),
     ),

@@ -1,5 +1,5 @@
 import { dateOfDay, dayNumber } from '@deckround/usage';
-import { hoursOfDays, inventMachine } from './machines.mjs';
+import { hoursOfDays, inventMachine, TEMPERS } from './machines.mjs';
 import { inventHabits, mowingDays } from './mowing.mjs';
 import { Draws } from './random.mjs';
 import { HABITS, readMachine } from './readings.mjs';
@@ -16,7 +16,7 @@ const AHEAD = 92;
  * @returns snapshotAt(asOf, { readUntil }): what the shop knew then; truth(machineId, day): lifetime hours by its end;
  *   trueWhenRead(readingId): lifetime hours at that moment
  */
-export function inventRegister({ seed, climate, machines: count, sites: siteCount, habit, from, until }) {
+export function inventRegister({ seed, climate, temper, machines: count, sites: siteCount, habit, from, until }) {
   const draws = new Draws(seed);
   const fromDay = dayNumber(from);
   const days = dayNumber(until) + AHEAD - fromDay + 1;
@@ -29,7 +29,9 @@ export function inventRegister({ seed, climate, machines: count, sites: siteCoun
     size: draws.logNormal(0.3),
     latitude: place.latitude + draws.between(-0.25, 0.25),
     longitude: -90 + draws.between(-0.3, 0.3),
-    cut: mowingDays(inventHabits(place, draws), warmth, rain[s], fromDay - before, draws).slice(before),
+    cut: mowingDays(inventHabits(place, TEMPERS[temper], draws), warmth, rain[s], fromDay - before, draws).slice(
+      before,
+    ),
   }));
   const season = seasonOf(sites, days);
   const machines = [];
@@ -42,7 +44,7 @@ export function inventRegister({ seed, climate, machines: count, sites: siteCoun
   for (let m = 0; m < count; m++) {
     const id = `M${m}`;
     const s = m < siteCount ? m : draws.whole(0, siteCount - 1);
-    const machine = inventMachine(s, sites[s].size, days, draws);
+    const machine = inventMachine(s, sites[s].size, TEMPERS[temper], days, draws);
     const cut = sites[s].cut.slice();
     const place = ({ id: siteId, latitude, longitude }) => ({ siteId, latitude, longitude });
     const row = { id, ...place(sites[s]), machineClass: machine.machineClass };
