@@ -1,4 +1,5 @@
 import { unitGammaProbability } from './gamma-table.js';
+import { sharedVariance, skyOf } from './shared-sky.js';
 
 /** One look back: what would have been forecast at a past reading, and what a later reading showed. */
 export interface LookBack {
@@ -9,16 +10,22 @@ export interface LookBack {
   readonly evidenceHours: number;
   /** How much like the weeks ahead that season was, 0..1. */
   readonly weight: number;
+  /** Whose sky it was, when (middle of the days ahead, day number) and how many days ahead. */
+  readonly climate: number;
+  readonly middle: number;
+  readonly days: number;
 }
 
 /**
- * Spread of hours about their mean: V(μ) = φ·μ + σ²·μ² + φ·μ²/evidence + D².
- * φ (hours): lumpiness of single days; σ (no unit): weather and workload shared by all days ahead; then how well the
- * machine's own pace is known, and D (hours): what is not known of a season that has not been seen.
+ * Spread of hours about their mean: V(μ) = φ·μ + (σ² + τ²)·μ² + φ·μ²/evidence + D².
+ * φ (hours): lumpiness of single days; σ (no unit): a machine's own workload and its site's weather, shared by all days
+ * ahead; τ (no unit): what all machines of a climate have in common; then how well the machine's own pace is known, and
+ * D (hours): what is not known of a season that has not been seen.
  */
 export interface Dispersion {
   readonly phi: number;
   readonly sigma2: number;
+  readonly tau2: number;
   /** Probability maps where few hours are expected (idle weeks, machines standing still) and where many are. */
   readonly few: ProbabilityMap;
   readonly many: ProbabilityMap;
@@ -31,7 +38,7 @@ export interface ProbabilityMap {
 }
 
 const IDENTITY: ProbabilityMap = { stated: [0, 1], used: [0, 1] };
-export const WIDE: Dispersion = { phi: 6, sigma2: 0.35, few: IDENTITY, many: IDENTITY };
+export const WIDE: Dispersion = { phi: 6, sigma2: 0.35, tau2: 0, few: IDENTITY, many: IDENTITY };
 
 /** Expected hours below which the one map holds, and above which the other; mixed in between on a log scale. */
 const FEW_HOURS = 3;
@@ -45,31 +52,37 @@ export function varianceOf(
   expected: number,
   evidenceHours: number,
   seasonHours: number,
-  { phi, sigma2 }: Dispersion,
+  { phi, sigma2, tau2 }: Dispersion,
 ): number {
-  return phi * expected + (sigma2 + phi / evidenceHours) * expected * expected + seasonHours * seasonHours;
+  return phi * expected + (sigma2 + tau2 + phi / evidenceHours) * expected * expected + seasonHours * seasonHours;
 }
 
 /**
  * φ and σ² by weighted least squares of squared errors on (μ + μ²/evidence, μ²), the largest percent left out; then
- * the probability map that makes past outcomes fall below each stated quantile as often as stated.
+ * the probability map that makes past outcomes fall below each stated quantile as often as stated; both after what each
+ * period had in common has been taken out (`shared-sky.ts`), which comes back as τ².
  * Few look-backs are mixed with a stated wide default.
  *
+ * @param years seen, at least 1: the season was learned from so many, weather included
  * @source quasi-likelihood moments for over-dispersed counts (McCullagh & Nelder); probability recalibration after
  * Kuleshov, Fenner & Ermon 2018; both from memory
  */
-export function fitDispersion(lookBacks: readonly LookBack[]): Dispersion {
-  const many = lookBacks.filter((each) => each.expected >= 6);
-  const few = lookBacks.filter((each) => each.expected >= 1.5 && each.expected < 6);
+export function fitDispersion(lookBacks: readonly LookBack[], years: number): Dispersion {
+  const sky = skyOf(lookBacks);
+  const own = lookBacks.map((each) => ({ ...each, expected: each.expected * sky.factor(each) }));
+  const many = own.filter((each) => each.expected >= 6);
+  const few = own.filter((each) => each.expected >= 1.5 && each.expected < 6);
   const trust = trustIn(many);
   const { phi, sigma2 } = many.length > 0 ? moments(many) : WIDE;
   const spread = {
     phi: Math.max(1e-3, trust * phi + (1 - trust) * WIDE.phi),
     sigma2: Math.max(1e-5, trust * sigma2 + (1 - trust) * WIDE.sigma2),
+    tau2: 0,
     few: IDENTITY,
     many: IDENTITY,
   };
-  return { ...spread, few: recalibrated(few, spread), many: recalibrated(many, spread) };
+  const tau2 = sharedVariance(sky.periods, spread.sigma2, years);
+  return { ...spread, tau2, few: recalibrated(few, spread), many: recalibrated(many, spread) };
 }
 
 function recalibrated(lookBacks: readonly LookBack[], spread: Dispersion): ProbabilityMap {

@@ -118,6 +118,7 @@ export function fitUsage(snapshot: UsageSnapshot): UsageModel {
         m,
         new MachineTrack(siteOf[m]!, level[m]!, activity, candidate),
         clockOf(m),
+        groupOf[m]!,
         originDay,
       ),
     );
@@ -149,7 +150,7 @@ export function fitUsage(snapshot: UsageSnapshot): UsageModel {
     horizonDays: snapshot.horizonDays,
     machines: new Map(fitted),
     cleaned,
-    dispersion: fitDispersion(lookBacks),
+    dispersion: fitDispersion(lookBacks, Math.max(1, (originDay - start) / 365.2425)),
     memory,
     lookBacks: lookBacks.length,
   };
@@ -174,6 +175,7 @@ function lookBack(
   m: number,
   track: MachineTrack,
   clock: SeasonClock,
+  climate: number,
   originDay: number,
 ): LookBack[] {
   const coming = (clock.at(originDay + 1 + DAYS_AHEAD) - clock.at(originDay + 1)) / DAYS_AHEAD;
@@ -200,7 +202,8 @@ function lookBack(
         const expected = pace.hoursPerSeasonDay * span;
         const weight = seasonLikeness(span / days, coming);
         // the season of a span gone by has been seen: no doubt is left about it
-        found.push({ expected, hours, evidenceHours: pace.evidenceHours, weight });
+        const period = { climate, middle: (asked + increments.to[j]!) / 2, days: ahead };
+        found.push({ expected, hours, evidenceHours: pace.evidenceHours, weight, ...period });
       }
     }
     track.add(increments, seasonDays, i);
@@ -208,9 +211,9 @@ function lookBack(
   return found;
 }
 
-/** How alike two spans' seasons are: exp(−(ln a/b)²/(2·0.4²)), rates below a tenth of the year's mean taken as equal. */
+/** How alike two spans' seasons are: exp(−(ln a/b)²/(2·0.25²)), rates below a tenth of the year's mean taken as equal. */
 function seasonLikeness(a: number, b: number): number {
-  return Math.exp(-3.125 * Math.log(Math.max(0.1, a) / Math.max(0.1, b)) ** 2);
+  return Math.exp(-8 * Math.log(Math.max(0.1, a) / Math.max(0.1, b)) ** 2);
 }
 
 function indicesWhere(groupOf: Int32Array, group: number | null): number[] {

@@ -20,10 +20,10 @@ const BIN_DAYS = 365.2425 / SEASON_BINS;
  */
 const PRIOR_SHARE_OFF = 0.45;
 const PRIOR_OFF = 0.35;
-const MOST_OFF = 0.6;
+const MOST_OFF = 0.8;
 /** Shape below which a bin belongs to the edges of the season, and by how much those shift from year to year. */
-const EDGE = 1;
-const SHIFT_DAYS = 7;
+const EDGE = 1.2;
+const SHIFT_DAYS = 30;
 /** Machine-weeks seen in a bin that halve the doubt about it; a gap longer than three weeks shows its bins less sharply. */
 const SEEN_WEEKS = 3;
 const SHARP_DAYS = 21;
@@ -92,17 +92,21 @@ export interface LearnedSeason {
 }
 
 /**
- * sd_b = min(0.6·s_b, (0.45·s_b + 0.35)·c/(c + machine-weeks seen in b) + e_b), e_b = |s′_b|·δ/years where s_b < 1: a
- * season begins and ends δ days earlier or later from year to year. Own assumption, no source.
+ * sd_b² = ((0.45·s_b + 0.35)·c/(c + machine-weeks seen in b))² + e_b², at most 0.8·s_b; e_b = |s′_b|·δ·√(1 + 1/years)
+ * where s_b < 1.2: a season begins and ends δ days earlier or later from year to year, and so it did in the years seen.
+ * Own assumption, no source; δ after registers simulated from other weather.
  */
 function doubtOf(shape: Float64Array<ArrayBuffer>, weeks: Float64Array, years: number): Float64Array<ArrayBuffer> {
   return shape.map((value, b) => {
     const unseen = SEEN_WEEKS / (SEEN_WEEKS + weeks[b]!);
-    const slope =
-      Math.abs(shape[(b + 1) % SEASON_BINS]! - shape[(b + SEASON_BINS - 1) % SEASON_BINS]!) / (2 * BIN_DAYS);
-    const shifted = value < EDGE ? (slope * SHIFT_DAYS) / years : 0;
-    return Math.min(MOST_OFF * value, unseen * (PRIOR_SHARE_OFF * value + PRIOR_OFF) + shifted);
+    const shifted = value < EDGE ? Math.abs(slopeOf(shape, b)) * SHIFT_DAYS * Math.sqrt(1 + 1 / years) : 0;
+    return Math.min(MOST_OFF * value, Math.hypot(unseen * (PRIOR_SHARE_OFF * value + PRIOR_OFF), shifted));
   });
+}
+
+/** Change of the shape per day. */
+function slopeOf(shape: Float64Array, b: number): number {
+  return (shape[(b + 1) % SEASON_BINS]! - shape[(b + SEASON_BINS - 1) % SEASON_BINS]!) / (2 * BIN_DAYS);
 }
 
 /** Machine-weeks of data in each bin. */
