@@ -38,20 +38,44 @@ export interface Formats {
   range(from: string, to: string): string;
 }
 
+/** Making a formatter takes a slow phone some ten milliseconds: each is made when it is first wanted. */
+function lazily<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
+
+function kept<T>(all: Map<string, T>, key: string, make: () => T): T {
+  const found = all.get(key);
+  if (found !== undefined) return found;
+  const made = make();
+  all.set(key, made);
+  return made;
+}
+
 /** How numbers, money, times and lengths are written. Local dates are kept from any zone. */
 export function formatsFor(
   language: Language,
   { timeZone, currency, units }: { timeZone: string; currency: string; units: 'us' | 'metric' },
 ): Formats {
   const locale = LOCALES[language];
+  const numbers = new Map<string, Intl.NumberFormat>();
   const number = (digits: number, least = 0) =>
-    new Intl.NumberFormat(locale, { maximumFractionDigits: digits, minimumFractionDigits: least });
-  const money = new Intl.NumberFormat(locale, { style: 'currency', currency });
-  const roundMoney = new Intl.NumberFormat(locale, { style: 'currency', currency, maximumFractionDigits: 0 });
-  const currencyDigits = money.resolvedOptions().maximumFractionDigits ?? 2;
+    kept(
+      numbers,
+      `${digits}/${least}`,
+      () => new Intl.NumberFormat(locale, { maximumFractionDigits: digits, minimumFractionDigits: least }),
+    );
+  const money = lazily(() => new Intl.NumberFormat(locale, { style: 'currency', currency }));
+  const roundMoney = lazily(
+    () => new Intl.NumberFormat(locale, { style: 'currency', currency, maximumFractionDigits: 0 }),
+  );
+  const currencyDigits = money().resolvedOptions().maximumFractionDigits ?? 2;
   const perUnit = 10 ** currencyDigits;
   const date = (options: Intl.DateTimeFormatOptions) =>
-    new Intl.DateTimeFormat(locale, { timeZone: 'UTC', ...options });
+    lazily(() => new Intl.DateTimeFormat(locale, { timeZone: 'UTC', ...options }));
   const [day, dayOfYear, weekday, monthDay] = [
     date({ weekday: 'short', month: 'short', day: 'numeric' }),
     date({ weekday: 'short', year: 'numeric', month: 'short', day: 'numeric' }),
@@ -59,30 +83,27 @@ export function formatsFor(
     date({ month: 'short', day: 'numeric' }),
   ];
   const clocks = new Map<string, Intl.DateTimeFormat>();
-  const clock = (zone: string) => {
-    const found = clocks.get(zone);
-    if (found) return found;
-    const made = new Intl.DateTimeFormat(locale, {
-      timeZone: zone,
-      hour: '2-digit',
-      minute: '2-digit',
-      hourCycle: 'h23',
-    });
-    clocks.set(zone, made);
-    return made;
-  };
-  const moment = new Intl.DateTimeFormat(locale, {
-    timeZone,
-    weekday: 'short',
-    month: 'short',
-    day: 'numeric',
-    year: 'numeric',
-    hour: '2-digit',
-    minute: '2-digit',
-    hourCycle: 'h23',
-  });
-  const either = new Intl.ListFormat(locale, { type: 'disjunction' });
-  const [whole, tenth] = [number(0), number(1, 1)];
+  const clock = (zone: string) =>
+    kept(
+      clocks,
+      zone,
+      () => new Intl.DateTimeFormat(locale, { timeZone: zone, hour: '2-digit', minute: '2-digit', hourCycle: 'h23' }),
+    );
+  const moment = lazily(
+    () =>
+      new Intl.DateTimeFormat(locale, {
+        timeZone,
+        weekday: 'short',
+        month: 'short',
+        day: 'numeric',
+        year: 'numeric',
+        hour: '2-digit',
+        minute: '2-digit',
+        hourCycle: 'h23',
+      }),
+  );
+  const either = lazily(() => new Intl.ListFormat(locale, { type: 'disjunction' }));
+  const whole = () => number(0);
   const at = (text: string) => new Date(`${text}T00:00:00Z`);
   const time = (instant: string, zone = timeZone) => clock(zone).format(new Date(instant));
   return {
@@ -91,27 +112,27 @@ export function formatsFor(
     units,
     currencyDigits,
     number: (value, digits = 0) => number(digits).format(value),
-    percent: (share) => `${whole.format(100 * share)} %`,
-    money: (cents) => money.format(cents / perUnit),
-    amount: (value) => money.format(Number(value)),
-    roundMoney: (cents) => roundMoney.format(cents / perUnit),
-    hours: (value) => `${tenth.format(Number(value))} h`,
+    percent: (share) => `${whole().format(100 * share)} %`,
+    money: (cents) => money().format(cents / perUnit),
+    amount: (value) => money().format(Number(value)),
+    roundMoney: (cents) => roundMoney().format(cents / perUnit),
+    hours: (value) => `${number(1, 1).format(Number(value))} h`,
     minutes: (value) => {
       const all = Math.round(value);
       const [hours, rest] = [Math.floor(all / 60), all % 60];
       if (hours === 0) return `${rest} min`;
-      return rest === 0 ? `${whole.format(hours)} h` : `${whole.format(hours)} h ${rest} min`;
+      return rest === 0 ? `${whole().format(hours)} h` : `${whole().format(hours)} h ${rest} min`;
     },
     distance: (metres) =>
-      units === 'us' ? `${whole.format(metres / METRES_PER_MILE)} mi` : `${whole.format(metres / 1000)} km`,
-    day: (text) => day.format(at(text)),
-    dayBeside: (text, today) => (text.slice(0, 4) === today.slice(0, 4) ? day : dayOfYear).format(at(text)),
-    dayOfYear: (text) => dayOfYear.format(at(text)),
-    anyOf: (all) => either.format(all),
-    monthDay: (text) => monthDay.format(at(text)),
-    weekday: (text) => weekday.format(at(text)),
+      units === 'us' ? `${whole().format(metres / METRES_PER_MILE)} mi` : `${whole().format(metres / 1000)} km`,
+    day: (text) => day().format(at(text)),
+    dayBeside: (text, today) => (text.slice(0, 4) === today.slice(0, 4) ? day : dayOfYear)().format(at(text)),
+    dayOfYear: (text) => dayOfYear().format(at(text)),
+    anyOf: (all) => either().format(all),
+    monthDay: (text) => monthDay().format(at(text)),
+    weekday: (text) => weekday().format(at(text)),
     time,
-    moment: (instant) => moment.format(new Date(instant)),
+    moment: (instant) => moment().format(new Date(instant)),
     range: (from, to) => `${time(from)}–${time(to)}`,
   };
 }

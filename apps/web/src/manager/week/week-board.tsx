@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { lazy, Suspense, useMemo, useRef } from 'react';
 import { absencesQuery, machinesQuery } from '../../data/queries.js';
 import type { Site, Technician, Week } from '../../data/types.js';
+import { WhenNear } from '../../design/when-near.js';
 import { minutesInto } from '../../words/local-date.js';
 import { useWords } from '../../words/words.js';
 import { ComparedWeek } from './compared-week.js';
@@ -83,9 +84,11 @@ export function WeekBoard({ week, sites, technicians, chosen, onChoose, before }
             onClose={() => onChoose(undefined)}
           />
         ) : null}
-        <Suspense fallback={<div className={style.map} />}>
-          <WeekMap week={week} sites={sites} technicians={technicians} chosen={chosen} onChoose={onChoose} />
-        </Suspense>
+        <WhenNear className={style.map}>
+          <Suspense fallback={<div className={style.map} />}>
+            <WeekMap week={week} sites={sites} technicians={technicians} chosen={chosen} onChoose={onChoose} />
+          </Suspense>
+        </WhenNear>
       </aside>
       <LeftOut week={week} machines={machines} sites={sites} />
       {week.routes.length > 0 ? (
