@@ -38,6 +38,13 @@ export function forecastDueWith(usage: UsageForecast, snapshot: Omit<UpkeepSnaps
     }
     return found;
   };
+  // hundreds of thousands of items share few wordings: one text each
+  const texts = new Map<string, string>();
+  const shared = (text: string) => {
+    const known = texts.get(text) ?? text;
+    texts.set(known, known);
+    return known;
+  };
   const due: DueForecast[] = [];
   for (const item of snapshot.items) {
     const forecast = usage.machines.get(item.machineId);
@@ -58,10 +65,10 @@ export function forecastDueWith(usage: UsageForecast, snapshot: Omit<UpkeepSnaps
         forecast,
         since,
         sinceWords(since, forecast),
-        ruleWords(item),
+        shared(ruleWords(item)),
         item.title,
         interval,
-        hazardWords(item),
+        shared(hazardWords(item)),
       ),
       ...costCurve(mark, coursesOf(forecast), (r) => shiftCents(r, economics), economics.latePenaltyCentsPerDay),
     });

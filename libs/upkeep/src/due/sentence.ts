@@ -37,7 +37,7 @@ export function dueSentence(story: Story): string {
     return `${head}: ${verb} ${WEEKDAYS[weekdayOf(story.dueOnDay)]} ${spokenDay(story.dueOnDay, now)}.`;
   }
   const mark = `due at ${story.dueAtHours!.toFixed(1)} h`;
-  if (p50 === null) return `${head}: ${mark}; at the present pace that is more than two years away.`;
+  if (p50 === null) return [head, ': ', mark, '; at the present pace that is more than two years away.'].join('');
   if (p50 <= now) return `${head}: ${mark}, which was reached about ${spokenDay(p50, now)}.`;
   const pace = `at about ${Math.round(story.hoursPerWeek)} h a week that is ${WEEKDAYS[weekdayOf(p50)]} ${spokenDay(p50, now)}`;
   const range =
@@ -46,5 +46,6 @@ export function dueSentence(story: Story): string {
       : p10 === p90
         ? ''
         : ` (between ${spokenDay(p10 ?? p50, now)} and ${spokenDay(p90, now)})`;
-  return `${head}: ${mark}; ${pace}${range}.`;
+  // joined, since a text put together piece by piece keeps its pieces in memory
+  return [head, ': ', mark, '; ', pace, range, '.'].join('');
 }

@@ -69,6 +69,7 @@ export function cleanReadings(
   const ratesOf = new Map<string, number[]>();
   for (const id of machines) {
     const placed = withoutUnusable(placeReadings(readingsOf.get(id)!, changesOf.get(id) ?? []), end, setAside);
+    readingsOf.delete(id);
     placedOf.set(id, placed);
     ratesOf.set(
       id,
@@ -84,6 +85,8 @@ export function cleanReadings(
   for (const id of machines) {
     const use = plausibleUse(ratesOf.get(id)!, fleetPeak);
     believed.set(id, judge(placedOf.get(id)!, changesOf.get(id) ?? [], use, setAside, proposedMeterChanges));
+    // a million readings need not stand in memory twice
+    placedOf.delete(id);
   }
   return { believed, setAside, proposedMeterChanges };
 }

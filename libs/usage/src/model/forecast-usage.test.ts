@@ -1,4 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
+import fc from 'fast-check';
 import { dateOfDay, dayNumber } from '../calendar.js';
 import { simulatedFleet } from '../simulated-fleet.js';
 import type { Reading, UsageSnapshot } from '../snapshot.js';
@@ -75,6 +76,16 @@ describe('odd input gives a wide forecast, never NaN', () => {
     ['a clock ahead of the forecast origin', [at('a', '2025-05-01', 120), at('b', '2031-05-01', 990)], 45],
     ['not a number', [at('a', '2025-05-01', Number.NaN), at('b', '2025-05-02', -4)], 45],
     ['tropics', [at('a', '2025-05-01', 120), at('b', '2025-06-01', 160)], 2],
+    [
+      'sold, and bought back two years later',
+      [
+        at('a', '2022-05-01', 120),
+        at('b', '2022-09-01', 310),
+        at('c', '2024-10-01', 1490),
+        at('d', '2025-06-20', 1620),
+      ],
+      45,
+    ],
   ])('%s', (_, readings, latitude) => {
     const snapshot: UsageSnapshot = {
       version: 1,
@@ -88,6 +99,46 @@ describe('odd input gives a wide forecast, never NaN', () => {
     expectSane(forecast.machines.get('m')!);
     expect(Number.isFinite(lifetimeHoursAt(forecast, 'm', '2025-03-01'))).toBe(true);
   });
+});
+
+test('whatever is read, told and moved, forecasts are numbers in order', () => {
+  const day = fc.integer({ min: -900, max: 40 }).map((ago) => dateOfDay(dayNumber('2025-06-30') + ago));
+  const place = fc.record({
+    latitude: fc.option(fc.double({ min: -90, max: 90, noNaN: true })),
+    longitude: fc.option(fc.double({ min: -180, max: 180, noNaN: true })),
+  });
+  const reading = fc.record({
+    machine: fc.nat({ max: 3 }),
+    date: day,
+    hours: fc.oneof(fc.double({ min: 0, max: 12_000 }), fc.constantFrom(0, 9999.9, -1, 1e9)),
+  });
+  const change = fc.record({ machine: fc.nat({ max: 3 }), date: day, oldHours: fc.nat(9000), newHours: fc.nat(100) });
+  const scene = fc.record({
+    readings: fc.array(reading, { maxLength: 60 }),
+    changes: fc.array(change, { maxLength: 3 }),
+    places: fc.array(place, { minLength: 4, maxLength: 4 }),
+    moved: fc.option(fc.record({ place, until: day })),
+    bought: fc.option(day),
+  });
+  fc.assert(
+    fc.property(scene, ({ readings, changes, places, moved, bought }) => {
+      const snapshot: UsageSnapshot = {
+        ...{ version: 1, asOf: '2025-06-30', horizonDays: 90 },
+        machines: places.map((at, m) => ({
+          ...{ ...machine(`m${m}`), ...at, inServiceOn: bought },
+          ...(moved && m === 0 && { formerSites: [{ siteId: 'other', ...moved.place, until: moved.until }] }),
+        })),
+        readings: readings.map(({ machine: m, date, hours }, k) => ({
+          ...{ id: `r${k}`, machineId: `m${m}`, readAt: `${date}T10:00:00`, hours, source: 'test' },
+        })),
+        meterChanges: changes.map(({ machine: m, date, ...rest }) => ({
+          ...{ machineId: `m${m}`, changedAt: date, ...rest },
+        })),
+      };
+      for (const each of forecastUsage(fitUsage(snapshot)).machines.values()) expectSane(each);
+    }),
+    { seed: 3, numRuns: 40 },
+  );
 });
 
 test.each([
