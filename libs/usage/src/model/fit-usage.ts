@@ -11,12 +11,15 @@ import { SeasonClock } from './season-clock.js';
 import { learnSeason } from './season-shape.js';
 import { staysOf } from './stays.js';
 import { learnWeather, WeatherSeries } from './weather.js';
+import { type WorkWeek, workWeeks } from './work-week.js';
 
 /** What has been learned of one machine. */
 export interface MachineUsage {
   readonly machine: MachineForUsage;
   readonly clock: SeasonClock;
   readonly pace: Pace;
+  /** Its weekdays, where it is read daily. */
+  readonly week: WorkWeek | null;
   readonly line: readonly LifetimeReading[];
   /** Where the forecast starts: lifetime hours known at a moment on the working-time scale. */
   readonly knownAt: number;
@@ -130,6 +133,7 @@ export function fitUsage(snapshot: UsageSnapshot): UsageModel {
     }
   }
   const activity = activityWith(memory);
+  const weeks = workWeeks(increments, groupOf);
   const fitted = machines.map((machine, m): [string, MachineUsage] => {
     const stay = present[m]!;
     const track = new MachineTrack(siteOf[stay]!, level[stay]!, activity, memory);
@@ -142,7 +146,10 @@ export function fitUsage(snapshot: UsageSnapshot): UsageModel {
         ? Math.min(originDay + 1, dayNumber(machine.inServiceOn))
         : originDay + 1;
     const pace = track.paceAt(originDay + 1);
-    return [machine.id, { machine, clock: clockOf(stay), pace, line, knownAt, knownHours: last?.lifetimeHours ?? 0 }];
+    return [
+      machine.id,
+      { machine, clock: clockOf(stay), pace, week: weeks[stay]!, line, knownAt, knownHours: last?.lifetimeHours ?? 0 },
+    ];
   });
   return {
     asOf: snapshot.asOf,

@@ -36,16 +36,23 @@ export class MachineForecast {
     this.hoursPerWeek = (pace.hoursPerSeasonDay * (clock.at(originDay + 29) - clock.at(originDay + 1))) / 4;
   }
 
+  /** End of a day, as far from the last believed reading as work gets until then. */
+  #worked(day: number): number {
+    const { knownAt, week } = this.usage;
+    return week === null ? day + 1 : week.even(knownAt, day + 1);
+  }
+
   /** Hours expected from the last believed reading to the end of a day. */
   #expected(day: number): number {
     const { clock, knownAt, pace } = this.usage;
-    return day + 1 <= knownAt ? 0 : pace.hoursPerSeasonDay * Math.max(0, clock.at(day + 1) - clock.at(knownAt));
+    if (day + 1 <= knownAt) return 0;
+    return pace.hoursPerSeasonDay * Math.max(0, clock.at(this.#worked(day)) - clock.at(knownAt));
   }
 
   /** Shape of the gamma law, k = μ²/V. */
   #shape(expected: number, day: number): number {
     const { clock, knownAt, pace } = this.usage;
-    const seasonHours = pace.hoursPerSeasonDay * Math.max(0, clock.doubtBetween(knownAt, day + 1));
+    const seasonHours = pace.hoursPerSeasonDay * Math.max(0, clock.doubtBetween(knownAt, this.#worked(day)));
     return expected ** 2 / varianceOf(expected, pace.evidenceHours, seasonHours, this.dispersion);
   }
 
