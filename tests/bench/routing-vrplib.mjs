@@ -1,4 +1,7 @@
-/** Reads a VRPLIB file into a routing problem; distances, times and windows ×10, truncated (one-decimal convention). */
+/**
+ * Reads a VRPLIB file into a routing problem. Distances, times and windows ×10, truncated (one-decimal convention); in
+ * site-dependent files ×1000, rounded, for so their best known values are told (re-added from the routes given there).
+ */
 import { SingleOptionMenus } from '@deckround/routing';
 
 const MUST = 1_000_000_000;
@@ -24,18 +27,19 @@ export function readVrplib(text) {
   const nodes = sections.NODE_COORD_SECTION;
   const n = nodes.length;
   const clients = n - 1;
-  const tenth = (value) => Math.trunc(value * 10 + 1e-9);
+  const isSiteDependent = head.TYPE === 'SDVRPTW';
+  const whole = isSiteDependent ? (value) => Math.round(value * 1000) : (value) => Math.trunc(value * 10 + 1e-9);
   const minutes = new Int32Array(n * n);
   for (let i = 0; i < n; i++) {
     for (let j = 0; j < n; j++) {
-      minutes[i * n + j] = tenth(Math.hypot(nodes[i][1] - nodes[j][1], nodes[i][2] - nodes[j][2]));
+      minutes[i * n + j] = whole(Math.hypot(nodes[i][1] - nodes[j][1], nodes[i][2] - nodes[j][2]));
     }
   }
   const service = sections.SERVICE_TIME_SECTION
-    ? sections.SERVICE_TIME_SECTION.map((row) => tenth(row[1]))
-    : Array.from({ length: n }, (_, i) => (i === 0 ? 0 : tenth(Number(head.SERVICE_TIME ?? 0))));
-  const windows = sections.TIME_WINDOW_SECTION.map((row) => [tenth(row[1]), tenth(row[2])]);
-  const prizes = sections.PRIZE_SECTION?.map((row) => tenth(row[1]));
+    ? sections.SERVICE_TIME_SECTION.map((row) => whole(row[1]))
+    : Array.from({ length: n }, (_, i) => (i === 0 ? 0 : whole(Number(head.SERVICE_TIME ?? 0))));
+  const windows = sections.TIME_WINDOW_SECTION.map((row) => [whole(row[1]), whole(row[2])]);
+  const prizes = sections.PRIZE_SECTION?.map((row) => whole(row[1]));
   const vehicles = Number(head.VEHICLES ?? clients);
   const all = (value) => new Int32Array(vehicles).fill(value);
   const allowed = sections.VEHICLES_ALLOWED_CLIENTS_SECTION?.map((row) => row.slice(1));
@@ -72,6 +76,7 @@ export function readVrplib(text) {
       overtimeCost: all(0),
       capacity,
       day: all(0),
+      ...(head.VEHICLES_MAX_DURATION && { longest: all(whole(Number(head.VEHICLES_MAX_DURATION))) }),
     },
     stops: {
       count: clients,
@@ -95,7 +100,11 @@ export function readVrplib(text) {
     name: head.NAME,
     problem,
     optional: prizes !== undefined,
-    judge: (routes) => judge(problem, routes, service, windows, prizes),
+    judge: (routes) => {
+      const { total, feasible } = judge(problem, routes, service, windows, prizes);
+      // As the best known values of each family are told: Solomon's and Homberger's in units, the others' in whole numbers.
+      return { objective: isSiteDependent || prizes ? total : total / 10, feasible };
+    },
     print: (routes, objective) =>
       routes
         .filter((route) => route.length > 0)
@@ -105,7 +114,7 @@ export function readVrplib(text) {
   };
 }
 
-/** Own arithmetic: distance, windows at the start of service, capacity, each client at most once. */
+/** Own arithmetic: distance, windows at the start of service, capacity, longest time away, each client at most once. */
 function judge(problem, routes, service, windows, prizes) {
   const n = problem.places;
   let total = 0;
@@ -128,12 +137,27 @@ function judge(problem, routes, service, windows, prizes) {
       at = node;
     }
     total += problem.minutes[at * n];
-    if (time + problem.minutes[at * n] > windows[0][1] || load > problem.vehicles.capacity[v]) feasible = false;
+    const back = time + problem.minutes[at * n];
+    if (back > windows[0][1] || load > problem.vehicles.capacity[v]) feasible = false;
+    if (problem.vehicles.longest && leastAway(problem, route, service, windows) > problem.vehicles.longest[v])
+      feasible = false;
   });
   for (let node = 1; node < n; node++) {
     if (seen.has(node)) continue;
     if (prizes) total += prizes[node];
     else feasible = false;
   }
-  return { objective: total / 10, feasible };
+  return { total, feasible };
+}
+
+/** Driven so that the last stop and the end are reached as early as can be, then backwards from there: least time away. */
+function leastAway(problem, route, service, windows) {
+  const nodes = [0, ...route.map((visit) => visit.stop + 1), 0];
+  const leg = (k) => problem.minutes[nodes[k - 1] * problem.places + nodes[k]];
+  let end = windows[0][0];
+  for (let k = 1; k < nodes.length; k++) end = Math.max(end + service[nodes[k - 1]] + leg(k), windows[nodes[k]][0]);
+  let begin = end;
+  for (let k = nodes.length - 1; k > 0; k--)
+    begin = Math.min(begin - leg(k) - service[nodes[k - 1]], windows[nodes[k - 1]][1]);
+  return end - begin;
 }

@@ -100,6 +100,6 @@ function onTwoThreads(file, problem, parameters) {
 function bestKnown(file) {
   const solution = file.replace(/\.vrp$/, '.sol');
   if (solution === file || !existsSync(solution)) return null;
-  const cost = /Cost\s+([\d.]+)/.exec(readFileSync(solution, 'utf8'));
+  const cost = /Cost:?\s+([\d.]+)/.exec(readFileSync(solution, 'utf8'));
   return cost ? Number(cost[1]) : null;
 }

@@ -2,11 +2,11 @@ import { describe, expect, it } from '@jest/globals';
 import { InsertionScan } from './insertion-scan.js';
 import { Random } from './random.js';
 import { routeCost } from './test-support/brute-force.js';
-import { randomProblem } from './test-support/random-problem.js';
+import { type RandomProblemSettings, randomProblem } from './test-support/random-problem.js';
 import { WorkingPlan } from './working-plan.js';
 
 /** Builds random routes by insertion and compares every scan with trying all positions and options. */
-function compareWithBruteForce(seed: number): { scans: number; fits: number } {
+function compareWithBruteForce(seed: number, extra: Partial<RandomProblemSettings> = {}) {
   const random = new Random(seed);
   const problem = randomProblem({
     seed,
@@ -20,6 +20,7 @@ function compareWithBruteForce(seed: number): { scans: number; fits: number } {
     asymmetric: random.chance(0.5),
     nonMetric: random.chance(0.3),
     prize: 9000,
+    ...extra,
   });
   const plan = new WorkingPlan(problem);
   const scan = new InsertionScan(plan);
@@ -62,5 +63,24 @@ describe('InsertionScan', () => {
       fits += counted.fits;
     }
     expect(fits / scans).toBeGreaterThan(0.2);
+  });
+
+  it('keeps to the longest time away, whenever the vehicle leaves', () => {
+    const plain = { lunch: false, overtime: false, windowsPerDay: 1, options: 1 };
+    let kept = 0;
+    let free = 0;
+    for (let seed = 1; seed <= 120; seed++) {
+      kept += compareWithBruteForce(seed, { ...plain, longest: 140 }).fits;
+      free += compareWithBruteForce(seed, { ...plain, longest: 500 }).fits;
+    }
+    expect(kept).toBeGreaterThan(200);
+    expect(kept).toBeLessThan(0.9 * free); // the limit takes insertions away
+  });
+
+  it('says for what a longest time away is not worked out', () => {
+    const problem = randomProblem({ seed: 1, stops: 3, vehicles: 1, longest: 100, lunch: true });
+    expect(() => new WorkingPlan(problem)).toThrow('without lunch and overtime');
+    const plan = new WorkingPlan(randomProblem({ seed: 1, stops: 3, vehicles: 1, longest: 100, options: 2 }));
+    expect(() => [0, 1, 2].forEach((stop) => void new InsertionScan(plan).scan(stop, 0))).toThrow('one option');
   });
 });

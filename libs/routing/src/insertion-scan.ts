@@ -45,13 +45,15 @@ export class InsertionScan {
       w1 === w0 + 1 &&
       problem.vehicles.lunchMinutes[v] === 0 &&
       problem.vehicles.latestReturn[v] === problem.vehicles.shiftEnd[v];
+    if (this.plan.span !== null && !plain) throw new RangeError('a longest time away wants one option and one window');
     if (plain) this.scanPlain(stop, v, menu.minutes[0]!, menu.worth[0]!, w0);
     else this.scanFull(stop, v, menu, limit, w0, w1);
   }
 
   private scanPlain(stop: number, v: number, service: number, worth: number, window: number): void {
     const { plan } = this;
-    const { problem, placeAt, arcAt, out1, late1 } = plan;
+    const { problem, placeAt, arcAt, out1, late1, span } = plan;
+    const longest = problem.vehicles.longest?.[v] ?? 0;
     const P = problem.places;
     const row = problem.stops.place[stop]! * P;
     const cls = problem.vehicles.costClass[v]!;
@@ -78,12 +80,17 @@ export class InsertionScan {
       const after = row + placeAt[p + 1]!;
       if (Math.max(arrival, open) + service + minutesTo[after]! <= late) {
         const delta = costFrom[before]! + arcs[after]! - arcAt[p]!;
+        if (delta >= cost2) continue;
+        if (span !== null) {
+          const least = span.leastWith(p, minutesFrom[before]!, service, open, lastStart, minutesTo[after]!);
+          if (least > longest) continue;
+        }
         if (delta < cost1) {
           cost2 = cost1;
           at2 = at1;
           cost1 = delta;
           at1 = p;
-        } else if (delta < cost2) {
+        } else {
           cost2 = delta;
           at2 = p;
         }

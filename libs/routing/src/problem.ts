@@ -21,6 +21,11 @@ export interface Vehicles {
   readonly overtimeCost: Int32Array;
   readonly capacity: Int32Array;
   readonly day: Int32Array;
+  /**
+   * Minutes between leaving and coming back, at most; the time of leaving is free within the shift. Left out = the shift
+   * alone counts. Only for vehicles without lunch and overtime, and stops of one option and one window there.
+   */
+  readonly longest?: Int32Array;
 }
 
 /** One entry per stop. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from '@jest/globals';
+import { SingleOptionMenus } from './menu.js';
 import { type SolveOptions, solve } from './search.js';
 import { anyOf } from './stop/any-of.js';
 import { cancelled } from './stop/cancelled.js';
@@ -97,6 +98,27 @@ describe('solve', () => {
     let now = 0;
     const result = run(week(8), 0, { stop: maxRuntime(1, () => (now += 100)) });
     expect(result.iterations).toBe(9 * 256);
+  });
+
+  it('never takes out a stop over which another is reached in time', () => {
+    // Straight to the second stop is cheap but takes 200 minutes, over the first one 90: before its window closes.
+    const problem = randomProblem({ seed: 1, stops: 2, vehicles: 1 });
+    const straight = {
+      ...problem,
+      vehicles: { ...problem.vehicles, overtimeCost: Int32Array.of(0) },
+      minutes: Int32Array.from([0, 50, 200, 50, 0, 40, 20, 40, 0]),
+      arcCost: [Int32Array.from([0, 50, 10, 20, 0, 40, 10, 40, 0])],
+      windowList: Int32Array.from([0, 1]),
+      windowStart: Int32Array.from([0, 1, 2]),
+      windowOpen: Int32Array.from([420, 420]),
+      windowLast: Int32Array.from([700, 520]),
+      windowClose: Int32Array.from([700, 600]),
+      fixedCost: new Int32Array(2),
+      menus: new SingleOptionMenus([1, 5], [75, 1000]),
+    };
+    const result = run(straight, 2000);
+    expect(result.routes[0]!.map((visit) => visit.stop)).toEqual([0, 1]);
+    expect(planCost(straight, result.routes)).toBe(result.cost);
   });
 
   it('solves the empty problem', () => {

@@ -145,7 +145,8 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
       ? (random.below(1024) / 1024) * parameters.lenience * scale
       : 0;
     ruin.apply();
-    if (recreate.apply(ruin.offered, ruin.offeredCount, threshold, lenience) && plan.cost < threshold) {
+    const isWhole = recreate.apply(ruin.offered, ruin.offeredCount, threshold, lenience);
+    if (isWhole && plan.cost < threshold && plan.isDrivable()) {
       if (plan.touchedRouteCount === 0) continue;
       plan.commit();
       ruin.survey();

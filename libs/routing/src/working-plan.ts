@@ -1,5 +1,6 @@
 import type { RoutingProblem } from './problem.js';
 import { transpose } from './problem.js';
+import { checkLongest, RouteSpan } from './route-span.js';
 import {
   arrivalAfterLunch,
   departureBeforeLunch,
@@ -66,6 +67,8 @@ export class WorkingPlan {
   readonly minutesFrom: Int32Array;
   readonly costTo: readonly Int32Array[];
   readonly costFrom: readonly Int32Array[];
+  /** Only where vehicles have a longest time away. */
+  readonly span: RouteSpan | null;
 
   cost = 0;
   private committedCost = 0;
@@ -103,6 +106,7 @@ export class WorkingPlan {
 
   constructor(readonly problem: RoutingProblem) {
     const { stops, vehicles } = problem;
+    checkLongest(vehicles);
     this.firstSlot = new Int32Array(stops.count + 1);
     for (let s = 0; s < stops.count; s++) this.firstSlot[s + 1] = this.firstSlot[s]! + stops.visits[s]!;
     this.slotCount = this.firstSlot[stops.count]!;
@@ -138,6 +142,7 @@ export class WorkingPlan {
     this.costFrom = problem.arcCost.map((matrix) =>
       matrix === problem.minutes ? this.minutesFrom : turned(matrix, problem.places),
     );
+    this.span = vehicles.longest ? new RouteSpan(this) : null;
     this.touchedRoutes = ints(vehicles.count);
     this.routeTouched = new Uint8Array(vehicles.count);
     this.touchedStops = ints(stops.count);
@@ -316,6 +321,7 @@ export class WorkingPlan {
     this.overtime[v] = overtime;
     this.backward(v, late0, late1, latest);
     if (latest > regular) this.backward(v, reg0, reg1, regular);
+    this.span?.refresh(v);
   }
 
   /** Latest arrivals for a return by `by`. A route that is back before lunch must start needs none. */
@@ -352,8 +358,15 @@ export class WorkingPlan {
     const { vehicles: fleet } = this.problem;
     const end = v * this.stride + this.length[v]! + 1;
     const latest = fleet.latestReturn[v]!;
+    if (this.span !== null && this.span.least(v) > fleet.longest![v]!) return false;
     if (this.out1[end]! <= latest) return true;
     return fleet.lunchMinutes[v]! > 0 && this.out0[end]! <= Math.min(latest, fleet.lunchTo[v]!);
+  }
+
+  /** Whether the routes changed since the accepted plan can be driven: without a stop on the way, another may be too far. */
+  isDrivable(): boolean {
+    for (let k = 0; k < this.touchedRouteCount; k++) if (!this.isFeasible(this.touchedRoutes[k]!)) return false;
+    return true;
   }
 
   /** The route of the k-th accepted change; only as many as there are vehicles are remembered. */
@@ -402,6 +415,7 @@ export class WorkingPlan {
       copyRoute(kept, this, v, stride, kept.length[v]!);
       const base = v * stride;
       for (let p = 1; p <= this.length[v]!; p++) this.positionOf[this.slotAt[base + p]!] = p;
+      this.span?.refresh(v);
       this.routeTouched[v] = 0;
     }
     this.touchedRouteCount = 0;

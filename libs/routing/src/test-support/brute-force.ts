@@ -27,12 +27,31 @@ export function routeCost(problem: RoutingProblem, v: number, visits: readonly P
     earliest = Math.min(earliest, back);
   }
   if (earliest > fleet.latestReturn[v]!) return Infinity;
+  if (fleet.longest && leastAway(problem, v, visits, path) > fleet.longest[v]!) return Infinity;
   return cost + Math.max(0, earliest - fleet.shiftEnd[v]!) * fleet.overtimeCost[v]!;
 }
 
-function drive(problem: RoutingProblem, v: number, visits: readonly PlainVisit[], path: number[], lunchLeg: number) {
+/** Least time away over all minutes of leaving, tried one by one. */
+function leastAway(problem: RoutingProblem, v: number, visits: readonly PlainVisit[], path: number[]): number {
+  const { shiftStart, latestReturn } = problem.vehicles;
+  let least = Infinity;
+  for (let leave = shiftStart[v]!; leave <= latestReturn[v]!; leave++) {
+    const back = drive(problem, v, visits, path, -1, leave);
+    if (back <= latestReturn[v]!) least = Math.min(least, back - leave);
+  }
+  return least;
+}
+
+function drive(
+  problem: RoutingProblem,
+  v: number,
+  visits: readonly PlainVisit[],
+  path: number[],
+  lunchLeg: number,
+  leave = problem.vehicles.shiftStart[v]!,
+) {
   const { vehicles: fleet, windowList, windowStart, windowOpen, windowLast, windowClose } = problem;
-  let time = fleet.shiftStart[v]!;
+  let time = leave;
   for (let leg = 0; leg < path.length - 1; leg++) {
     const travel = problem.minutes[path[leg]! * problem.places + path[leg + 1]!]!;
     if (leg === lunchLeg) {

@@ -14,6 +14,8 @@ export interface RandomProblemSettings {
   asymmetric?: boolean;
   nonMetric?: boolean;
   prize?: number;
+  /** Minutes away at most, for each vehicle between this and an hour more. */
+  longest?: number;
 }
 
 /** Menus of several options for every stop, the same on every vehicle, one visit per stop. */
@@ -136,6 +138,7 @@ export function randomProblem(settings: RandomProblemSettings): RoutingProblem {
       overtimeCost: ints(() => 80),
       capacity: ints(() => 1000),
       day: dayOf,
+      ...(settings.longest !== undefined && { longest: ints(() => settings.longest! + random.below(60)) }),
     },
     stops: {
       count: stops,
