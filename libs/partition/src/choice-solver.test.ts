@@ -1,6 +1,6 @@
 import { type ChoiceProblem, Random } from '@deckround/routing';
-import { describe, expect, it } from '@jest/globals';
-import { loadChoiceSolver } from './choice-solver.js';
+import { describe, expect, it, jest } from '@jest/globals';
+import { choose, loadChoiceSolver } from './choice-solver.js';
 
 /** A small made-up choice: up to 12 columns over 6 rows, some of which must be covered. */
 function invented(seed: number): ChoiceProblem {
@@ -54,5 +54,18 @@ describe('the choice solver', () => {
     const solve = await loadChoiceSolver();
     const problem = invented(3);
     expect(solve({ ...problem, below: cheapest(problem) })).toBeNull();
+  });
+
+  it('gives nothing when the solver gives up, and lets go of its memory', () => {
+    const model = {
+      options: { set: jest.fn() },
+      run: () => {
+        throw new Error('run failed with HiGHS status -1');
+      },
+      dispose: jest.fn(),
+    };
+    const highs = { createModel: () => model, constants: {} } as unknown as Parameters<typeof choose>[0];
+    expect(choose(highs, invented(3))).toBeNull();
+    expect(model.dispose).toHaveBeenCalledTimes(1);
   });
 });

@@ -16,7 +16,11 @@ export function loadChoiceSolver(): Promise<ChoiceSolver> {
   return loaded;
 }
 
-function choose(highs: Highs, problem: ChoiceProblem): readonly number[] | null {
+/** @returns the columns chosen, or null: nothing cheaper than what is in hand, or HiGHS gave up */
+export function choose(
+  highs: Pick<Highs, 'createModel' | 'constants'>,
+  problem: ChoiceProblem,
+): readonly number[] | null {
   const all = Array.from({ length: problem.cost.length }, (_, j) => j);
   const relaxed = run(highs, problem, all, false);
   if (relaxed === null || relaxed.objective >= problem.below - 1e-6) return null;
@@ -32,7 +36,12 @@ function choose(highs: Highs, problem: ChoiceProblem): readonly number[] | null 
   return open.filter((_, k) => exact.value[k]! > 0.5);
 }
 
-function run(highs: Highs, problem: ChoiceProblem, columns: readonly number[], isExact: boolean) {
+function run(
+  highs: Pick<Highs, 'createModel' | 'constants'>,
+  problem: ChoiceProblem,
+  columns: readonly number[],
+  isExact: boolean,
+) {
   const starts = new Int32Array(columns.length + 1);
   const indices: number[] = [];
   columns.forEach((j, k) => {
@@ -66,7 +75,7 @@ function run(highs: Highs, problem: ChoiceProblem, columns: readonly number[], i
       simplex_iteration_limit: MOST_SIMPLEX_STEPS,
       ...(isExact && { mip_max_nodes: MOST_NODES, mip_rel_gap: 0, objective_bound: problem.below }),
     });
-    model.run();
+    if (!hasRun(model)) return null;
     const solution = model.getSolution();
     const objective = model.getObjectiveValue();
     if (solution.colValue.length !== numCols || !Number.isFinite(objective)) return null;
@@ -75,6 +84,16 @@ function run(highs: Highs, problem: ChoiceProblem, columns: readonly number[], i
     return { objective, value: solution.colValue, reducedCost: solution.colDual };
   } finally {
     model.dispose();
+  }
+}
+
+/** Now and then HiGHS gives up with an error of its own on a problem of routes; the search then goes on without it. */
+function hasRun(model: ReturnType<Highs['createModel']>): boolean {
+  try {
+    model.run();
+    return true;
+  } catch {
+    return false;
   }
 }
 
