@@ -278,7 +278,7 @@ export const en = {
   'unsent.title':
     '{n, plural, =0 {Everything is sent} one {# record is not sent yet} other {# records are not sent yet}}',
   'unsent.what':
-    '{sent, plural, one {# record of the last two weeks} other {# records of the last two weeks}} from this device are with the shop. The others are kept here and sent by themselves, in their order.',
+    '{sent, plural, =0 {No record of the last two weeks from this device is} one {# record of the last two weeks from this device is} other {# records of the last two weeks from this device are}} with the shop. What is recorded is kept here and sent by itself, in its order.',
   'unsent.refused': 'Refused by the service',
   'unsent.waiting': 'Waiting for the network',
   'unsent.try': 'Try now',

@@ -281,7 +281,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'unsent.title':
     '{n, plural, =0 {Todo está enviado} one {# registro aún no se ha enviado} other {# registros aún no se han enviado}}',
   'unsent.what':
-    'El taller tiene {sent, plural, one {# registro de las últimas dos semanas} other {# registros de las últimas dos semanas}} de este aparato. Los demás se guardan aquí y se envían solos, en su orden.',
+    'El taller {sent, plural, =0 {no tiene registros} one {tiene # registro} other {tiene # registros}} de las últimas dos semanas de este aparato. Lo que se anota se guarda aquí y se envía solo, en su orden.',
   'unsent.refused': 'Rechazado por el servicio',
   'unsent.waiting': 'Esperando la red',
   'unsent.try': 'Intentar ahora',
