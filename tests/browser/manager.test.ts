@@ -112,6 +112,24 @@ browserStory('the shop manager', {}, (stage) => {
     await page.getByRole('button', { name: 'Close', exact: true }).click();
   });
 
+  it('says which promises planning again could not keep', async () => {
+    const { page } = desk;
+    const manager = await stage.api.signIn('manager');
+    const kept = (await manager.get(`/v1/visits?from=${WEEK}`)).body.items.find(
+      (visit: { state: string }) => visit.state === 'confirmed',
+    );
+    await page.goto(`/week?of=${WEEK}`);
+    await visits().first().waitFor();
+    expect(await page.getByText(/could not be kept/).count()).toBe(0);
+    // As the writer of a plan leaves it behind.
+    const setState = (state: string) =>
+      stage.database.store.asOwner((tx) => tx.visit.update({ where: { id: kept.id }, data: { state } }));
+    await setState('cancelled');
+    await page.reload();
+    await page.getByText('A promise could not be kept when the week was planned again.').waitFor();
+    await setState('confirmed');
+  });
+
   it('accepts an interval that failures speak for, and takes it back', async () => {
     const { page } = desk;
     const intervalNow = () =>

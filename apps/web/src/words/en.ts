@@ -525,6 +525,8 @@ export const en = {
   'visit.pinned': 'hold fast when planning again',
   'bar.day': 'Not on {day}',
   'bar.technician': 'Not with this technician',
+  'promise.broken':
+    '{n, plural, one {A promise} other {# promises}} could not be kept when the week was planned again. The customers have to be told:',
   'bar.standing': 'Planning again respects at this site:',
   'bar.with': 'not with {name}',
   'bar.lift': 'Take it back',

@@ -529,6 +529,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'visit.pinned': 'dejar fija al planear otra vez',
   'bar.day': 'No el {day}',
   'bar.technician': 'No con este técnico',
+  'promise.broken':
+    '{n, plural, one {Una promesa no se pudo} other {# promesas no se pudieron}} cumplir al planear otra vez la semana. Hay que avisar a los clientes:',
   'bar.standing': 'Al planear otra vez se respeta en este lugar:',
   'bar.with': 'no con {name}',
   'bar.lift': 'Quitarlo',

@@ -5,6 +5,7 @@ import type { Site, Technician, Week } from '../../data/types.js';
 import { WhenNear } from '../../design/when-near.js';
 import { minutesInto } from '../../words/local-date.js';
 import { useWords } from '../../words/words.js';
+import { BrokenPromises } from './broken-promises.js';
 import { ComparedWeek } from './compared-week.js';
 import { ExtraTimeWorth } from './extra-time.js';
 import { LeftOut } from './left-out.js';
@@ -59,6 +60,7 @@ export function WeekBoard({ week, sites, technicians, chosen, onChoose, before }
     <>
       <section className={style.strips} aria-label={t('week.strips')}>
         <MoveDone moves={moves} />
+        <BrokenPromises week={week} sites={sites} />
         {before === null ? null : <ComparedWeek before={before} week={week} sites={sites} technicians={technicians} />}
         {week.routes.length === 0 ? (
           <p className="note">{t('week.none')}</p>
