@@ -166,7 +166,7 @@ export class GreedyRecreate {
       askedAt[v] = round;
       if (windowList[row + v]! >= 0) asked[count++] = v;
     }
-    const enough = count + nearRoutes;
+    const enough = count + Math.min(nearRoutes, plan.untouchedCount);
     const end = stop * reach + Math.min(reach, NEAR_LOOKED_AT);
     for (let k = stop * reach; k < end && count < enough; k++) {
       const near = neighbours[k]!;

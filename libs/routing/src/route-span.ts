@@ -19,8 +19,13 @@ export class RouteSpan {
     this.after = pieces(cells);
   }
 
-  /** Recomputes the pieces of a route. */
-  refresh(v: number): void {
+  /** Moves what lies behind the cells `from` to `to`. */
+  shift(from: number, to: number, by: number): void {
+    for (const column of [this.after.time, this.after.from, this.after.to]) column.copyWithin(from + by, from, to + 1);
+  }
+
+  /** Recomputes the pieces of a route: from position `first` on forwards, from `last` on backwards. */
+  refresh(v: number, first: number, last: number): void {
     const { plan, before, after } = this;
     const { vehicles, places } = plan.problem;
     const base = v * plan.stride;
@@ -29,12 +34,12 @@ export class RouteSpan {
     const back = vehicles.latestReturn[v]!;
     set(before, base, 0, leave, back);
     set(after, end, 0, leave, back);
-    for (let p = base + 1; p < end; p++) {
+    for (let p = base + first; p < end; p++) {
       this.visit(v, p);
       const drive = plan.minutesTo[plan.placeAt[p - 1]! * places + plan.placeAt[p]!]!;
       join(before, p - 1, drive, this.service, this.open, this.last, before, p);
     }
-    for (let p = end - 1; p > base; p--) {
+    for (let p = base + last; p > base; p--) {
       this.visit(v, p);
       const drive = plan.minutesTo[plan.placeAt[p]! * places + plan.placeAt[p + 1]!]!;
       const { time, from, to } = after;

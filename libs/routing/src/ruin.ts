@@ -128,6 +128,8 @@ export class StringRuin {
     plan.touchRoute(v);
     const base = v * plan.stride;
     let p = begin + span - 1;
+    let lowest = 0;
+    let behind = 0;
     while (p >= begin) {
       if ((spared > 0 && p >= keepFrom && p < keepFrom + spared) || this.pinned[plan.slotAt[base + p]!] === 1) {
         p--;
@@ -143,8 +145,10 @@ export class StringRuin {
       }
       for (let r = q; r <= p; r++) this.offer(plan.stopOf[plan.slotAt[base + r]!]!);
       plan.removeRun(v, q, p - q + 1);
+      behind = lowest === 0 ? q : behind - (p - q + 1);
+      lowest = q;
       p = q - 1;
     }
-    plan.refresh(v);
+    if (lowest > 0) plan.refresh(v, lowest, behind - 1);
   }
 }

@@ -79,6 +79,8 @@ export class WorkingPlan {
 
   readonly touchedRoutes: Int32Array;
   touchedRouteCount = 0;
+  /** Routes with visits that are as they were accepted. */
+  untouchedCount = 0;
   readonly routeTouched: Uint8Array;
   readonly touchedStops: Int32Array;
   touchedStopCount = 0;
@@ -180,6 +182,7 @@ export class WorkingPlan {
   touchRoute(v: number): void {
     if (this.routeTouched[v] === 1) return;
     this.routeTouched[v] = 1;
+    if (this.length[v]! > 0) this.untouchedCount--;
     this.touchedRoutes[this.touchedRouteCount++] = v;
   }
 
@@ -233,18 +236,15 @@ export class WorkingPlan {
       (this.length[v]! > 0 ? arcs[before * P + after]! : 0) +
       this.problem.fixedCost[stop * vehicles.count + v]! -
       this.worthOf[slot]!;
-    for (let p = base + this.length[v]! + 2; p > base + position + 1; p--) {
-      this.slotAt[p] = this.slotAt[p - 1]!;
-      this.placeAt[p] = this.placeAt[p - 1]!;
-    }
+    this.shift(v, base + position + 1, base + this.length[v]! + 1, 1);
     this.slotAt[base + position + 1] = slot;
     this.placeAt[base + position + 1] = place;
     this.length[v]!++;
     this.load[v]! += stops.load[stop]!;
-    this.refresh(v);
+    this.refresh(v, position + 1, position + 1);
   }
 
-  /** Takes `count` visits out of the route, from `position` on. Timing is refreshed by the caller's last `refresh`. */
+  /** Takes `count` visits out of the route, from `position` on. Timing is for the caller's `refresh` after the last run. */
   removeRun(v: number, position: number, count: number): void {
     const { stops, menus, vehicles, days, places: P } = this.problem;
     this.touchRoute(v);
@@ -266,15 +266,38 @@ export class WorkingPlan {
     if (count < this.length[v]!) {
       this.cost += arcs[this.placeAt[base + position - 1]! * P + this.placeAt[base + position + count]!]!;
     }
-    for (let p = position; p + count <= this.length[v]! + 1; p++) {
-      this.slotAt[base + p] = this.slotAt[base + p + count]!;
-      this.placeAt[base + p] = this.placeAt[base + p + count]!;
-    }
+    this.shift(v, base + position + count, base + this.length[v]! + 1, -count);
     this.length[v]! -= count;
   }
 
-  /** Recomputes timing and overtime of a route. */
-  refresh(v: number): void {
+  /** Moves what stands at cells `from` to `to` of a route, what is known of the way on from there included. */
+  private shift(v: number, from: number, to: number, by: number): void {
+    const { slotAt, placeAt, late0, late1, reg0, reg1 } = this;
+    const { lunchMinutes, latestReturn, shiftEnd } = this.problem.vehicles;
+    const hasLunch = lunchMinutes[v]! > 0;
+    const hasOvertime = latestReturn[v]! > shiftEnd[v]!;
+    const step = by > 0 ? -1 : 1;
+    for (let p = by > 0 ? to : from; p >= from && p <= to; p += step) {
+      const q = p + by;
+      slotAt[q] = slotAt[p]!;
+      placeAt[q] = placeAt[p]!;
+      late1[q] = late1[p]!;
+      if (hasLunch) late0[q] = late0[p]!;
+      if (hasOvertime) {
+        reg1[q] = reg1[p]!;
+        if (hasLunch) reg0[q] = reg0[p]!;
+      }
+    }
+    this.span?.shift(from, to, by);
+  }
+
+  /**
+   * Recomputes timing and overtime of a route.
+   *
+   * @param first, last positions between which visits are new or gone: what lies before is known forwards, what lies
+   *        behind backwards
+   */
+  refresh(v: number, first = 1, last = this.length[v]!): void {
     const { vehicles: fleet, windowList, windowStart, windowOpen, windowLast, windowClose, places: P } = this.problem;
     const base = v * this.stride;
     const n = this.length[v]!;
@@ -286,7 +309,7 @@ export class WorkingPlan {
     if (n === 0) arcAt[base] = 0;
     out0[base] = lunch > 0 ? fleet.shiftStart[v]! : NEVER;
     out1[base] = lunch > 0 ? NEVER : fleet.shiftStart[v]!;
-    for (let p = base + 1; p <= base + n + 1; p++) {
+    for (let p = base + first; p <= base + n + 1; p++) {
       const arc = placeAt[p - 1]! * P + placeAt[p]!;
       if (n > 0) arcAt[p - 1] = arcs[arc]!;
       const travel = minutesTo[arc]!;
@@ -319,13 +342,13 @@ export class WorkingPlan {
     const overtime = n > 0 && finish > regular ? finish - regular : 0;
     this.cost += (overtime - this.overtime[v]!) * fleet.overtimeCost[v]!;
     this.overtime[v] = overtime;
-    this.backward(v, late0, late1, latest);
-    if (latest > regular) this.backward(v, reg0, reg1, regular);
-    this.span?.refresh(v);
+    this.backward(v, late0, late1, latest, last);
+    if (latest > regular) this.backward(v, reg0, reg1, regular, last);
+    this.span?.refresh(v, first, last);
   }
 
   /** Latest arrivals for a return by `by`. A route that is back before lunch must start needs none. */
-  private backward(v: number, wait0: Int32Array, wait1: Int32Array, by: number): void {
+  private backward(v: number, wait0: Int32Array, wait1: Int32Array, by: number, last: number): void {
     const { vehicles: fleet, windowList, windowStart, windowOpen, windowLast, windowClose, places: P } = this.problem;
     const { slotAt, placeAt, minutesTo, minutesOf } = this;
     const base = v * this.stride;
@@ -335,7 +358,7 @@ export class WorkingPlan {
     const end = base + this.length[v]! + 1;
     wait1[end] = by;
     wait0[end] = lunch > 0 ? Math.min(to, by) : IMPOSSIBLE;
-    for (let p = end - 1; p > base; p--) {
+    for (let p = base + last; p > base; p--) {
       const slot = slotAt[p]!;
       const travel = minutesTo[placeAt[p]! * P + placeAt[p + 1]!]!;
       const service = minutesOf[slot]!;
@@ -383,6 +406,7 @@ export class WorkingPlan {
       this.changes[this.changeCount % this.changes.length] = v;
       this.version[v] = ++this.changeCount;
       this.routeTouched[v] = 0;
+      if (this.length[v]! > 0) this.untouchedCount++;
     }
     for (let k = 0; k < this.touchedStopCount; k++) {
       const s = this.touchedStops[k]!;
@@ -415,8 +439,9 @@ export class WorkingPlan {
       copyRoute(kept, this, v, stride, kept.length[v]!);
       const base = v * stride;
       for (let p = 1; p <= this.length[v]!; p++) this.positionOf[this.slotAt[base + p]!] = p;
-      this.span?.refresh(v);
+      this.span?.refresh(v, 1, this.length[v]!);
       this.routeTouched[v] = 0;
+      if (this.length[v]! > 0) this.untouchedCount++;
     }
     this.touchedRouteCount = 0;
     this.touchedStopCount = 0;
