@@ -1,6 +1,6 @@
 import { canDo } from './cheapest-addition.js';
 import { type Draft, type DraftVisit, evaluateRoute, routeCents } from './draft.js';
-import { buildInstance, type InstanceItem, type PlanningInstance } from './instance.js';
+import { buildInstance, type InstanceItem, knownItems, type PlanningInstance } from './instance.js';
 import { type PlanStop, planStops } from './plan-stops.js';
 import { reportPlan } from './report-plan.js';
 import type { PlanningSnapshot } from './snapshot.js';
@@ -28,6 +28,11 @@ export function baselineDrafts(instance: PlanningInstance, stops: readonly PlanS
   return [baseline.draft('due-day'), baseline.draft('seven-day-merge')];
 }
 
+/** The week as it stands: what was promised and the visits of the former plan, as far as they can still be made. */
+export function standingDraft(instance: PlanningInstance, stops: readonly PlanStop[]): Draft {
+  return new Baseline(instance, stops).standing();
+}
+
 class Baseline {
   private routes: DraftVisit[][] = [];
   /** Visits by site and day. */
@@ -42,7 +47,7 @@ class Baseline {
     const { instance } = this;
     this.routes = instance.technicianDays.map(() => []);
     this.visitsOn = new Map();
-    const placed = this.placePromises();
+    const placed = this.placePromises(this.promises());
     const queues: InstanceItem[][] = instance.dates.map(() => []);
     for (const [day, items] of this.dueDays(variant, placed)) queues[day]!.push(...items);
     queues.forEach((queue, day) => {
@@ -53,14 +58,39 @@ class Baseline {
     return this.routes;
   }
 
-  /** Frozen visits, then confirmed ones with the items they were announced for. */
-  private placePromises(): Set<number> {
-    const placed = new Set<number>();
-    const { technicianDays } = this.instance;
-    const promises = [
+  standing(): Draft {
+    const { snapshot, dates, technicianDays } = this.instance;
+    this.routes = technicianDays.map(() => []);
+    this.visitsOn = new Map();
+    const inOrder = this.promises().sort((a, b) => a.promise.slot.open - b.promise.slot.open);
+    const placed = this.placePromises(inOrder);
+    const itemOf = new Map(snapshot.items.map((item, i) => [item.id, i]));
+    for (const { siteId, technicianId, date, itemIds } of snapshot.previous) {
+      const site = snapshot.sites.findIndex((candidate) => candidate.id === siteId);
+      const v = technicianDays.findIndex(
+        (day) => snapshot.technicians[day.technician]!.id === technicianId && day.day === dates.indexOf(date),
+      );
+      if (site < 0 || v < 0) continue;
+      const items = knownItems(itemIds, itemOf)
+        .filter((item) => !placed.has(item) && canDo(this.instance, item, v))
+        .sort((a, b) => a - b);
+      if (items.length === 0 || !this.siteHasRoom(site, v, items)) continue;
+      if (this.insert({ site, items, promise: null }, v)) for (const item of items) placed.add(item);
+    }
+    return this.routes;
+  }
+
+  private promises() {
+    return [
       ...this.stops.flatMap((stop) => (stop.promise ? [{ promise: stop.promise, items: stop.items }] : [])),
       ...this.stops.flatMap((stop) => stop.confirmed.map((promise) => ({ promise, items: promise.items }))),
     ];
+  }
+
+  /** Visits that were announced, with the items they were announced for. */
+  private placePromises(promises: ReturnType<Baseline['promises']>): Set<number> {
+    const placed = new Set<number>();
+    const { technicianDays } = this.instance;
     for (const { promise, items } of promises) {
       const day = technicianDays.findIndex((d) => d.technician === promise.technician && d.day === promise.day);
       if (day < 0) continue;

@@ -161,7 +161,7 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
   });
 
   const promises = snapshot.promises.flatMap((promise, index): InstancePromise[] => {
-    const items = promise.itemIds.flatMap((id) => itemOf.get(id) ?? []);
+    const items = knownItems(promise.itemIds, itemOf);
     const day = dayOf.get(promise.date);
     if (day === undefined || items.length === 0) return [];
     const site = known(siteOf, promise.siteId, 'site');
@@ -185,6 +185,11 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
 
   const isBarred = barsOf(snapshot.barred ?? [], siteOf, technicianOf, dayOf);
   return { snapshot, clock, dates, travel, technicianDays, windows, forests, items, promises, isBarred };
+}
+
+/** Indices of those items that are still open. */
+export function knownItems(ids: readonly string[], itemOf: ReadonlyMap<string, number>): number[] {
+  return ids.flatMap((id) => itemOf.get(id) ?? []);
 }
 
 /** Place index of a technician's base. */

@@ -211,6 +211,37 @@ describe('planWeek', () => {
     expect(again.cost.total).toBeLessThan(plan(shop, 1).cost.total);
   });
 
+  it('takes nothing away from the week that stands when it is stopped at once', () => {
+    const former = plan(shop, 3000);
+    const clock = (instant: string) => instant.slice(11, 16);
+    const itemIds = (visit: (typeof former.visits)[number]) => visit.items.map((item) => item.itemId);
+    const [announced, proposed] = [
+      former.visits.filter((_, k) => k % 2 === 0),
+      former.visits.filter((_, k) => k % 2 === 1),
+    ];
+    const standing: PlanningSnapshot = {
+      ...shop,
+      promises: announced.map((visit, k) => ({
+        ...{ visitId: `V${k}`, kind: 'confirmed', siteId: visit.siteId, technicianId: visit.technicianId },
+        ...{
+          date: visit.date,
+          from: clock(visit.startAt),
+          to: clock(visit.startAt),
+          itemIds: itemIds(visit),
+          moveCents: 2500,
+        },
+      })),
+      previous: proposed.map((visit) => ({
+        ...{ siteId: visit.siteId, technicianId: visit.technicianId, date: visit.date, itemIds: itemIds(visit) },
+      })),
+    };
+    const cut = planWeek(standing, { ...head, stop: { iterations: 50_000 }, shouldCancel: () => true });
+    expect(checkPlan(standing, cut)).toEqual([]);
+    expect(cut.iterations).toBe(0);
+    expect(cut.cost.disruption).toBe(0);
+    expect(cut.cost.total).toBeLessThanOrEqual(former.cost.total);
+  });
+
   it('allots scarce stock in order of date', () => {
     const dates = datesFrom('2014-06-16', 5);
     const part = (date: string) => dates.map((other) => (other === date ? 0 : 40_000));

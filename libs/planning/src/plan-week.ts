@@ -10,16 +10,17 @@ import {
   type StopRule,
   solve,
 } from '@deckround/routing';
-import { baselineDrafts } from './baseline.js';
+import { baselineDrafts, standingDraft } from './baseline.js';
 import { calibrate } from './calibrate.js';
 import { type Draft, type DraftVisit, evaluateDraft } from './draft.js';
 import { fillGaps } from './fill-gaps.js';
-import { buildInstance, type PlanningInstance } from './instance.js';
+import { buildInstance, knownItems, type PlanningInstance } from './instance.js';
 import { ItemMenus } from './item-menus.js';
 import { type PlanStop, planStops } from './plan-stops.js';
 import { reportPlan } from './report-plan.js';
 import type { PlanningSnapshot } from './snapshot.js';
 import { promiseKeptBy, toRoutingProblem } from './to-routing.js';
+import { visitMinutes } from './visit-minutes.js';
 import type { CostParts, WeekPlan } from './week-plan.js';
 
 export interface PlanProgress {
@@ -69,7 +70,7 @@ function parametersFor(stops: number): Partial<SearchParameters> {
 /**
  * Plans the week: which items in which visit, by whom, on which day, in which order, and which are left out.
  * The same snapshot, seed and iterations give the same plan. A cancelled run returns the best plan so far.
- * Never dearer than either two-stage baseline.
+ * Never dearer than either two-stage baseline, nor than the week as it stands where that can still be driven.
  *
  * @throws SnapshotInconsistent
  */
@@ -77,7 +78,7 @@ export function planWeek(snapshot: PlanningSnapshot, options: PlanWeekOptions): 
   const { stop } = options;
   const begin = 'seconds' in stop ? stop.now() : 0;
   const { instance, stops, menus, problem, start } = prepared(snapshot);
-  const baselines = baselineDrafts(instance, stops);
+  const others = [...baselineDrafts(instance, stops), standingDraft(instance, stops)];
   const search = (rule: StopRule, onProgress?: (progress: PlanProgress) => void) =>
     solve(problem, {
       seed: options.seed,
@@ -99,7 +100,7 @@ export function planWeek(snapshot: PlanningSnapshot, options: PlanWeekOptions): 
   const result = search(maxIterations(planned, cutAt), options.onProgress);
 
   let draft: Draft = toDraft(instance, stops, menus, result.routes);
-  for (const other of baselines) if (isBetter(instance, other, draft)) draft = other;
+  for (const other of others) if (isBetter(instance, other, draft)) draft = other;
   return reportPlan(instance, fillGaps(instance, draft), {
     snapshotHash: options.snapshotHash,
     seed: options.seed,
@@ -141,10 +142,14 @@ function prepared(snapshot: PlanningSnapshot) {
   };
 }
 
-/** Frozen visits pinned; then visits that keep a promise; then those of the former plan, where still possible. */
+/**
+ * Frozen visits pinned; then visits that keep a promise, in the order of their slots; then those of the former plan, where
+ * still possible. Each begins no longer than it was, so that it takes no other's time.
+ */
 function startVisits(instance: PlanningInstance, stops: readonly PlanStop[]): StartVisit[] {
   const { technicianDays, snapshot } = instance;
   const start: StartVisit[] = [];
+  const minutesOf = (site: number, items: readonly number[]) => visitMinutes(instance, site, items).total;
   const vehiclesOf = (technician: number, day: number) =>
     technicianDays.flatMap((candidate, v) => (candidate.technician === technician && candidate.day === day ? [v] : []));
   stops.forEach((stop, s) => {
@@ -153,17 +158,20 @@ function startVisits(instance: PlanningInstance, stops: readonly PlanStop[]): St
       start.push({ stop: s, vehicle, pinned: true });
     }
   });
-  stops.forEach((stop, s) => {
-    for (const promise of stop.confirmed) {
-      for (const vehicle of vehiclesOf(promise.technician, promise.day)) start.push({ stop: s, vehicle });
-    }
-  });
+  const confirmed = stops.flatMap((stop, s) => stop.confirmed.map((promise) => ({ s, promise })));
+  for (const { s, promise } of confirmed.sort((a, b) => a.promise.slot.open - b.promise.slot.open)) {
+    const minutes = minutesOf(promise.site, promise.items);
+    for (const vehicle of vehiclesOf(promise.technician, promise.day)) start.push({ stop: s, vehicle, minutes });
+  }
+  const itemOf = new Map(snapshot.items.map((item, i) => [item.id, i]));
   for (const visit of snapshot.previous) {
     const site = snapshot.sites.findIndex((candidate) => candidate.id === visit.siteId);
     const technician = snapshot.technicians.findIndex((candidate) => candidate.id === visit.technicianId);
     const stop = stops.findIndex((candidate) => candidate.kind === 'site' && candidate.site === site);
     if (site < 0 || technician < 0 || stop < 0) continue;
-    for (const vehicle of vehiclesOf(technician, instance.dates.indexOf(visit.date))) start.push({ stop, vehicle });
+    const minutes = minutesOf(site, knownItems(visit.itemIds, itemOf));
+    for (const vehicle of vehiclesOf(technician, instance.dates.indexOf(visit.date)))
+      start.push({ stop, vehicle, minutes });
   }
   return start;
 }

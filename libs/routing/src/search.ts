@@ -15,8 +15,8 @@ import { type RoutedVisit, WorkingPlan } from './working-plan.js';
 export interface StartVisit {
   stop: number;
   vehicle: number;
-  /** Option of the stop's menu; left out = the best that fits. */
-  option?: number;
+  /** Service minutes at most; left out = the best option that fits. */
+  minutes?: number;
   /** Never taken out again. */
   pinned?: boolean;
 }
@@ -173,7 +173,10 @@ function placeStart(plan: WorkingPlan, recreate: GreedyRecreate, pinned: Uint8Ar
   const { scan } = recreate.cache;
   scan.scan(visit.stop, visit.vehicle);
   if (scan.position1 < 0 || scan.cost1 >= 0) return;
-  plan.insert(slot, visit.vehicle, scan.position1, Math.min(scan.option1, visit.option ?? scan.option1));
+  const menu = plan.problem.menus.menu(visit.stop, plan.open[visit.stop]!, visit.vehicle);
+  let option = scan.option1;
+  while (option > 0 && menu.minutes[option]! > (visit.minutes ?? Infinity)) option--;
+  plan.insert(slot, visit.vehicle, scan.position1, option);
   if (visit.pinned) pinned[slot] = 1;
 }
 

@@ -1,5 +1,5 @@
 import { type DraftVisit, evaluateRoute, routeCents } from '../draft.js';
-import { buildInstance, type PlanningInstance } from '../instance.js';
+import { buildInstance, knownItems, type PlanningInstance } from '../instance.js';
 import type { PlanningPromise, PlanningSnapshot } from '../snapshot.js';
 
 /** A visit as the week stands now. */
@@ -60,7 +60,7 @@ export function standingWeek(snapshot: PlanningSnapshot, visits: readonly Standi
       (day) => day.date === visit.date && snapshot.technicians[day.technician]!.id === visit.technicianId,
     );
     const site = siteOf.get(visit.siteId);
-    const items = visit.itemIds.flatMap((id) => itemOf.get(id) ?? []).sort((a, b) => a - b);
+    const items = knownItems(visit.itemIds, itemOf).sort((a, b) => a - b);
     const named = site === undefined ? null : { site, items, promise: promiseOf.get(visit.visitId) ?? null };
     // What cannot stand by itself goes first: else its neighbours would seem to be in its way.
     if (v < 0 || named === null || items.length === 0 || evaluateRoute(instance, v, [named]) === null)
