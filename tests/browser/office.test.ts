@@ -67,6 +67,11 @@ browserStory('the manager at the desk', { now: '2026-06-07T15:00:00Z', isPlanned
       expect((await manager.get('/v1/field-records?state=accepted')).body.items).toHaveLength(1);
 
       await stage.database.store.inShop(stage.shop.shopId, (tx) => tx.stock.updateMany({ data: { onHand: 0 } }));
+      // Lead times come late: whoever is quick waits for the day that they make.
+      await page.route(/\/v1\/parts\b/, async (route) => {
+        await new Promise((resolve) => setTimeout(resolve, 1000));
+        await route.continue();
+      });
       await page.getByRole('link', { name: 'Orders' }).click();
       await page.getByRole('heading', { name: /^\d+ parts? (have|has) to be ordered/ }).waitFor();
       await page.getByRole('button', { name: 'BRG-6205-2Z is ordered' }).click();

@@ -2,7 +2,7 @@ import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/r
 import { useRef, useState } from 'react';
 import { api } from '../../data/api.js';
 import { partsQuery } from '../../data/queries.js';
-import type { OrderList } from '../../data/types.js';
+import type { OrderList, Part } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
 import { Scrolling } from '../../design/scrolling.js';
 import { Why } from '../../design/why.js';
@@ -108,13 +108,17 @@ function OrderRow({ line, today }: { readonly line: Line; readonly today: string
   );
 }
 
-/** Notes that the part is ordered, and when it is to come. */
+function leadDaysOf(parts: readonly Part[], partId: string): number {
+  return parts.find((part) => part.id === partId)?.leadDays ?? 0;
+}
+
+/** Notes that the part is ordered, and when it is to come: no day is proposed before the part's lead time is known. */
 function Ordered({ line, today }: { readonly line: Line; readonly today: string }) {
   const { t } = useWords();
   const client = useQueryClient();
-  const leadDays = useQuery(partsQuery).data?.find((part) => part.id === line.partId)?.leadDays ?? 0;
+  const parts = useQuery(partsQuery).data;
   const [typed, setTyped] = useState<string | null>(null);
-  const expectedOn = typed ?? addDays(today, leadDays);
+  const expectedOn = typed ?? (parts ? addDays(today, leadDaysOf(parts, line.partId)) : '');
   const key = useRef(crypto.randomUUID());
   const order = useMutation({
     mutationFn: () =>
