@@ -1,6 +1,6 @@
 import { beforeAll, expect, it } from '@jest/globals';
 import { until } from '../support/api-client.js';
-import { DESKTOP, PHONE, signInAt, type Visitor, visitor } from '../support/browser.js';
+import { DESKTOP, PHONE, phoneFaults, signInAt, type Visitor, visitor } from '../support/browser.js';
 import { browserStory } from '../support/browser-story.js';
 import { runningApi } from '../support/running-api.js';
 import { PASSWORD, WEEK } from '../support/small-shop.js';
@@ -126,7 +126,22 @@ browserStory('the shop manager', {}, (stage) => {
       stage.database.store.asOwner((tx) => tx.visit.update({ where: { id: kept.id }, data: { state } }));
     await setState('cancelled');
     await page.reload();
-    await page.getByText('A promise could not be kept when the week was planned again.').waitFor();
+    const said = 'A promise could not be kept when the week was planned again.';
+    await page.getByText(said).waitFor();
+
+    // On a phone too, with the map drawn: it is, once somebody scrolls near it.
+    const phone = await visitor(stage.browser, stage.api.service.address, PHONE);
+    await signInAt(phone.page, MANAGER, PASSWORD);
+    await phone.page.goto(`/week?of=${WEEK}`);
+    await phone.page.getByText(said).waitFor();
+    const mark = phone.page.locator('.maplibregl-marker').first();
+    for (let scroll = 0; scroll < 20 && (await mark.count()) === 0; scroll += 1) {
+      await phone.page.evaluate('scrollBy(0, 400)');
+      await phone.page.waitForTimeout(250);
+    }
+    await mark.waitFor();
+    expect(await phoneFaults(phone.page)).toEqual([]);
+    expect(phone.faults).toEqual([]);
     await setState('confirmed');
   });
 

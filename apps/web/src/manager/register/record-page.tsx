@@ -35,7 +35,7 @@ export function RecordPage() {
           ← {t(`kind.${name}`)}
         </Link>
       </p>
-      <h1>{isNew ? t('register.new-of', { kind: t(`kind.${name}`).toLowerCase() }) : heading || t(`kind.${name}`)}</h1>
+      <h1>{isNew ? t(`register.new-of.${name}`) : heading || t(`kind.${name}`)}</h1>
       {name === 'machines' && row ? (
         <p>
           <Link to="/machines/$id/forecast" params={{ id }}>
