@@ -656,7 +656,7 @@ export const en = {
   'field.intervalHours': 'Every … hours',
   'field.intervalDays': 'Every … days',
   'field.firstHours': 'First at hours',
-  'field.severeFactor': 'Times, under severe conditions',
+  'field.severeFactor': 'Interval under severe conditions, times',
   'field.toleranceHours': 'Tolerance, hours',
   'field.toleranceDays': 'Tolerance, days',
   'field.minutes': 'Minutes',

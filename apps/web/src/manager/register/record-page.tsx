@@ -9,6 +9,8 @@ import { KINDS, type Kind, kindOf, type Row } from './kinds.js';
 import { LabelOfMachine, SiteLabels } from './labels.js';
 import { MachineSlots } from './machine-slots.js';
 import { RecordForm } from './record-form.js';
+import { shownValue } from './row-values.js';
+import { useLabels } from './use-labels.js';
 
 /** One row of the register, to read and change, or a new one. */
 export function RecordPage() {
@@ -18,15 +20,22 @@ export function RecordPage() {
   const words = useWords();
   const { t } = words;
   const { data, error } = useQuery(kind.query());
+  const labelOf = useLabels(kind);
   if (error) throw error;
   const isNew = id === 'new';
   const row = ((data ?? []) as Row[]).find((each) => each.id === id);
   // How amounts are typed is the shop's currency to say.
   const shop = useShop();
   if (!data || !shop) return <h1>{t('wait')}</h1>;
-  if (!isNew && !row) return <h1>{t('not-found.title')}</h1>;
+  if (isNew ? !kind.canCreate : !row) return <h1>{t('not-found.title')}</h1>;
   const title = row?.['title'] === undefined ? undefined : words.work(row as never);
-  const heading = String(row?.['name'] ?? title ?? row?.['description'] ?? row?.['code'] ?? '');
+  // What has no name of its own goes by what the list shows first: an order by its part, an absence by who is away.
+  const first = kind.fields.find((field) => field.column)!;
+  const heading = row
+    ? String(
+        row['name'] ?? title ?? row['description'] ?? row['code'] ?? shownValue(first, row[first.name], words, labelOf),
+      )
+    : t(`register.new-of.${name}`);
   return (
     <div className="stack" style={{ maxWidth: '56rem' }}>
       <title>{t('register.page')}</title>
@@ -35,7 +44,7 @@ export function RecordPage() {
           ← {t(`kind.${name}`)}
         </Link>
       </p>
-      <h1>{isNew ? t(`register.new-of.${name}`) : heading || t(`kind.${name}`)}</h1>
+      <h1>{heading}</h1>
       {name === 'machines' && row ? (
         <p>
           <Link to="/machines/$id/forecast" params={{ id }}>
