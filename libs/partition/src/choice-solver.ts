@@ -10,6 +10,8 @@ const MOST_SIMPLEX_STEPS = 60_000;
 const loadHighs = loader as unknown as typeof loader.default;
 let loaded: Promise<ChoiceSolver> | undefined;
 
+type ModelMaker = Pick<Highs, 'createModel' | 'constants'>;
+
 /** HiGHS as a choice solver: linear relaxation, reduced-cost fixing, then branch and bound over what is left. */
 export function loadChoiceSolver(): Promise<ChoiceSolver> {
   loaded ??= loadHighs().then((highs) => (problem: ChoiceProblem) => choose(highs, problem));
@@ -17,10 +19,7 @@ export function loadChoiceSolver(): Promise<ChoiceSolver> {
 }
 
 /** @returns the columns chosen, or null: nothing cheaper than what is in hand, or HiGHS gave up */
-export function choose(
-  highs: Pick<Highs, 'createModel' | 'constants'>,
-  problem: ChoiceProblem,
-): readonly number[] | null {
+export function choose(highs: ModelMaker, problem: ChoiceProblem): readonly number[] | null {
   const all = Array.from({ length: problem.cost.length }, (_, j) => j);
   const relaxed = run(highs, problem, all, false);
   if (relaxed === null || relaxed.objective >= problem.below - 1e-6) return null;
@@ -36,12 +35,7 @@ export function choose(
   return open.filter((_, k) => exact.value[k]! > 0.5);
 }
 
-function run(
-  highs: Pick<Highs, 'createModel' | 'constants'>,
-  problem: ChoiceProblem,
-  columns: readonly number[],
-  isExact: boolean,
-) {
+function run(highs: ModelMaker, problem: ChoiceProblem, columns: readonly number[], isExact: boolean) {
   const starts = new Int32Array(columns.length + 1);
   const indices: number[] = [];
   columns.forEach((j, k) => {

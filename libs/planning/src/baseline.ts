@@ -1,6 +1,6 @@
 import { canDo } from './cheapest-addition.js';
 import { type Draft, type DraftVisit, evaluateRoute, routeCents } from './draft.js';
-import { buildInstance, type InstanceItem, knownItems, type PlanningInstance } from './instance.js';
+import { buildInstance, type InstanceItem, type PlanningInstance } from './instance.js';
 import { type PlanStop, planStops } from './plan-stops.js';
 import { reportPlan } from './report-plan.js';
 import type { PlanningSnapshot } from './snapshot.js';
@@ -24,8 +24,8 @@ export function baselinePlan(snapshot: PlanningSnapshot, variant: BaselineVarian
 
 /** Both variants as drafts. */
 export function baselineDrafts(instance: PlanningInstance, stops: readonly PlanStop[]): Draft[] {
-  const baseline = new Baseline(instance, stops);
-  return [baseline.draft('due-day'), baseline.draft('seven-day-merge')];
+  const variants = ['due-day', 'seven-day-merge'] as const;
+  return variants.map((variant) => new Baseline(instance, stops).draft(variant));
 }
 
 /** The week as it stands: what was promised and the visits of the former plan, as far as they can still be made. */
@@ -33,20 +33,21 @@ export function standingDraft(instance: PlanningInstance, stops: readonly PlanSt
   return new Baseline(instance, stops).standing();
 }
 
+/** One draft in the making, visit by visit at its cheapest place. */
 class Baseline {
-  private routes: DraftVisit[][] = [];
+  private routes: DraftVisit[][];
   /** Visits by site and day. */
-  private visitsOn = new Map<string, number>();
+  private readonly visitsOn = new Map<string, number>();
 
   constructor(
     private readonly instance: PlanningInstance,
     private readonly stops: readonly PlanStop[],
-  ) {}
+  ) {
+    this.routes = instance.technicianDays.map(() => []);
+  }
 
   draft(variant: BaselineVariant): Draft {
     const { instance } = this;
-    this.routes = instance.technicianDays.map(() => []);
-    this.visitsOn = new Map();
     const placed = this.placePromises(this.promises());
     const queues: InstanceItem[][] = instance.dates.map(() => []);
     for (const [day, items] of this.dueDays(variant, placed)) queues[day]!.push(...items);
@@ -59,23 +60,14 @@ class Baseline {
   }
 
   standing(): Draft {
-    const { snapshot, dates, technicianDays } = this.instance;
-    this.routes = technicianDays.map(() => []);
-    this.visitsOn = new Map();
     const inOrder = this.promises().sort((a, b) => a.promise.slot.open - b.promise.slot.open);
     const placed = this.placePromises(inOrder);
-    const itemOf = new Map(snapshot.items.map((item, i) => [item.id, i]));
-    for (const { siteId, technicianId, date, itemIds } of snapshot.previous) {
-      const site = snapshot.sites.findIndex((candidate) => candidate.id === siteId);
-      const v = technicianDays.findIndex(
-        (day) => snapshot.technicians[day.technician]!.id === technicianId && day.day === dates.indexOf(date),
-      );
-      if (site < 0 || v < 0) continue;
-      const items = knownItems(itemIds, itemOf)
-        .filter((item) => !placed.has(item) && canDo(this.instance, item, v))
-        .sort((a, b) => a - b);
-      if (items.length === 0 || !this.siteHasRoom(site, v, items)) continue;
-      if (this.insert({ site, items, promise: null }, v)) for (const item of items) placed.add(item);
+    for (const { site, technician, day, items } of this.instance.previous) {
+      const v = this.instance.technicianDays.findIndex((d) => d.technician === technician && d.day === day);
+      if (v < 0) continue;
+      const todo = items.filter((item) => !placed.has(item) && canDo(this.instance, item, v)).sort((a, b) => a - b);
+      if (todo.length === 0 || !this.siteHasRoom(site, v, todo)) continue;
+      if (this.insert({ site, items: todo, promise: null }, v)) for (const item of todo) placed.add(item);
     }
     return this.routes;
   }

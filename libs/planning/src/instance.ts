@@ -54,6 +54,14 @@ export interface InstancePromise {
   moveCents: number;
 }
 
+/** A visit as the former plan had it, with those of its items that are still open. */
+export interface FormerVisit {
+  site: number;
+  technician: number;
+  day: number;
+  items: readonly number[];
+}
+
 export interface PlanningInstance {
   snapshot: PlanningSnapshot;
   clock: WallClock;
@@ -66,6 +74,8 @@ export interface PlanningInstance {
   forests: PreparationForest[];
   items: InstanceItem[];
   promises: InstancePromise[];
+  /** Visits of the former plan whose site, technician and day are still there. */
+  previous: FormerVisit[];
   /** Whether the technician must not be sent to the site on that day. */
   isBarred(site: number, technician: number, day: number): boolean;
 }
@@ -183,8 +193,16 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
     ];
   });
 
+  const previous = snapshot.previous.flatMap((visit): FormerVisit[] => {
+    const site = siteOf.get(visit.siteId);
+    const technician = technicianOf.get(visit.technicianId);
+    const day = dayOf.get(visit.date);
+    if (site === undefined || technician === undefined || day === undefined) return [];
+    return [{ site, technician, day, items: knownItems(visit.itemIds, itemOf) }];
+  });
+
   const isBarred = barsOf(snapshot.barred ?? [], siteOf, technicianOf, dayOf);
-  return { snapshot, clock, dates, travel, technicianDays, windows, forests, items, promises, isBarred };
+  return { snapshot, clock, dates, travel, technicianDays, windows, forests, items, promises, previous, isBarred };
 }
 
 /** Indices of those items that are still open. */

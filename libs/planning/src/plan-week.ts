@@ -14,7 +14,7 @@ import { baselineDrafts, standingDraft } from './baseline.js';
 import { calibrate } from './calibrate.js';
 import { type Draft, type DraftVisit, evaluateDraft } from './draft.js';
 import { fillGaps } from './fill-gaps.js';
-import { buildInstance, knownItems, type PlanningInstance } from './instance.js';
+import { buildInstance, type PlanningInstance } from './instance.js';
 import { ItemMenus } from './item-menus.js';
 import { type PlanStop, planStops } from './plan-stops.js';
 import { reportPlan } from './report-plan.js';
@@ -70,7 +70,7 @@ function parametersFor(stops: number): Partial<SearchParameters> {
 /**
  * Plans the week: which items in which visit, by whom, on which day, in which order, and which are left out.
  * The same snapshot, seed and iterations give the same plan. A cancelled run returns the best plan so far.
- * Never dearer than either two-stage baseline, nor than the week as it stands where that can still be driven.
+ * Never dearer than either two-stage baseline, nor than the standing week as `standingDraft` can lay it out again.
  *
  * @throws SnapshotInconsistent
  */
@@ -147,7 +147,7 @@ function prepared(snapshot: PlanningSnapshot) {
  * still possible. Each begins no longer than it was, so that it takes no other's time.
  */
 function startVisits(instance: PlanningInstance, stops: readonly PlanStop[]): StartVisit[] {
-  const { technicianDays, snapshot } = instance;
+  const { technicianDays } = instance;
   const start: StartVisit[] = [];
   const minutesOf = (site: number, items: readonly number[]) => visitMinutes(instance, site, items).total;
   const vehiclesOf = (technician: number, day: number) =>
@@ -163,15 +163,11 @@ function startVisits(instance: PlanningInstance, stops: readonly PlanStop[]): St
     const minutes = minutesOf(promise.site, promise.items);
     for (const vehicle of vehiclesOf(promise.technician, promise.day)) start.push({ stop: s, vehicle, minutes });
   }
-  const itemOf = new Map(snapshot.items.map((item, i) => [item.id, i]));
-  for (const visit of snapshot.previous) {
-    const site = snapshot.sites.findIndex((candidate) => candidate.id === visit.siteId);
-    const technician = snapshot.technicians.findIndex((candidate) => candidate.id === visit.technicianId);
+  for (const { site, technician, day, items } of instance.previous) {
     const stop = stops.findIndex((candidate) => candidate.kind === 'site' && candidate.site === site);
-    if (site < 0 || technician < 0 || stop < 0) continue;
-    const minutes = minutesOf(site, knownItems(visit.itemIds, itemOf));
-    for (const vehicle of vehiclesOf(technician, instance.dates.indexOf(visit.date)))
-      start.push({ stop, vehicle, minutes });
+    if (stop < 0) continue;
+    const minutes = minutesOf(site, items);
+    for (const vehicle of vehiclesOf(technician, day)) start.push({ stop, vehicle, minutes });
   }
   return start;
 }
