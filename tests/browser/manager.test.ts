@@ -31,8 +31,8 @@ browserStory('the shop manager', {}, (stage) => {
     await page.getByRole('heading', { name: /\d+ visits?, \d+ machines?/ }).waitFor();
     await visits().first().click();
     await page.getByText(/Paid for by|Needed for/).waitFor();
-    await page.getByRole('button', { name: /^Promise \d\d:\d\d–\d\d:\d\d$/ }).click();
-    await page.getByText(/^Promised \d\d:\d\d–\d\d:\d\d$/).waitFor();
+    await page.getByRole('button', { name: /^Promise \d\d:\d\d–\u2060\d\d:\d\d$/ }).click();
+    await page.getByText(/^Promised \d\d:\d\d–\u2060\d\d:\d\d$/).waitFor();
     expect(await visits().first().getAttribute('aria-label')).toContain('promised');
   });
 
@@ -74,7 +74,7 @@ browserStory('the shop manager', {}, (stage) => {
     const before = await promised.first().getAttribute('aria-label');
     await plan('Plan again');
     const after = (await promised.first().getAttribute('aria-label'))!;
-    const slotOf = (label: string | null) => /promised ([\d:–]+)/.exec(label ?? '')?.[1];
+    const slotOf = (label: string | null) => /promised ([\d:–\u2060]+)/.exec(label ?? '')?.[1];
     expect(slotOf(after)).toBe(slotOf(before));
     await page.getByRole('button', { name: 'Compare with the plan before' }).click();
     await expect(page.locator('[title^="Before: "]').count()).resolves.toBeGreaterThan(0);

@@ -162,13 +162,29 @@ browserStory('the manager at the desk', { now: '2026-06-07T15:00:00Z', isPlanned
       await page.goto('/register/people/new');
       await page.getByLabel('Name').fill('Alder');
       await page.getByLabel('E-mail address').fill('alder@small-shop.example');
+      // Sites are asked of a grounds supervisor alone: what is ticked waits, and is not sent for another role.
+      const sites = page.getByRole('group', { name: 'Sites that the person looks after' });
+      expect(await sites.count()).toBe(0);
+      await page.getByLabel('Role').selectOption('supervisor');
+      expect(await page.getByLabel(/^Technician/).count()).toBe(0);
+      await sites.getByRole('checkbox').first().check();
+      await page.getByLabel('Role').selectOption('technician');
+      expect(await sites.count()).toBe(0);
+      await page.getByLabel('Role').selectOption('supervisor');
+      expect(await sites.getByRole('checkbox').first().isChecked()).toBe(true);
       await page.getByLabel('Role').selectOption('technician');
       await page.getByLabel(/First password/).fill('a long enough password');
       await page.getByLabel(/^Technician/).selectOption({ label: 'Technician T2' });
       await page.getByRole('button', { name: 'Save' }).click();
       await page.getByRole('link', { name: 'Alder' }).waitFor();
-      const people = (await manager.get('/v1/people')).body.items as { name: string; technicianId: string | null }[];
-      expect(people.find((person) => person.name === 'Alder')?.technicianId).not.toBeNull();
+      const people = (await manager.get('/v1/people')).body.items as {
+        name: string;
+        technicianId: string | null;
+        siteIds: string[];
+      }[];
+      const alder = people.find((person) => person.name === 'Alder');
+      expect(alder?.technicianId).not.toBeNull();
+      expect(alder?.siteIds).toEqual([]);
 
       await page.goto('/register/absences/new');
       await page.getByLabel('Technician').selectOption({ label: 'Technician T1' });

@@ -36,7 +36,7 @@ browserStory('the grounds supervisor', { isPlanned: true }, (stage) => {
 
       await page.getByRole('link', { name: /^M1 / }).click();
       await page.getByRole('heading', { name: /^M1 can mow until/ }).waitFor();
-      await page.getByText(/^last 506\.0 h/).waitFor();
+      await page.getByText(/^last 506\.0\sh/).waitFor();
       for (const key of '41') await page.getByRole('button', { name: key, exact: true }).click();
       await page.getByText(/h less than last time/).waitFor();
       await page.getByRole('button', { name: 'Delete the last figure' }).click();
@@ -44,7 +44,7 @@ browserStory('the grounds supervisor', { isPlanned: true }, (stage) => {
       for (const key of '540.5') await page.getByRole('button', { name: key, exact: true }).click();
       await page.getByRole('button', { name: 'Save the hours' }).click();
       await page.getByText('The hours are saved.').waitFor();
-      await page.getByText(/^last 540.5 h/).waitFor();
+      await page.getByText(/^last 540.5\sh/).waitFor();
 
       await page.getByText('Report trouble').click();
       await page.getByLabel('What does it do?').selectOption('bearing-noise');
@@ -154,13 +154,13 @@ browserStory('the grounds supervisor', { isPlanned: true }, (stage) => {
       };
       await page.goto(address);
       await page.getByRole('heading', { name: 'What does the hour meter of M4 show?' }).waitFor();
-      await page.getByText(/^last 659\.0 h/).waitFor();
+      await page.getByText(/^last 659\.0\sh/).waitFor();
       const found: string[] = [];
       for (const light of ['light', 'dark'] as const) found.push(...(await accessibilityFaults(page, light)));
       for (const key of '663.2') await press(key);
       await press('Save the hours');
       await page.getByText('The hours are saved.').waitFor();
-      await page.getByText(/^last 663\.2 h/).waitFor();
+      await page.getByText(/^last 663\.2\sh/).waitFor();
       // Five keys and one button: at two seconds each, with the scan, under 15 s.
       expect(presses).toBe(6);
 

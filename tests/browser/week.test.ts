@@ -17,7 +17,7 @@ interface Matching {
 /** The week from the first plan on, by one way of using the screen after the other; what one leaves behind the next finds. */
 browserStory('the week', { now: '2026-06-08T10:00:00Z' }, (stage) => {
   const visits = (page: Page) => page.locator('button[aria-keyshortcuts="M"]');
-  const slotOf = (label: string | null) => /promised ([\d:–]+)/.exec(label ?? '')?.[1];
+  const slotOf = (label: string | null) => /promised ([\d:–\u2060]+)/.exec(label ?? '')?.[1];
 
   /** Tab until it has the focus, as somebody without a mouse does. */
   async function reach(page: Page, wanted: Locator, presses = 80): Promise<void> {
@@ -61,11 +61,11 @@ browserStory('the week', { now: '2026-06-08T10:00:00Z' }, (stage) => {
 
       await reach(page, visits(page).first());
       await page.keyboard.press('Enter');
-      const promise = page.getByRole('button', { name: /^Promise \d\d:\d\d–\d\d:\d\d$/ });
+      const promise = page.getByRole('button', { name: /^Promise \d\d:\d\d–\u2060\d\d:\d\d$/ });
       await promise.waitFor();
       await reach(page, promise);
       await page.keyboard.press('Enter');
-      await page.getByText(/^Promised \d\d:\d\d–\d\d:\d\d$/).waitFor();
+      await page.getByText(/^Promised \d\d:\d\d–\u2060\d\d:\d\d$/).waitFor();
       expect(faults).toEqual([]);
     },
     SLOW_MS,

@@ -7,6 +7,7 @@ interface Props {
   readonly x: readonly [number, number];
   readonly y: readonly [number, number];
   readonly xTicks?: readonly number[];
+  readonly yTicks?: readonly number[];
   readonly xText: (value: number) => string;
   readonly yText: (value: number) => string;
   readonly xTitle?: string;
@@ -16,13 +17,13 @@ interface Props {
 }
 
 /** Drawn at the width it is shown in, so that its text keeps its size. */
-const [NARROWEST, WIDEST] = [320, 860] as const;
+const [NARROWEST, WIDEST] = [320, 1100] as const;
 const PIXELS_PER_TICK = 110;
 const PIXELS_PER_GIVEN_TICK = 80;
 const [LEFT, RIGHT, TOP, BOTTOM] = [64, 14, 18, 34] as const;
 
 /** Axes with round ticks and thin rules; what is drawn between them is the caller's. */
-export function Chart({ label, x, y, xTicks, xText, yText, xTitle, yTitle, height = 320, children }: Props) {
+export function Chart({ label, x, y, xTicks, yTicks, xText, yText, xTitle, yTitle, height = 320, children }: Props) {
   const svg = useRef<SVGSVGElement>(null);
   const [width, setWidth] = useState<number>(WIDEST);
   useLayoutEffect(() => {
@@ -39,7 +40,7 @@ export function Chart({ label, x, y, xTicks, xText, yText, xTitle, yTitle, heigh
   const yScale = linear(y, [height - BOTTOM, TOP]);
   return (
     <svg ref={svg} className={style.chart} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={label}>
-      {roundTicks(y[0], y[1], 5).map((value) => (
+      {(yTicks ?? roundTicks(y[0], y[1], 5)).map((value) => (
         <g key={value}>
           <line className={style.rule} x1={LEFT} x2={width - RIGHT} y1={yScale(value)} y2={yScale(value)} />
           <text className={style.figure} x={LEFT - 8} y={yScale(value) + 4} textAnchor="end">

@@ -15,7 +15,7 @@ import style from './technician.module.css';
 export function DayPage() {
   const { date } = useParams({ strict: false }) as { date?: string };
   const { day: found, error } = useFieldDay(date);
-  const { t, day, range } = useWords();
+  const { t, day, range, time } = useWords();
   if (error) throw error;
   if (!found) return <h1>{t('wait')}</h1>;
   const next = found.visits.find((visit) => visit.state !== 'done');
@@ -37,11 +37,7 @@ export function DayPage() {
           <Stop key={visit.id} date={found.date} visit={visit} />
         ))}
       </ol>
-      {found.route ? (
-        <p className={style.drive}>
-          {t('day.home', { time: range(found.route.returnAt, found.route.returnAt).split('–')[0]! })}
-        </p>
-      ) : null}
+      {found.route ? <p className={style.drive}>{t('day.home', { time: time(found.route.returnAt) })}</p> : null}
       <nav aria-label={t('day.others')} className="row">
         {found.dates.map((each) => (
           <Link

@@ -1,3 +1,4 @@
+import { PART_UNITS } from './part-units.js';
 import { SKILLS } from './skills.js';
 
 /** Every text of the screens, in ICU MessageFormat. `es.ts` has the same keys, or it does not compile. */
@@ -449,10 +450,9 @@ export const en = {
   'quality.larger': 'Their errors were {share} larger than those of the best rule of thumb.',
   'quality.coverage': 'Did it fall inside the range as often as promised?',
   'quality.coverage-text':
-    'Squares on the dashed line are right. Below it the ranges were too narrow, above it too wide.',
+    'The dashed lines are what was promised: squares on theirs are right. Below it the ranges were too narrow, above it too wide.',
   'quality.coverage-label': 'Share of outcomes inside the 50, 80 and 95 % ranges by days ahead',
   'quality.share-inside': 'Inside the range',
-  'quality.promised': 'promised {share}',
   'quality.loss': 'How large were the errors?',
   'quality.loss-text': 'Mean pinball loss in hours: the smaller, the better. Rules of thumb for comparison.',
   'quality.loss-label': 'Mean loss in hours by days ahead, ours and three rules of thumb',
@@ -548,6 +548,8 @@ export const en = {
   'start.page': 'First steps – Deckround',
   'start.title': '{shop} is empty: a few steps to its first week',
   'start.ready': '{shop} is ready for its first week',
+  'start.planned': '{shop} is at work: its week of {day} is planned',
+  'start.see-week': 'See the week',
   'start.import': 'Import your lists (CSV)',
   'start.or-type': 'Or type in the little that a plan needs:',
   'start.step.customers': 'A customer: who pays',
@@ -968,7 +970,9 @@ export const en = {
   'field.role': 'Role',
   'field.password': 'First password, 8 characters or more',
   'field.technicianId': 'Technician',
-  'field.siteIds': 'Sites that a grounds supervisor looks after',
+  'field.siteIds': 'Sites that the person looks after',
+  'field.siteIds.why':
+    'A grounds supervisor sees these sites alone and speaks for them. Managers and technicians are bound to no site.',
   'field.from': 'From',
   'field.to': 'To',
   'field.date': 'Day',
@@ -1036,6 +1040,9 @@ export const en = {
   'fix.must-do': 'the work that must be done at {site} gives way',
   'left.both': '{first}, and {second}',
   'left.leaving': 'Leaving it costs {money}.',
+  'part-unit.each': PART_UNITS.each.en,
+  'part-unit.pair': PART_UNITS.pair.en,
+  'part-unit.set': PART_UNITS.set.en,
   'skill.mechanical': SKILLS.mechanical.en,
   'skill.hydraulic': SKILLS.hydraulic.en,
   'skill.electrical': SKILLS.electrical.en,

@@ -1,4 +1,5 @@
 import type { WordKey } from './en.js';
+import { PART_UNITS } from './part-units.js';
 import { SKILLS } from './skills.js';
 
 export const es: Readonly<Record<WordKey, string>> = {
@@ -453,10 +454,9 @@ export const es: Readonly<Record<WordKey, string>> = {
   'quality.larger': 'Sus errores fueron {share} mayores que los de la mejor regla práctica.',
   'quality.coverage': '¿Cayó dentro del intervalo tan a menudo como se prometió?',
   'quality.coverage-text':
-    'Los cuadros sobre la línea de trazos aciertan. Debajo, los intervalos fueron estrechos; encima, anchos.',
+    'Los trazos son lo prometido: los cuadros que caen sobre el suyo aciertan. Debajo, los intervalos fueron estrechos; encima, anchos.',
   'quality.coverage-label': 'Parte de los resultados dentro de los intervalos de 50, 80 y 95 % según los días',
   'quality.share-inside': 'Dentro del intervalo',
-  'quality.promised': 'prometido {share}',
   'quality.loss': '¿Qué tan grandes fueron los errores?',
   'quality.loss-text': 'Pérdida media en horas: cuanto menor, mejor. Con reglas prácticas para comparar.',
   'quality.loss-label': 'Pérdida media en horas según los días, la nuestra y tres reglas prácticas',
@@ -552,6 +552,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'start.page': 'Primeros pasos – Deckround',
   'start.title': '{shop} está vacío: unos pasos hasta su primera semana',
   'start.ready': '{shop} está listo para su primera semana',
+  'start.planned': '{shop} está en marcha: la semana del {day} está planeada',
+  'start.see-week': 'Ver la semana',
   'start.import': 'Importar sus listas (CSV)',
   'start.or-type': 'O escriba lo poco que un plan necesita:',
   'start.step.customers': 'Un cliente: quién paga',
@@ -973,7 +975,9 @@ export const es: Readonly<Record<WordKey, string>> = {
   'field.role': 'Papel',
   'field.password': 'Primera contraseña, 8 caracteres o más',
   'field.technicianId': 'Técnico',
-  'field.siteIds': 'Lugares de los que se ocupa un encargado',
+  'field.siteIds': 'Lugares de los que se ocupa la persona',
+  'field.siteIds.why':
+    'El encargado ve solo estos lugares y habla por ellos. La gerencia y los técnicos no están atados a ningún lugar.',
   'field.from': 'Desde',
   'field.to': 'Hasta',
   'field.date': 'Día',
@@ -1044,6 +1048,9 @@ export const es: Readonly<Record<WordKey, string>> = {
   'fix.must-do': 'cediera el trabajo obligado en {site}',
   'left.both': '{first}, y {second}',
   'left.leaving': 'Dejarlo cuesta {money}.',
+  'part-unit.each': PART_UNITS.each.es,
+  'part-unit.pair': PART_UNITS.pair.es,
+  'part-unit.set': PART_UNITS.set.es,
   'skill.mechanical': SKILLS.mechanical.es,
   'skill.hydraulic': SKILLS.hydraulic.es,
   'skill.electrical': SKILLS.electrical.es,

@@ -38,6 +38,11 @@ export interface Formats {
   range(from: string, to: string): string;
 }
 
+/** Between a figure and its unit: no line ends there. */
+const NEAR = '\u00a0';
+/** After a dash: nor there. */
+const JOINED = '\u2060';
+
 /** Making a formatter takes a slow phone some ten milliseconds: each is made when it is first wanted. */
 function lazily<T>(make: () => T): () => T {
   let made: T | undefined;
@@ -112,19 +117,23 @@ export function formatsFor(
     units,
     currencyDigits,
     number: (value, digits = 0) => number(digits).format(value),
-    percent: (share) => `${whole().format(100 * share)} %`,
+    percent: (share) => `${whole().format(100 * share)}${NEAR}%`,
     money: (cents) => money().format(cents / perUnit),
     amount: (value) => money().format(Number(value)),
     roundMoney: (cents) => roundMoney().format(cents / perUnit),
-    hours: (value) => `${number(1, 1).format(Number(value))} h`,
+    hours: (value) => `${number(1, 1).format(Number(value))}${NEAR}h`,
     minutes: (value) => {
       const all = Math.round(value);
       const [hours, rest] = [Math.floor(all / 60), all % 60];
-      if (hours === 0) return `${rest} min`;
-      return rest === 0 ? `${whole().format(hours)} h` : `${whole().format(hours)} h ${rest} min`;
+      const inMinutes = `${rest}${NEAR}min`;
+      if (hours === 0) return inMinutes;
+      const inHours = `${whole().format(hours)}${NEAR}h`;
+      return rest === 0 ? inHours : `${inHours}${NEAR}${inMinutes}`;
     },
     distance: (metres) =>
-      units === 'us' ? `${whole().format(metres / METRES_PER_MILE)} mi` : `${whole().format(metres / 1000)} km`,
+      units === 'us'
+        ? `${whole().format(metres / METRES_PER_MILE)}${NEAR}mi`
+        : `${whole().format(metres / 1000)}${NEAR}km`,
     day: (text) => day().format(at(text)),
     dayBeside: (text, today) => (text.slice(0, 4) === today.slice(0, 4) ? day : dayOfYear)().format(at(text)),
     dayOfYear: (text) => dayOfYear().format(at(text)),
@@ -133,7 +142,7 @@ export function formatsFor(
     weekday: (text) => weekday().format(at(text)),
     time,
     moment: (instant) => moment().format(new Date(instant)),
-    range: (from, to) => `${time(from)}–${time(to)}`,
+    range: (from, to) => `${time(from)}–${JOINED}${time(to)}`,
   };
 }
 

@@ -59,7 +59,7 @@ test('values are written by their names; what has no words keeps those of the se
   const late = { part: 'Filter', machine: 'M1', comesDate: '2026-06-09', visitDate: '2026-06-08', ...work };
   expect(said({ key: 'part-after-visit', values: late }, 'English.', words)).toMatch(/^Filter para [^{]+ en M1 llega/);
   const shift = { key: 'shift', values: { shiftMinutes: 95 } };
-  expect(said(shift, 'English.', words, 'fix')).toBe('un turno pudiera acabar 1 h 35 min más tarde');
+  expect(said(shift, 'English.', words, 'fix')).toBe('un turno pudiera acabar 1\u00a0h\u00a035\u00a0min más tarde');
   expect(said({ key: 'unheard-of', values: {} }, 'English.', words)).toBe('English.');
   expect(said(undefined, 'English.', words)).toBe('English.');
 });

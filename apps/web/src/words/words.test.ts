@@ -35,13 +35,13 @@ test('figures are written as the reader and the shop write them', () => {
   const metric = formatsFor('es', { timeZone: 'America/Chicago', currency: 'JPY', units: 'metric' });
   expect(us.money(12_840)).toBe('$128.40');
   expect(metric.money(12_840)).toMatch(/12,?840/); // the yen has no minor unit (ISO 4217)
-  expect(us.distance(84_921)).toBe('53 mi');
-  expect(metric.distance(84_921)).toBe('85 km');
-  expect(us.minutes(125)).toBe('2 h 5 min');
+  expect(us.distance(84_921)).toBe('53\u00a0mi');
+  expect(metric.distance(84_921)).toBe('85\u00a0km');
+  expect(us.minutes(125)).toBe('2\u00a0h\u00a05\u00a0min');
   expect(us.day('2026-06-04')).toBe('Thu, Jun 4');
   expect(us.dayBeside('2026-05-01', '2026-06-04')).toBe('Fri, May 1');
   expect(us.dayBeside('2025-06-27', '2026-06-04')).toBe('Fri, Jun 27, 2025');
-  expect(us.range('2026-06-08T12:19:00Z', '2026-06-08T13:41:00Z')).toBe('07:19–08:41');
+  expect(us.range('2026-06-08T12:19:00Z', '2026-06-08T13:41:00Z')).toBe('07:19–\u206008:41');
 });
 
 test('local dates keep their day across months and clock changes', () => {

@@ -3,9 +3,14 @@ import { useWords } from '../../words/words.js';
 import style from './forecast.module.css';
 import { type QualityRow, RANGES } from './quality-rows.js';
 
-/** Shares inside the 50, 80 and 95 % ranges against what was promised. */
-export function CoverageChart({ rows, longest }: { readonly rows: readonly QualityRow[]; readonly longest: number }) {
+/** Beyond the last square each line is named. */
+const ROOM_FOR_NAMES = 1.25;
+
+/** Shares inside the 50, 80 and 95 % ranges; what was promised is dashed and stands on the axis. */
+export function CoverageChart({ rows }: { readonly rows: readonly QualityRow[] }) {
   const { t, number, percent } = useWords();
+  const last = rows.at(-1)!;
+  const longest = last.daysAhead * ROOM_FOR_NAMES;
   return (
     <Chart
       label={t('quality.coverage-label')}
@@ -13,6 +18,7 @@ export function CoverageChart({ rows, longest }: { readonly rows: readonly Quali
       y={[0.3, 1]}
       xTicks={rows.map((row) => row.daysAhead)}
       xText={(value) => number(value)}
+      yTicks={RANGES.map(([, nominal]) => nominal)}
       yText={percent}
       xTitle={t('quality.days-ahead')}
       yTitle={t('quality.share-inside')}
@@ -33,8 +39,8 @@ export function CoverageChart({ rows, longest }: { readonly rows: readonly Quali
                 className={style.square}
               />
             ))}
-            <text x={x(0) + 4} y={y(nominal) - 5}>
-              {t('quality.promised', { share: percent(nominal) })}
+            <text x={x(last.daysAhead) + 10} y={y(last[key] ?? 0) + 4}>
+              {t('quality.in', { share: percent(nominal) })}
             </text>
           </g>
         ))

@@ -35,7 +35,7 @@ export function QualityPage() {
           <section className="tight">
             <h2>{t('quality.coverage')}</h2>
             <p className="pencil">{t('quality.coverage-text')}</p>
-            <CoverageChart rows={rows} longest={longest} />
+            <CoverageChart rows={rows} />
           </section>
           <section className="tight">
             <h2>{t('quality.loss')}</h2>

@@ -45,7 +45,16 @@ export function FieldInput({ field, value, isFixed, fault, onChange }: Props) {
       </label>
     );
   if (typeof kind === 'object' && 'from' in kind && kind.many)
-    return <ManyRows label={label} kind={kind} value={value as string[]} isFixed={isFixed} onChange={onChange} />;
+    return (
+      <ManyRows
+        label={label}
+        kind={kind}
+        why={named(`${fieldWord(field.name)}.why`, '')}
+        value={value as string[]}
+        isFixed={isFixed}
+        onChange={onChange}
+      />
+    );
   const common = {
     id,
     value: String(value ?? ''),
@@ -92,6 +101,7 @@ export function FieldInput({ field, value, isFixed, fault, onChange }: Props) {
 
 interface ManyProps {
   readonly label: string;
+  readonly why: string;
   readonly kind: { readonly from: () => RowsQuery; readonly label: string };
   readonly value: readonly string[];
   readonly isFixed: boolean;
@@ -99,11 +109,12 @@ interface ManyProps {
 }
 
 /** Rows of another kind, each to be ticked. */
-function ManyRows({ label, kind, value, isFixed, onChange }: ManyProps) {
+function ManyRows({ label, why, kind, value, isFixed, onChange }: ManyProps) {
   const rows = (useQuery(kind.from()).data ?? []) as Row[];
   return (
     <fieldset className={style.many}>
       <legend className="small">{label}</legend>
+      {why === '' ? null : <p className="pencil">{why}</p>}
       {rows.map((row) => (
         <label key={row.id} className="check">
           <input

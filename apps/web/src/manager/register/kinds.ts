@@ -32,6 +32,7 @@ export type FieldKind =
   | 'yes-no'
   | 'skill'
   | 'skills'
+  | 'part-unit'
   | 'windows'
   | 'included-items'
   | { readonly oneOf: readonly string[]; readonly words: string }
@@ -46,6 +47,8 @@ export interface Field {
   readonly onlyNew?: boolean;
   /** Cannot be given when the row is new. */
   readonly onlyLater?: boolean;
+  /** Asked only where another field says so; the reason stands under `field.<name>.why`. */
+  readonly onlyIf?: { readonly field: string; readonly isOneOf: readonly string[] };
   /** Shown in the list. */
   readonly column?: boolean;
   readonly start?: unknown;
@@ -172,7 +175,7 @@ export const KINDS = {
       code,
       { name: 'description', kind: 'text', column: true },
       { name: 'designation', kind: 'text', optional: true, column: true },
-      { name: 'unit', kind: 'text', start: 'each' },
+      { name: 'unit', kind: 'part-unit', start: 'each' },
       { name: 'unitPriceCents', kind: 'money', start: 0, column: true },
       { name: 'unitCostCents', kind: 'money', start: 0 },
       { name: 'leadDays', kind: 'whole', start: 0, column: true },
@@ -251,8 +254,13 @@ export const KINDS = {
         column: true,
       },
       { name: 'password', kind: 'password', onlyNew: true },
-      { ...technician, optional: true },
-      { name: 'siteIds', kind: { from: sites, label: 'name', many: true }, start: [] },
+      { ...technician, optional: true, onlyIf: { field: 'role', isOneOf: ['technician', 'manager'] } },
+      {
+        name: 'siteIds',
+        kind: { from: sites, label: 'name', many: true },
+        start: [],
+        onlyIf: { field: 'role', isOneOf: ['supervisor'] },
+      },
     ],
   },
   absences: {

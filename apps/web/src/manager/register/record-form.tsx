@@ -49,9 +49,13 @@ export function RecordForm({ name, kind, row }: Props) {
   const [theirs, setTheirs] = useState<Row | null>(null);
   const key = useRef(crypto.randomUUID());
   const canWrite = row === null ? kind.canCreate : kind.canChange;
+  // What is not asked is not sent either; if it was filled in before, it is there again when it is asked.
+  const asked = fields.filter(
+    ({ onlyIf }) => onlyIf === undefined || onlyIf.isOneOf.includes(String(draft.value[onlyIf.field])),
+  );
   const isFixed = (field: Field) => !canWrite || (row !== null && field.onlyNew === true);
 
-  const changed = fields.filter(
+  const changed = asked.filter(
     (field) =>
       !isFixed(field) && (seen === null || !isSame(draft.value[field.name], toTyped(field, seen[field.name], words))),
   );
@@ -100,7 +104,7 @@ export function RecordForm({ name, kind, row }: Props) {
     <form className="stack" onSubmit={submit} noValidate>
       {draft.wasFound && draft.touched ? <p className="note">{t('draft.found')}</p> : null}
       <div className={style.form}>
-        {fields.map((field) => (
+        {asked.map((field) => (
           <FieldInput
             key={field.name}
             field={field}

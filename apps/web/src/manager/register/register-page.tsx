@@ -58,7 +58,7 @@ export function RegisterPage() {
           kind: t(`kind.${name}`),
         })}
       </h1>
-      <div className="row" style={{ alignItems: 'end' }}>
+      <div className="row">
         <label className="field">
           <span className="label">{t('register.search')}</span>
           <input type="search" value={wanted} onChange={(event) => setWanted(event.target.value)} />

@@ -20,6 +20,8 @@ test('values go into a form and come back the same', () => {
     ['hours', '412.6'],
     ['skills', ['mechanical', 'hydraulic', 'welding']],
     ['skill', 'electrical'],
+    ['part-unit', 'each'],
+    ['part-unit', 'tube'],
     ['yes-no', false],
     ['date', '2026-06-04'],
     ['windows', [{ weekday: 1, from: '07:00', to: '15:30' }]],
@@ -36,6 +38,11 @@ test('an empty optional field is null, an empty number that is needed is not sen
   expect(fromTyped(field('money'), '12,5', 3)).toBe(12_500);
   const yen = wordsOf('en', en, formatsFor('en', { ...shown, currency: 'JPY' }));
   expect(toTyped(field('money'), 1250, yen)).toBe('1250');
+});
+
+test('a unit that the program knows is written in the language of the reader and kept in one', () => {
+  expect(toTyped(field('part-unit'), 'each', spanish)).toBe('pieza');
+  expect(fromTyped(field('part-unit'), 'Juego', 2)).toBe('set');
 });
 
 test('skills are written in the language of the reader and kept in one', () => {

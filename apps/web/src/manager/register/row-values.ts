@@ -1,3 +1,4 @@
+import { partUnitWritten } from '../../words/part-units.js';
 import { skillWritten } from '../../words/skills.js';
 import { minorUnits, typedMoney } from '../../words/typed-money.js';
 import type { Words } from '../../words/words.js';
@@ -13,12 +14,13 @@ export function isMany(kind: FieldKind): boolean {
 
 /**
  * What stands in a form field for a value of the wire, and back. Money is typed as decimals and kept in minor units;
- * skills are typed in either language.
+ * skills and units of parts are typed in either language.
  */
 export function toTyped({ kind }: Field, value: unknown, words: Pick<Words, 'currencyDigits' | 'named'>): unknown {
   if (kind === 'money')
     return value === null || value === undefined ? '' : typedMoney(Number(value), words.currencyDigits);
   if (kind === 'skill') return value ? skillNames([String(value)], words) : '';
+  if (kind === 'part-unit') return value ? words.named(`part-unit.${value}`, String(value)) : '';
   if (kind === 'skills') return Array.isArray(value) ? skillNames(value as string[], words) : '';
   if (kind === 'yes-no') return value === true;
   if (kind === 'decimal' && typeof value === 'number') return String(Math.round(value * PLACES) / PLACES);
@@ -37,6 +39,7 @@ export function fromTyped({ kind, optional }: Field, typed: unknown, digits: num
       .map(skillWritten);
   if (text === '') return optional ? null : kind === 'text' || kind === 'long' ? '' : undefined;
   if (kind === 'skill') return skillWritten(text);
+  if (kind === 'part-unit') return partUnitWritten(text);
   if (kind === 'money') return minorUnits(text, digits);
   if (kind === 'whole' || kind === 'decimal') return Number(text.replace(',', '.'));
   if (kind === 'hours') return text.replace(',', '.');

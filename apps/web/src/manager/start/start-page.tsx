@@ -12,15 +12,19 @@ const STEPS = ['customers', 'sites', 'machines', 'technicians'] as const;
 
 /** From nothing to the first week: import a folder, or type in the little that a plan needs. */
 export function StartPage() {
-  const { t, number } = useWords();
+  const { t, number, day } = useWords();
   const shop = useShop();
   if (!shop?.counts) return <h1>{t('wait')}</h1>;
-  const { counts } = shop;
+  const { counts, plannedWeekOf } = shop;
   const isReady = STEPS.every((step) => counts[step] > 0);
   return (
     <div className="stack" style={{ maxWidth: '48rem' }}>
       <title>{t('start.page')}</title>
-      <h1>{t(isReady ? 'start.ready' : 'start.title', { shop: shop.name })}</h1>
+      <h1>
+        {plannedWeekOf === null
+          ? t(isReady ? 'start.ready' : 'start.title', { shop: shop.name })
+          : t('start.planned', { shop: shop.name, day: day(plannedWeekOf) })}
+      </h1>
       <section className="stack">
         <p>
           <Link className="press" to="/register/import">
@@ -39,8 +43,12 @@ export function StartPage() {
               </span>
             </li>
           ))}
-          <li data-done={shop.plannedWeekOf !== null}>
-            {isReady ? <Link to="/week">{t('start.plan')}</Link> : t('start.plan')}
+          <li data-done={plannedWeekOf !== null}>
+            {isReady ? (
+              <Link to="/week">{t(plannedWeekOf === null ? 'start.plan' : 'start.see-week')}</Link>
+            ) : (
+              t('start.plan')
+            )}
           </li>
         </ol>
       </section>
