@@ -60,6 +60,16 @@ describe('what the service says in whole sentences', () => {
     expect([...new Set([...refusals, ...fields])].filter((text) => inSpanish(text) === null)).toEqual([]);
   });
 
+  it('has its Spanish for what became of asking and telling other systems', () => {
+    const source = sourcesOf('apps/worker/src/deliver', 'apps/worker/src/telematics', 'libs/telematics/src');
+    const told = [
+      ...source.matchAll(/(?:InvalidSnapshot|ForbiddenAddress|PageNotGiven|switchOff)\(\s*('[^'\n]+'|`[^`]+`)/g),
+      ...source.matchAll(/^ {2}\[\/.*\/, ('[^'\n]+')\],$/gm),
+    ].map(([, text]) => written(text!));
+    expect(told.length).toBeGreaterThan(18);
+    expect(told.filter((text) => inSpanish(text) === null)).toEqual([]);
+  });
+
   it('has its Spanish for what lives, grades and machines are said to rest on', () => {
     const life = { fittingKnown: false, countsAsFailure: false } as Parameters<typeof assumptionsOf>[0][number];
     const lives = (grade: string, ...ages: number[]) =>

@@ -61,6 +61,15 @@ describe('labels', () => {
     expect((await supervisor.post('/v1/machine-labels', { siteId })).status).toBe(403);
   });
 
+  it('are dated by the calendar of the shop, like all that its people see', async () => {
+    const shift = (clockShiftDays: number) =>
+      database.store.asOwner((tx) => tx.shop.updateMany({ data: { clockShiftDays } }));
+    await shift(-3);
+    const made = await manager.post('/v1/machine-labels', { machineId: shop.machineIds.get('M2') });
+    await shift(0);
+    expect(made.body).toMatchObject({ made: 1, items: [{ madeAt: '2026-06-05T15:00:00.000Z' }] });
+  });
+
   it.each(Object.keys(SHEETS) as (keyof typeof SHEETS)[])(
     'on a sheet %s stand where the paper has them, and are read back',
     async (format) => {

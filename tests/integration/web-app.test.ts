@@ -98,6 +98,8 @@ describe('an import through the screens', () => {
     'technicians.csv':
       'technician_id,name,base_latitude,base_longitude,shifts,skills,wage_per_hour,overtime_per_hour,max_overtime_minutes\nT9,Alder,41.6,-93.6,Mon-Fri 07:00-15:30,mechanical,34.00,51.00,60\n',
     'parts.csv': 'part_id,description,designation,unit_price,unit_cost,on_hand,lead_days\n',
+    'machine_moves.csv': 'machine_id,from_site_id,until\nM9,S9,2025-04-01\n',
+    'weather.csv': 'date,site_id,low_c,high_c,rain_mm\n2026-05-01,,8.5,19.0,2.4\n',
   };
 
   it('shows every fault with its place, and changes nothing', async () => {
@@ -114,7 +116,10 @@ describe('an import through the screens', () => {
 
   it('previews exactly what it then does, once', async () => {
     const seen = (await manager.post('/v1/register-imports/check', { files })).body;
-    expect(seen).toMatchObject({ faultCount: 0, counts: { machines: { added: 1 }, technicians: { added: 1 } } });
+    expect(seen).toMatchObject({
+      faultCount: 0,
+      counts: { machines: { added: 1 }, technicians: { added: 1 }, moves: { added: 1 }, weather: { added: 1 } },
+    });
     expect((await manager.get('/v1/shop')).body.counts.machines).toBe(6);
     const done = await manager.post('/v1/register-imports', { files });
     expect(done.status).toBe(201);

@@ -3,7 +3,7 @@ export * from './charge-settings.js';
 export { checkDocument, checkIssuable, type DocumentFault } from './check-document.js';
 export { creditOf, type DocumentFacts, draftDocument, issueDocument } from './documents.js';
 export { imbalance, type JournalRow, journalEntry } from './journal.js';
-export { overtimeMinutes } from './labour.js';
+export { minutesOf, overtimeMinutes } from './labour.js';
 export { amount, fromMinor, minorUnits, roundTo, sum, toMinor } from './money.js';
 export { priceVisit } from './price-visit.js';
 export { type DriveShare, shareOfDrive, shareOut } from './share-out.js';

@@ -1,7 +1,7 @@
 import type { ChargeLine, DocumentCharge, Priced } from './charge-document.js';
 import type { ChargeSettings, LineKind } from './charge-settings.js';
 import { coverageOf } from './coverage.js';
-import { chargedMinutes, hourlyRate, timeQuantity } from './labour.js';
+import { chargedMinutes, hourlyRate, minutesOf, timeQuantity } from './labour.js';
 import { amount, Exact, sum } from './money.js';
 import { partPrice } from './part-price.js';
 import { lineNet, taxMark, withTotals } from './taxes.js';
@@ -79,8 +79,7 @@ function labourLines(record: VisitRecord, settings: ChargeSettings, covered: Rea
 function overtimeLine(record: VisitRecord, { labour }: ChargeSettings, lines: readonly Draft[]): Draft[] {
   const charged = lines
     .filter((line) => line.coverage === null)
-    .reduce((total, line) => total.plus(new Exact(line.quantity).times(line.unitCode === 'HUR' ? 60 : 1)), new Exact(0))
-    .toNumber();
+    .reduce((total, line) => total + (minutesOf(line) ?? 0), 0);
   const minutes = Math.min(record.overtimeMinutes, charged);
   if (minutes <= 0 || new Exact(labour.overtimePercent).isZero()) return [];
   return [

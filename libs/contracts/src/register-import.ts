@@ -11,6 +11,8 @@ const FILE_NAMES = [
   'technicians.csv',
   'parts.csv',
   'blackouts.csv',
+  'machine_moves.csv',
+  'weather.csv',
 ] as const;
 
 export const RegisterFiles = z

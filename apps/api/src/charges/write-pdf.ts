@@ -1,4 +1,4 @@
-import type { ChargeDocument, ChargeLine, Party } from '@deckround/billing';
+import { type ChargeDocument, type ChargeLine, minutesOf, type Party } from '@deckround/billing';
 import { MARGIN, type Pdf, pageNumbers, print, rule } from '../pdf/print.js';
 import { printable } from '../pdf/typeface.js';
 
@@ -67,14 +67,7 @@ function table(pdf: Pdf, document: ChargeDocument): void {
   heading(pdf);
   for (const line of document.lines) {
     const net = line.coverage ? `${line.net} (${line.coverage.kind})` : line.net;
-    row(
-      pdf,
-      line.name,
-      detailOf(line),
-      `${line.quantity} ${UNITS[line.unitCode] ?? line.unitCode}`,
-      priceOf(line),
-      net,
-    );
+    row(pdf, line.name, detailOf(line), quantityOf(line), priceOf(line), net);
   }
   for (const charge of document.charges) row(pdf, charge.reason, '', '', '', charge.amount);
 }
@@ -86,7 +79,17 @@ function detailOf({ machine, coverage, itemCode }: ChargeLine): string {
   return [itemCode, ...marks, coverage?.reason].filter(Boolean).join(' · ');
 }
 
+/** Time is written in hours and minutes, and priced by the hour, whichever of the two the line counts in. */
+function quantityOf(line: ChargeLine): string {
+  const minutes = minutesOf(line);
+  if (minutes === null || !Number.isInteger(minutes))
+    return `${line.quantity} ${UNITS[line.unitCode] ?? line.unitCode}`;
+  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
+  return [hours > 0 && `${hours} h`, (rest > 0 || hours === 0) && `${rest} min`].filter(Boolean).join(' ');
+}
+
 function priceOf({ unitPrice, priceBase, unitCode }: ChargeLine): string {
+  if (`${priceBase} ${unitCode}` === '1 HUR' || `${priceBase} ${unitCode}` === '60 MIN') return `${unitPrice} an hour`;
   return priceBase === '1' ? unitPrice : `${unitPrice} per ${priceBase} ${UNITS[unitCode] ?? unitCode}`;
 }
 

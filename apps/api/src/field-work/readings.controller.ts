@@ -113,7 +113,7 @@ export class ReadingsController {
     const row = await this.store.inShop(actor.shopId, async (tx) => {
       const before = await find(tx, actor, id);
       requireVersion(ifMatch, before.version);
-      const decidedAt = this.clock.now();
+      const decidedAt = await shopNow(tx, this.clock.now());
       await keepDecision(tx, actor, before, body, decidedAt);
       const decided = { decidedBy: actor.id, decidedAt, version: { increment: 1 } };
       if (body.decision === 'accept') {

@@ -8,6 +8,7 @@ import {
   pageOf,
 } from '@deckround/contracts';
 import { type Clock, type Config, DomainError } from '@deckround/platform';
+import { shopNow } from '@deckround/register-store';
 import type { Prisma, Store, Tx } from '@deckround/store';
 import {
   Body,
@@ -92,7 +93,7 @@ export class MachineLabelsController {
   ) {
     return this.once.create(actor, request, reply, async (tx) => {
       const machineIds = await machinesFor(tx, body);
-      const madeAt = this.clock.now();
+      const madeAt = await shopNow(tx, this.clock.now());
       const had = await tx.machineLabel.findMany({ where: { machineId: { in: machineIds }, revokedAt: null } });
       const bare = machineIds.filter((id) => !had.some((label) => label.machineId === id));
       const { count } = await tx.machineLabel.createMany({
@@ -122,7 +123,7 @@ export class MachineLabelsController {
     await this.store.inShop(actor.shopId, async (tx) => {
       const label = await find(tx, actor, id);
       if (label.revokedAt !== null) return;
-      const revokedAt = this.clock.now();
+      const revokedAt = await shopNow(tx, this.clock.now());
       await tx.machineLabel.update({ where: { id: label.id }, data: { revokedAt, revokedBy: actor.id } });
       const act = { action: 'label.revoked', subjectKind: 'machine', subjectId: label.machineId };
       await audit(tx, actor, act, revokedAt);

@@ -44,7 +44,7 @@ export class ProposalsController {
       const row = await tx.lifeRun.create({
         data: {
           shopId: actor.shopId,
-          asOf: dateColumn(wallClockOf(await shopNow(tx, this.clock.now()), timeZone).slice(0, 10)),
+          asOf: dateColumn(wallClockOf(await this.now(tx), timeZone).slice(0, 10)),
           askedBy: actor.kind === 'person' ? actor.id : null,
           askedAt: this.clock.now(),
         },
@@ -118,7 +118,7 @@ export class ProposalsController {
           `The interval is ${hoursText(serviceItem.intervalHours) ?? 'not by hours'} now, not ${hoursText(row.currentHours)} as when this was proposed: ask for a re-fit.`,
         );
       await setInterval(tx, row, row.proposedHours);
-      return { state: 'accepted', decidedBy: personOf(actor), decidedAt: this.clock.now(), decisionNote: body.note };
+      return { state: 'accepted', decidedBy: personOf(actor), decidedAt: await this.now(tx), decisionNote: body.note };
     });
   }
 
@@ -132,9 +132,9 @@ export class ProposalsController {
     @Body({ schema: ProposalDecision }) body: z.infer<typeof ProposalDecision>,
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
-    return this.decide(actor, id, ifMatch, reply, async (_, row) => {
+    return this.decide(actor, id, ifMatch, reply, async (tx, row) => {
       requireState(row, 'proposed');
-      return { state: 'refused', decidedBy: personOf(actor), decidedAt: this.clock.now(), decisionNote: body.note };
+      return { state: 'refused', decidedBy: personOf(actor), decidedAt: await this.now(tx), decisionNote: body.note };
     });
   }
 
@@ -157,8 +157,12 @@ export class ProposalsController {
         );
       await setInterval(tx, row, row.currentHours);
       const note = body.note === '' ? row.decisionNote : body.note;
-      return { state: 'reversed', reversedBy: personOf(actor), reversedAt: this.clock.now(), decisionNote: note };
+      return { state: 'reversed', reversedBy: personOf(actor), reversedAt: await this.now(tx), decisionNote: note };
     });
+  }
+
+  private now(tx: Tx): Promise<Date> {
+    return shopNow(tx, this.clock.now());
   }
 
   private decide(

@@ -28,7 +28,8 @@ export function describeFailure(error: unknown, words: Words): string {
   if (error instanceof Refused) {
     if (error.code === 'version-stale') return t('conflict.stale');
     if (error.code === 'signed-out') return t('session.ended');
-    const { detail } = error.problem;
+    const { detail, status } = error.problem;
+    if (error.code === 'not-understood') return t('failed.not-understood', { status });
     const key = `problem.${error.code}`;
     const said = sentence(detail);
     if (!Object.hasOwn(en, key)) return said;

@@ -74,8 +74,9 @@ async function problemOf(response: Response): Promise<Problem> {
   try {
     return (await response.json()) as Problem;
   } catch {
-    const { status, statusText } = response;
-    return { type: `http-${status}`, title: statusText, status, detail: statusText, instance: '', correlationId: '' };
+    // Not the service's own word, but that of something in between.
+    const { status } = response;
+    return { type: 'not-understood', title: '', status, detail: '', instance: '', correlationId: '' };
   }
 }
 

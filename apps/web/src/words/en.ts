@@ -48,6 +48,8 @@ export const en = {
   'away.failed': 'The service did not answer. Nothing was lost: try again when the banner is gone.',
   'failed.title': 'This page could not be shown',
   'failed.again': 'Try again',
+  'failed.not-understood':
+    'The service answered {status}, and not in its own words: something between here and there may have refused. Try again.',
   'failed.unknown': 'Something unforeseen went wrong on this page. What is on record is not touched. Try again.',
   'conflict.stale':
     'Somebody else has changed it meanwhile. Your entries are kept here: look at the newer state, then save again.',
@@ -585,6 +587,7 @@ export const en = {
   'register.no-match': 'Nothing matches the search.',
   'register.saved': 'Saved.',
   'register.remove': 'Remove',
+  'register.remove-sure': 'Yes, remove it',
   'register.forecast': 'Its readings and forecast',
   'kind.customers': 'Customers',
   'kind.sites': 'Sites',
@@ -597,6 +600,8 @@ export const en = {
   'kind.meterChanges': 'Meter changes',
   'kind.readings': 'Readings',
   'kind.completions': 'Work done',
+  'kind.moves': 'Moves of machines',
+  'kind.weather': 'Days of weather',
   'draft.found': 'What you typed here before was kept and is not saved yet.',
   'draft.drop': 'Throw my entries away',
   'conflict.field': '{field}: now {theirs}',
@@ -1054,7 +1059,8 @@ export const en = {
   'alert.move': 'Move it to {day}. {price}',
   'alert.machine': 'Look at {machine}',
   'orders.page': 'Orders – Deckround',
-  'orders.sentence': '{n, plural, one {# part has} other {# parts have}} to be ordered, the first by {day}',
+  'orders.sentence':
+    '{n, plural, one {# part has to be ordered,} other {# parts have to be ordered, the first}} by {day}',
   'orders.none': 'No part has to be ordered',
   'orders.within': 'for the work of',
   'orders.by': 'Order by',
@@ -1377,6 +1383,7 @@ export const en = {
   'unit.H87': ' ',
   'unit.LS': ' ',
   'charges.price-per': '{price} per {base} {unit}',
+  'charges.price-an-hour': '{price} an hour',
 
   'heard.link': 'Machines heard from',
   'heard.page': 'Machines heard from – Deckround',

@@ -48,6 +48,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'away.failed': 'El servicio no respondió. No se perdió nada: pruebe otra vez cuando desaparezca el aviso.',
   'failed.title': 'No se pudo mostrar esta página',
   'failed.again': 'Probar otra vez',
+  'failed.not-understood':
+    'El servicio respondió {status}, y no con sus propias palabras: puede que algo en el camino lo haya rechazado. Inténtelo otra vez.',
   'failed.unknown': 'Algo imprevisto falló en esta página. Lo registrado no se tocó. Pruebe otra vez.',
   'conflict.stale':
     'Otra persona lo cambió entretanto. Lo que escribió sigue aquí: mire el estado nuevo y guarde otra vez.',
@@ -589,6 +591,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'register.no-match': 'Nada coincide con la búsqueda.',
   'register.saved': 'Guardado.',
   'register.remove': 'Quitar',
+  'register.remove-sure': 'Sí, quitarlo',
   'register.forecast': 'Sus lecturas y pronóstico',
   'kind.customers': 'Clientes',
   'kind.sites': 'Lugares',
@@ -601,6 +604,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'kind.meterChanges': 'Cambios de contador',
   'kind.readings': 'Lecturas',
   'kind.completions': 'Trabajos hechos',
+  'kind.moves': 'Traslados de máquinas',
+  'kind.weather': 'Días de tiempo atmosférico',
   'draft.found': 'Lo que escribió aquí antes se conservó y aún no está guardado.',
   'draft.drop': 'Descartar lo escrito',
   'conflict.field': '{field}: ahora {theirs}',
@@ -1063,7 +1068,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'alert.machine': 'Ver {machine}',
   'orders.page': 'Pedidos – Deckround',
   'orders.sentence':
-    '{n, plural, one {Hay que pedir # pieza} other {Hay que pedir # piezas}}, la primera antes del {day}',
+    '{n, plural, one {Hay que pedir # pieza,} other {Hay que pedir # piezas, la primera}} a más tardar el {day}',
   'orders.none': 'No hay que pedir ninguna pieza',
   'orders.within': 'para el trabajo de',
   'orders.by': 'Pedir antes del',
@@ -1391,6 +1396,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'unit.H87': ' ',
   'unit.LS': ' ',
   'charges.price-per': '{price} por {base} {unit}',
+  'charges.price-an-hour': '{price} por hora',
 
   'heard.link': 'Máquinas que informan',
   'heard.page': 'Máquinas que informan – Deckround',

@@ -1,4 +1,5 @@
 import { requestPublic } from './public-address.js';
+import { whyUnreached } from './why-unreached.js';
 
 export interface PostAnswer {
   readonly status: number | null;
@@ -41,10 +42,10 @@ export async function post(
         );
         response.on('error', () => {});
       });
-      request.on('error', (error) => done(none(error.name === 'TimeoutError' ? 'no answer in time' : error.message)));
+      request.on('error', (error) => done(none(whyUnreached(error))));
       request.end(body);
     });
   } catch (error) {
-    return none(error instanceof Error ? error.message : String(error));
+    return none(whyUnreached(error));
   }
 }

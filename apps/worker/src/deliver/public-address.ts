@@ -20,9 +20,9 @@ export class ForbiddenAddress extends Error {
 export async function resolvePublic(hostname: string, mayBePrivate: boolean): Promise<Resolved[]> {
   const host = hostname.replace(/^\[(.*)\]$/, '$1');
   const found = await lookup(host, { all: true, verbatim: true });
-  if (found.length === 0) throw new ForbiddenAddress(`${hostname} has no address`);
+  if (found.length === 0) throw new ForbiddenAddress(`${hostname} has no address.`);
   const wrong = mayBePrivate ? undefined : found.find(({ address }) => !isPublic(address));
-  if (wrong) throw new ForbiddenAddress(`${hostname} leads to ${wrong.address}, which is not a public address`);
+  if (wrong) throw new ForbiddenAddress(`${hostname} leads to ${wrong.address}, which is not a public address.`);
   return found;
 }
 
@@ -39,7 +39,7 @@ export async function requestPublic(
 ): Promise<ClientRequest> {
   const url = new URL(address);
   if (url.protocol !== 'https:' && !(mayBePrivate && url.protocol === 'http:'))
-    throw new ForbiddenAddress('only https addresses are called');
+    throw new ForbiddenAddress('Only https addresses are called.');
   const resolved = await resolvePublic(url.hostname, mayBePrivate);
   const [first] = resolved;
   const send = url.protocol === 'https:' ? httpsRequest : httpRequest;

@@ -3,6 +3,7 @@ import { addHeard, HEARD_AT_ONCE, HEARD_NOTHING, type Heard, hearUnits } from '@
 import { type ClaimedSource, claimSource, endPoll, keepPage } from '@deckround/store';
 import { atMost, type HeardUnit, InvalidSnapshot, readSnapshot } from '@deckround/telematics';
 import type { WorkerContext } from '../context.js';
+import { whyUnreached } from '../deliver/why-unreached.js';
 import { fetchPage, PageNotGiven } from './fetch-page.js';
 
 /** A sender that never comes to an end is left after so many pages. */
@@ -55,7 +56,7 @@ async function askAllPages(context: WorkerContext, shopId: string, source: Claim
     const backOff = Math.min(LONGEST_PAUSE_SECONDS, source.everySeconds * 2 ** Math.min(source.failures, 10));
     return {
       heard,
-      error: (error instanceof Error ? error.message : String(error)).slice(0, 500),
+      error: whyUnreached(error).slice(0, 500),
       nextPage: mayComeYet && page !== source.url ? page : null,
       pauseSeconds: Math.max(backOff, told?.retryAfterSeconds ?? 0),
     };

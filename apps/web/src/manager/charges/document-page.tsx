@@ -5,6 +5,7 @@ import type { ChargeDocument } from '../../data/types.js';
 import { FileButton } from '../../design/file-button.js';
 import { Scrolling } from '../../design/scrolling.js';
 import { useWords } from '../../words/words.js';
+import { isByTheHour, minutesOf } from './charged-time.js';
 import { documentName } from './charges-page.js';
 import { DraftActions } from './draft-actions.js';
 import { IssuedActions } from './issued-actions.js';
@@ -81,10 +82,19 @@ export function DocumentPage() {
 }
 
 function Lines({ document }: Pick<ChargeDocument, 'document'>) {
-  const { t, named } = useWords();
+  const { t, named, minutes } = useWords();
+  const { lines, charges, taxes, totals, currency } = document;
   // UN/ECE Recommendation 20: what has no short name here goes by its code.
   const unit = (code: string) => named(`unit.${code}`, code).trim();
-  const { lines, charges, taxes, totals, currency } = document;
+  const quantity = (line: (typeof lines)[number]) => {
+    const time = minutesOf(line);
+    return time === null ? `${line.quantity} ${unit(line.unitCode)}` : minutes(time);
+  };
+  const price = (line: (typeof lines)[number]) => {
+    if (isByTheHour(line)) return t('charges.price-an-hour', { price: line.unitPrice });
+    if (line.priceBase === '1') return line.unitPrice;
+    return t('charges.price-per', { price: line.unitPrice, base: line.priceBase, unit: unit(line.unitCode) });
+  };
   return (
     <Scrolling label={t('charges.lines')}>
       <table>
@@ -113,18 +123,8 @@ function Lines({ document }: Pick<ChargeDocument, 'document'>) {
                     .join(', ')}
                 </span>
               </td>
-              <td className="number">
-                {line.quantity} {unit(line.unitCode)}
-              </td>
-              <td className="number">
-                {line.priceBase === '1'
-                  ? line.unitPrice
-                  : t('charges.price-per', {
-                      price: line.unitPrice,
-                      base: line.priceBase,
-                      unit: unit(line.unitCode),
-                    })}
-              </td>
+              <td className="number">{quantity(line)}</td>
+              <td className="number">{price(line)}</td>
               <td className="number">{line.net}</td>
             </tr>
           ))}

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { api } from '../../data/api.js';
 import type { WebhookEndpoint, WebhookEndpointCreated } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
+import { KeptSentence } from '../../design/kept-sentence.js';
 import { Scrolling } from '../../design/scrolling.js';
 import { useWords } from '../../words/words.js';
 import { ShownOnce } from './new-connection.js';
@@ -45,8 +46,8 @@ export function Endpoint({ endpoint }: { readonly endpoint: WebhookEndpoint }) {
         </span>
       </p>
       {endpoint.disabledReason ? (
-        <p className="note straw" lang="en">
-          {endpoint.disabledReason}
+        <p className="note straw">
+          <KeptSentence text={endpoint.disabledReason} />
         </p>
       ) : endpoint.failingSince ? (
         <p className="note straw">{t('connect.failing', { when: moment(endpoint.failingSince) })}</p>
@@ -125,7 +126,9 @@ function Deliveries({ endpointId }: { readonly endpointId: string }) {
                       : t('connect.waits', { when: row.nextAttemptAt ? moment(row.nextAttemptAt) : '' })}
                   </td>
                   <td className="number">{number(row.attempts)}</td>
-                  <td lang="en">{[row.lastStatus, row.lastError].filter(Boolean).join(' ')}</td>
+                  <td>
+                    {row.lastStatus} {row.lastError === null ? null : <KeptSentence text={row.lastError} />}
+                  </td>
                 </tr>
               ))}
             </tbody>

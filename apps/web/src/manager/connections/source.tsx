@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { api } from '../../data/api.js';
 import type { TelematicsSource } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
+import { KeptSentence } from '../../design/kept-sentence.js';
 import { useWords } from '../../words/words.js';
 import { sourcesQuery } from './queries.js';
 
@@ -38,7 +39,7 @@ export function Source({ source }: { readonly source: TelematicsSource }) {
       </p>
       {source.lastError === null ? null : (
         <p className="note straw">
-          {t('connect.look-failed', { n: source.failures })} <span lang="en">{source.lastError}</span>
+          {t('connect.look-failed', { n: source.failures })} <KeptSentence text={source.lastError} />
         </p>
       )}
       <div className="row">

@@ -3,6 +3,7 @@ import { Link } from '@tanstack/react-router';
 import { everyPage } from '../../data/api.js';
 import { machinesQuery, sitesQuery } from '../../data/queries.js';
 import type { TelematicsSource, TelematicsUnit } from '../../data/types.js';
+import { KeptSentence } from '../../design/kept-sentence.js';
 import { Scrolling } from '../../design/scrolling.js';
 import { useWords } from '../../words/words.js';
 import { sourcesQuery } from '../connections/queries.js';
@@ -137,9 +138,9 @@ function Sources({ sources }: { readonly sources: readonly TelematicsSource[] })
             {source.name}:{' '}
             {source.lastPollAt === null ? t('heard.not-asked') : t('heard.asked', { when: moment(source.lastPollAt) })}
             {source.lastError === null ? null : (
-              <span className="fault" lang="en">
+              <span className="fault">
                 {' '}
-                {source.lastError}
+                <KeptSentence text={source.lastError} />
               </span>
             )}
           </li>

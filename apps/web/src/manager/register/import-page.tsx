@@ -20,6 +20,8 @@ const NAMES = [
   'technicians.csv',
   'parts.csv',
   'blackouts.csv',
+  'machine_moves.csv',
+  'weather.csv',
 ];
 
 /** A register from CSV files: every fault is shown with its place, and what would change, before anything does. */

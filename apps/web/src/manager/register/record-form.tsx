@@ -84,6 +84,7 @@ export function RecordForm({ name, kind, row }: Props) {
         setTheirs(await api.get<Row>(`/v1/${kind.path}/${row.id}`));
     },
   });
+  const [isSure, setSure] = useState(false);
   const remove = useMutation({
     mutationFn: () => api.remove(`/v1/${kind.path}/${row!.id}`),
     onSuccess: async () => {
@@ -156,7 +157,7 @@ export function RecordForm({ name, kind, row }: Props) {
           </div>
         </div>
       )}
-      {theirs === null ? <Failure error={save.error} /> : null}
+      {theirs === null ? <Failure error={save.error ?? remove.error} /> : null}
       {save.isSuccess ? <p role="status">{t('register.saved')}</p> : null}
       {canWrite ? (
         <div className="row">
@@ -172,8 +173,13 @@ export function RecordForm({ name, kind, row }: Props) {
       ) : null}
       {kind.canRemove && row !== null ? (
         <p>
-          <button type="button" className="press-plain" onClick={() => remove.mutate()}>
-            {t('register.remove')}
+          <button
+            type="button"
+            className="press-plain"
+            disabled={remove.isPending}
+            onClick={() => (isSure ? remove.mutate() : setSure(true))}
+          >
+            {t(isSure ? 'register.remove-sure' : 'register.remove')}
           </button>
         </p>
       ) : null}

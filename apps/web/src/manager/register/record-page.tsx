@@ -27,7 +27,20 @@ export function RecordPage() {
   // How amounts are typed is the shop's currency to say.
   const shop = useShop();
   if (!data || !shop) return <h1>{t('wait')}</h1>;
-  if (isNew ? !kind.canCreate : !row) return <h1>{t('not-found.title')}</h1>;
+  const back = (
+    <p>
+      <Link to="/register/$kind" params={{ kind: name }}>
+        ← {t(`kind.${name}`)}
+      </Link>
+    </p>
+  );
+  if (isNew ? !kind.canCreate : !row)
+    return (
+      <div className="stack">
+        {back}
+        <h1>{t('not-found.title')}</h1>
+      </div>
+    );
   const title = row?.['title'] === undefined ? undefined : words.work(row as never);
   // What has no name of its own goes by what the list shows first: an order by its part, an absence by who is away.
   const first = kind.fields.find((field) => field.column)!;
@@ -39,11 +52,7 @@ export function RecordPage() {
   return (
     <div className="stack" style={{ maxWidth: '56rem' }}>
       <title>{t('register.page')}</title>
-      <p>
-        <Link to="/register/$kind" params={{ kind: name }}>
-          ← {t(`kind.${name}`)}
-        </Link>
-      </p>
+      {back}
       <h1>{heading}</h1>
       {name === 'machines' && row ? (
         <p>

@@ -10,6 +10,8 @@ import { shownValue } from './row-values.js';
 import { useLabels } from './use-labels.js';
 
 const FIRST = 50;
+/** More of them do not stand side by side on a phone. */
+const FEW_COLUMNS = 3;
 const isNumber = ({ kind }: Field) => ['whole', 'decimal', 'money', 'hours'].includes(kind as string);
 
 /** What the shop has on record: one kind at a time, with a search through everything shown. */
@@ -74,7 +76,7 @@ export function RegisterPage() {
       ) : null}
       {rows.length > 0 ? (
         <Scrolling label={t(`kind.${name}`)}>
-          <table>
+          <table className={columns.length > FEW_COLUMNS ? 'stacked' : undefined}>
             <thead>
               <tr>
                 {columns.map((field) => (
@@ -89,13 +91,17 @@ export function RegisterPage() {
                 <tr key={row.id}>
                   {columns.map((field, index) =>
                     index === 0 ? (
-                      <th key={field.name} scope="row">
+                      <th key={field.name} scope="row" data-whole>
                         <Link to="/register/$kind/$id" params={{ kind: name, id: row.id }}>
                           {text(row, field)}
                         </Link>
                       </th>
                     ) : (
-                      <td key={field.name} className={isNumber(field) ? 'number' : undefined}>
+                      <td
+                        key={field.name}
+                        className={isNumber(field) ? 'number' : undefined}
+                        data-head={t(fieldWord(field.name))}
+                      >
                         {text(row, field)}
                       </td>
                     ),

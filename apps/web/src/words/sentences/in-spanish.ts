@@ -1,4 +1,5 @@
 import { CATALOGUE } from './catalogue-es.js';
+import { CONNECTIONS } from './connections-es.js';
 import { LEARNED } from './learned-es.js';
 import { RECORDS } from './records-es.js';
 import { REFUSALS } from './refusals-es.js';
@@ -8,7 +9,7 @@ type Sentence = readonly [english: string, spanish: string];
 /** What stands in a slot goes on into no other sentence. */
 const WITHIN_A_SENTENCE = '(?:(?!\\. \\p{Lu}).)';
 
-export const SENTENCES: readonly Sentence[] = [...CATALOGUE, ...LEARNED, ...RECORDS, ...REFUSALS];
+export const SENTENCES: readonly Sentence[] = [...CATALOGUE, ...CONNECTIONS, ...LEARNED, ...RECORDS, ...REFUSALS];
 
 const whole = new Map(SENTENCES.filter(([english]) => !english.includes('{')));
 // The one with the most words of its own first: `{n} failures` must not take what belongs to a longer one.
