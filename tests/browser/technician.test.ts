@@ -58,6 +58,7 @@ browserStory('the technician', { isPlanned: true }, (stage) => {
       await page.getByLabel('Name of whoever signs').fill('Sorrel Ashby');
       await page.getByRole('button', { name: 'Finish and sign' }).click();
       await page.getByText('This visit is finished.').waitFor();
+      expect(await page.getByRole('button', { name: 'Start the time' }).count()).toBe(0);
       records += 2;
       expect(records).toBeGreaterThanOrEqual(23);
       await page.getByText(`${records} records kept here`).click();

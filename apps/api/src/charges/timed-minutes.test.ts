@@ -1,5 +1,6 @@
+import type { Tx } from '@deckround/store';
 import { describe, expect, it } from '@jest/globals';
-import { workedMinutes } from './timed-minutes.js';
+import { timedMinutes, workedMinutes } from './timed-minutes.js';
 
 const span = (technicianId: string | null, from: string, to: string) => ({
   technicianId,
@@ -18,5 +19,13 @@ describe('minutes timed at a site', () => {
     ];
     expect(workedMinutes(spans)).toBe(45 + 30 + 10);
     expect(workedMinutes([])).toBe(0);
+  });
+
+  it('are none where the clock was pressed twice at once: the work is charged by its standard minutes', async () => {
+    const done = [{ id: 'w', minutes: 20 }];
+    const timed = (...spans: unknown[]) =>
+      timedMinutes({ workTime: { findMany: async () => spans } } as unknown as Tx, 'v', done, new Map());
+    expect([...(await timed(span('a', '09:00:00', '09:00:20')))]).toEqual([]);
+    expect([...(await timed(span('a', '09:00:00', '09:01:00')))]).toEqual([['w', 1]]);
   });
 });

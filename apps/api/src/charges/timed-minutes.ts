@@ -11,7 +11,7 @@ interface Work {
  * Minutes that were timed at the site, shared over the work done in proportion to its standard minutes, to the whole
  * minute and without losing one. What a person states of a piece of work comes first and takes part of the time.
  *
- * @returns minutes by work; empty when nothing was timed
+ * @returns minutes by work; empty when nothing was timed, or not a minute: a clock pressed twice has timed no work
  */
 export async function timedMinutes(
   tx: Tx,
@@ -20,10 +20,11 @@ export async function timedMinutes(
   stated: ReadonlyMap<string, { readonly minutes?: number | undefined }>,
 ): Promise<ReadonlyMap<string, number>> {
   const spans = await tx.workTime.findMany({ where: { visitId }, orderBy: { startedAt: 'asc' } });
-  if (spans.length === 0) return new Map();
+  const worked = workedMinutes(spans);
+  if (worked === 0) return new Map();
   const open = done.filter((work) => stated.get(work.id)?.minutes === undefined);
   const taken = [...stated.values()].reduce((sum, { minutes }) => sum + (minutes ?? 0), 0);
-  const left = Math.max(0, workedMinutes(spans) - taken);
+  const left = Math.max(0, worked - taken);
   const weights = open.map((work) => Math.max(1, work.minutes));
   return new Map(shareOut(left, weights).map((minutes, index) => [open[index]!.id, minutes]));
 }

@@ -40,7 +40,7 @@ export function VisitPage() {
       <FileButton path={`/v1/visits/${visit.id}/visit-sheet.pdf${queryOf({ language })}`}>
         {t('print.visit-sheet')}
       </FileButton>
-      <WorkClock visit={visit} />
+      <WorkClock visit={visit} isFinished={isFinished} />
       <MachineList day={day} visit={visit} kept={kept} />
       {isFinished ? (
         <p className="note" role="status">
@@ -103,8 +103,8 @@ function MachineList({
   );
 }
 
-/** Start and stop; the span is recorded when it is stopped. The start survives a reload. */
-function WorkClock({ visit }: { readonly visit: FieldVisit }) {
+/** Start and stop; the span is recorded when it is stopped. The start survives a reload. Once finished, none begins. */
+function WorkClock({ visit, isFinished }: { readonly visit: FieldVisit; readonly isFinished: boolean }) {
   const { t, time } = useWords();
   const kept = stored<string>(`deckround.work.${visit.id}`);
   const [startedAt, setStartedAt] = useState(kept.read());
@@ -120,6 +120,7 @@ function WorkClock({ visit }: { readonly visit: FieldVisit }) {
     kept.clear();
     setStartedAt(null);
   };
+  if (startedAt === null && isFinished) return null;
   return startedAt === null ? (
     <button type="button" className="press" onClick={start}>
       {t('at.start')}

@@ -966,6 +966,7 @@ export const en = {
   'calendar.read': 'last read {when}.',
   'calendar.never-read': 'not read yet.',
   'calendar.revoke': 'Revoke it',
+  'agreement.allowance': '{n, plural, one {once a year} other {# times a year}}',
   'kind.people': 'People',
   'kind.absences': 'Absences',
   'kind.blackouts': 'Blocked days',
@@ -1119,7 +1120,7 @@ export const en = {
   'charges.coverage.goodwill': 'goodwill',
   'charges.before-tax': 'Before tax',
   'charges.tax': '{jurisdiction} {percent} % of {base}',
-  'charges.untaxed': 'Untaxed, {base} {reason}',
+  'charges.untaxed': 'Untaxed, {base}{reason, select, none {} other {: {reason}}}',
   'charges.note': 'Note on the document',
   'charges.issue': 'Issue it',
   'charges.again': 'Reckon it again',
@@ -1390,7 +1391,7 @@ export const en = {
   'heard.sentence':
     '{open, plural, =0 {{n, plural, =0 {No machine has been heard from} other {Every machine heard from is known}}} one {One machine heard from is not known} other {# machines heard from are not known}}',
   'heard.none':
-    'Other systems send the hours of machines here (telematics, ISO 15143-3). Nothing has come yet: give the sender a key with the scope “telematics”, or name its address as a source, as the interface’s document says.',
+    'Other systems send the hours of machines here (telematics, ISO 15143-3). Nothing has come yet: give the sender a key that may send what machines report, or let it be asked again and again.',
   'heard.what':
     'Hours of a known machine enter by themselves. Say which machine the others are: their last reading enters at once, later ones follow.',
   'heard.label': 'called {label}',

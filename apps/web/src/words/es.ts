@@ -971,6 +971,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'calendar.read': 'leída por última vez {when}.',
   'calendar.never-read': 'aún no leída.',
   'calendar.revoke': 'Anularla',
+  'agreement.allowance': '{n, plural, one {una vez al año} other {# veces al año}}',
   'kind.people': 'Personas',
   'kind.absences': 'Ausencias',
   'kind.blackouts': 'Días bloqueados',
@@ -1071,7 +1072,7 @@ export const es: Readonly<Record<WordKey, string>> = {
     '{n, plural, one {Hay que pedir # pieza,} other {Hay que pedir # piezas, la primera}} a más tardar el {day}',
   'orders.none': 'No hay que pedir ninguna pieza',
   'orders.within': 'para el trabajo de',
-  'orders.by': 'Pedir antes del',
+  'orders.by': 'Pedir a más tardar el',
   'orders.late': 'tarde para su visita',
   'orders.part': 'Pieza',
   'orders.needed': 'Hace falta',
@@ -1127,7 +1128,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'charges.coverage.goodwill': 'cortesía',
   'charges.before-tax': 'Antes de impuestos',
   'charges.tax': '{jurisdiction} {percent} % de {base}',
-  'charges.untaxed': 'Sin impuesto, {base} {reason}',
+  'charges.untaxed': 'Sin impuesto, {base}{reason, select, none {} other {: {reason}}}',
   'charges.note': 'Nota en el documento',
   'charges.issue': 'Emitirlo',
   'charges.again': 'Calcularlo otra vez',
@@ -1403,7 +1404,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'heard.sentence':
     '{open, plural, =0 {{n, plural, =0 {Ninguna máquina ha informado} other {Todas las máquinas que informan son conocidas}}} one {Una máquina que informa no es conocida} other {# máquinas que informan no son conocidas}}',
   'heard.none':
-    'Otros sistemas envían aquí las horas de las máquinas (telemática, ISO 15143-3). Aún no ha llegado nada: dé al remitente una clave con el alcance “telematics”, o indique su dirección como fuente, según el documento de la interfaz.',
+    'Otros sistemas envían aquí las horas de las máquinas (telemática, ISO 15143-3). Aún no ha llegado nada: dé al remitente una clave que pueda enviar lo que informan las máquinas, o haga que se le consulte una y otra vez.',
   'heard.what':
     'Las horas de una máquina conocida entran solas. Diga qué máquina son las demás: su última lectura entra enseguida y las siguientes también.',
   'heard.label': 'llamada {label}',

@@ -151,7 +151,7 @@ function Lines({ document }: Pick<ChargeDocument, 'document'>) {
                       percent: tax.rate.percent,
                       base: tax.base,
                     })
-                  : t('charges.untaxed', { base: tax.base, reason: tax.reason ?? '' })}
+                  : t('charges.untaxed', { base: tax.base, reason: tax.reason || 'none' })}
               </th>
               <td className="number">{tax.tax}</td>
             </tr>

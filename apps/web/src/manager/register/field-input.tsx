@@ -143,14 +143,19 @@ interface SelectProps {
 }
 
 function RowSelect({ source, label, valueName, ...select }: SelectProps) {
-  const { named } = useWords();
+  const { named, sentence } = useWords();
+  const nameOf = (row: Row) => {
+    const name = String(row[label]);
+    if (valueName === 'code') return named(`class.${row['code']}`, name);
+    return label === 'description' ? sentence(name) : name;
+  };
   const rows = (useQuery(source).data ?? []) as Row[];
   return (
     <select {...select}>
       <option value="">–</option>
       {rows.map((row) => (
         <option key={row.id} value={String(row[valueName])}>
-          {valueName === 'code' ? named(`class.${row['code']}`, String(row[label])) : String(row[label])}
+          {nameOf(row)}
         </option>
       ))}
     </select>

@@ -16,11 +16,29 @@ interface Props {
   readonly onChange: (value: Included[]) => void;
 }
 
-/** Which kinds of work an agreement includes. */
+/** Which kinds of work an agreement includes: to be ticked, or what was ticked where nothing can be changed. */
 export function IncludedItems({ label, value, isFixed, onChange }: Props) {
   const words = useWords();
   const items = useQuery(serviceItemsQuery).data ?? [];
   const titles = new Map(items.map((item) => [item.code, item.title]));
+  if (isFixed)
+    return (
+      <section className={style.windows}>
+        <h2>{label}</h2>
+        <ul>
+          {value
+            .filter(({ included }) => included)
+            .map(({ itemCode, yearlyAllowance }) => (
+              <li key={itemCode}>
+                {words.work({ code: itemCode, title: titles.get(itemCode) ?? itemCode })}
+                {yearlyAllowance === null ? null : (
+                  <span className="pencil"> {words.t('agreement.allowance', { n: yearlyAllowance })}</span>
+                )}
+              </li>
+            ))}
+        </ul>
+      </section>
+    );
   return (
     <fieldset className={style.windows}>
       <legend className="small">{label}</legend>
@@ -28,7 +46,6 @@ export function IncludedItems({ label, value, isFixed, onChange }: Props) {
         <label key={code} className="check">
           <input
             type="checkbox"
-            disabled={isFixed}
             checked={value.some((each) => each.itemCode === code && each.included)}
             onChange={(event) =>
               onChange(

@@ -42,12 +42,11 @@ export function RecordPage() {
       </div>
     );
   const title = row?.['title'] === undefined ? undefined : words.work(row as never);
+  const description = row?.['description'] === undefined ? undefined : words.sentence(String(row['description']));
   // What has no name of its own goes by what the list shows first: an order by its part, an absence by who is away.
   const first = kind.fields.find((field) => field.column)!;
   const heading = row
-    ? String(
-        row['name'] ?? title ?? row['description'] ?? row['code'] ?? shownValue(first, row[first.name], words, labelOf),
-      )
+    ? String(row['name'] ?? title ?? description ?? row['code'] ?? shownValue(first, row[first.name], words, labelOf))
     : t(`register.new-of.${name}`);
   return (
     <div className="stack" style={{ maxWidth: '56rem' }}>

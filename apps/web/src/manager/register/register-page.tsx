@@ -28,8 +28,11 @@ export function RegisterPage() {
   const [shown, setShown] = useState(FIRST);
   if (error) throw error;
   const columns = kind.fields.filter((field) => field.column);
-  const text = (row: Row, field: Field) =>
-    field.name === 'title' ? words.work(row as never) : shownValue(field, row[field.name], words, labelOf);
+  const text = (row: Row, field: Field) => {
+    if (field.name === 'title') return words.work(row as never);
+    if (field.name === 'description') return words.sentence(String(row[field.name]));
+    return shownValue(field, row[field.name], words, labelOf);
+  };
   const rows = ((data ?? []) as Row[]).filter((row) => {
     const needle = wanted.trim().toLowerCase();
     return needle === '' || columns.some((field) => text(row, field).toLowerCase().includes(needle));

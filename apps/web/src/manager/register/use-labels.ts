@@ -4,7 +4,7 @@ import type { Field, Kind, Row } from './kinds.js';
 
 /** What rows of other kinds are called, for fields that name them. */
 export function useLabels(kind: Kind): (field: Field, value: unknown) => string {
-  const { named } = useWords();
+  const { named, sentence } = useWords();
   const fields = kind.fields.flatMap((field) =>
     typeof field.kind === 'object' && 'from' in field.kind ? [{ name: field.name, ...field.kind }] : [],
   );
@@ -15,6 +15,7 @@ export function useLabels(kind: Kind): (field: Field, value: unknown) => string 
     const rows = (answers[index]?.data ?? []) as Row[];
     const row = rows.find((each) => each[source?.value ?? 'id'] === value);
     const label = row === undefined ? String(value ?? '') : String(row[source!.label]);
-    return field.name === 'machineClass' ? named(`class.${value}`, label) : label;
+    if (field.name === 'machineClass') return named(`class.${value}`, label);
+    return source?.label === 'description' ? sentence(label) : label;
   };
 }
