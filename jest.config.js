@@ -8,6 +8,7 @@ export default {
   moduleNameMapper: {
     '^@deckround/(contracts|client|billing|calendar|telematics|usage|upkeep|reliability|learning|routing|partition|planning|register|register-store|catalogue|demo|store|jobs|platform)$':
       '<rootDir>/libs/$1/src/index.ts',
+    '^@deckround/catalogue/spanish$': '<rootDir>/libs/catalogue/src/spanish/index.ts',
     '^@deckround/(api|worker)$': '<rootDir>/apps/$1/src/index.ts',
     '^(\\.{1,2}/.*)\\.js$': '$1',
   },

@@ -7,7 +7,10 @@ import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 const home = dirname(fileURLToPath(import.meta.url));
 const site = join(home, 'dist/site');
 const index = join(site, 'index.html');
-const SOURCES = ['src', 'public', 'index.html', 'vite.config.js', 'county-outlines.js', 'package.json', 'build.mjs'];
+const SOURCES = [
+  ...['src', 'public', 'index.html', 'vite.config.js', 'county-outlines.js', 'package.json', 'build.mjs'],
+  '../../libs/catalogue/src/spanish',
+];
 const COMPRESSED = new Set(['.js', '.css', '.html', '.svg', '.json', '.webmanifest']);
 
 if (!existsSync(index) || newest(SOURCES.map((name) => join(home, name))) > statSync(index).mtimeMs) {

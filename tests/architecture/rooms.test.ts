@@ -55,6 +55,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   ],
   'apps/api': [
     'contracts',
+    'catalogue/spanish',
     'billing',
     'calendar',
     'telematics',
@@ -74,7 +75,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'routing',
     'worker',
   ],
-  'apps/web': ['contracts'],
+  // Types of the wire, and the Spanish of what a shop starts with: data alone.
+  'apps/web': ['contracts', 'catalogue/spanish'],
   'apps/cli': [
     'platform',
     'store',

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { CLASSES, MANUAL_FIRST, PARTS, SERVICE_ITEMS, SYMPTOMS } from '@deckround/catalogue';
+import { TITLES } from '@deckround/catalogue/spanish';
 import { assumptionsOf } from '@deckround/learning';
 import { compareGrades, sampleOf } from '@deckround/reliability';
 import { describe, expect, it } from '@jest/globals';
@@ -41,6 +42,7 @@ describe('what the service says in whole sentences', () => {
   it('has its Spanish for all that the starter catalogue says', () => {
     expect(CATALOGUE_TEXTS.length).toBeGreaterThan(100);
     expect([...new Set(CATALOGUE_TEXTS)].filter((text) => inSpanish(text) === null)).toEqual([]);
+    expect(Object.keys(TITLES).sort()).toEqual([...new Set(SERVICE_ITEMS.map((item) => item.code))].sort());
   });
 
   it('has its Spanish for every refusal that its code alone does not explain, and every faulty field', () => {

@@ -1,4 +1,5 @@
 import { createRequire } from 'node:module';
+import { CLASSES, MANUAL_FIRST, SERVICE_ITEMS } from '@deckround/catalogue';
 import { stoppedClock } from '@deckround/platform';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
@@ -8,6 +9,12 @@ import { runningApi } from '../support/running-api.js';
 import { WEEK } from '../support/small-shop.js';
 
 const jsqr = createRequire(import.meta.url)('jsqr') as typeof import('jsqr')['default'];
+
+const CATALOGUE_TEXTS = [
+  MANUAL_FIRST,
+  ...CLASSES.flatMap((each) => each.preparations.flatMap((one) => one.cautions)),
+  ...SERVICE_ITEMS.flatMap((item) => [item.title, ...item.cautions, ...item.steps]),
+];
 
 let database: TestDatabase;
 let api: Awaited<ReturnType<typeof runningApi>>;
@@ -81,6 +88,15 @@ describe('printed sheets', () => {
     const step = lines.findIndex((line) => line.startsWith('1. '));
     expect(caution).toBeGreaterThan(0);
     expect(step).toBeGreaterThan(caution);
+    // Whoever reads Spanish reads the cautions in Spanish too.
+    const textOf = (pdf: Buffer) => linesOf(pdf).flat().join(' ').replace(/\s+/g, ' ');
+    const inEnglish = (sheet: string) => CATALOGUE_TEXTS.filter((each) => sheet.includes(each));
+    const spanish = textOf(await pdfOf('technician', `/v1/visits/${visit.id}/visit-sheet.pdf?language=es`));
+    expect(spanish).toContain(
+      'El manual de la propia máquina, las normas locales y la práctica autorizada van primero',
+    );
+    expect(inEnglish(textOf(bytes)).length).toBeGreaterThan(5);
+    expect(inEnglish(spanish)).toEqual([]);
     const supervisor = await api.signIn('supervisor');
     expect((await supervisor.get(`/v1/visits/${visit.id}/visit-sheet.pdf`)).status).toBe(403);
   });

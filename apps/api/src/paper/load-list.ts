@@ -43,7 +43,7 @@ function loadList(pdf: Pdf, { shop, technician, date, route, visits }: Day, addr
   const load = (route?.load ?? []) as unknown as LoadLine[];
   if (load.length === 0) line(pdf, words.nothingToLoad);
   for (const { quantity, unit, name, missing } of load)
-    tickLine(pdf, `${words.number(quantity)} ${unit}`, name, {
+    tickLine(pdf, words.amount(quantity, unit), words.said(name), {
       mark: missing > 0 ? words.missing(words.number(missing)) : '',
     });
   subheading(pdf, words.stops);

@@ -1,5 +1,9 @@
-/** Words on printed sheets. Titles, steps and cautions come as the shop has them. */
+import { catalogueInSpanish } from './catalogue-in-spanish.js';
+
+/** Words on printed sheets. */
 const EN = {
+  set: (n: number): string => (n === 1 ? 'set' : 'sets'),
+  pair: (n: number): string => (n === 1 ? 'pair' : 'pairs'),
   loadList: 'Load list',
   visitSheet: 'Visit sheet',
   leave: (from: string, to: string) => `Leave ${from}, back ${to}`,
@@ -29,6 +33,8 @@ const EN = {
 type PaperTexts = typeof EN;
 
 const ES: PaperTexts = {
+  set: (n) => (n === 1 ? 'juego' : 'juegos'),
+  pair: (n) => (n === 1 ? 'par' : 'pares'),
   loadList: 'Lista de carga',
   visitSheet: 'Hoja de visita',
   leave: (from, to) => `Salida ${from}, regreso ${to}`,
@@ -64,6 +70,10 @@ export interface PaperWords extends PaperTexts {
   time(instant: string, timeZone: string): string;
   slot(from: string, to: string, timeZone: string): string;
   number(value: number): string;
+  /** So much of a part: `7 ×`, `2 sets`, `14 l`. */
+  amount(quantity: number, unit: string): string;
+  /** Titles, steps and cautions of the starter catalogue in the reader's language; a shop's own as it has them. */
+  said(text: string): string;
 }
 
 export function paperWords(language: 'en' | 'es'): PaperWords {
@@ -80,12 +90,17 @@ export function paperWords(language: 'en' | 'es'): PaperWords {
     new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23', timeZone }).format(
       new Date(instant),
     );
+  const texts = language === 'es' ? ES : EN;
+  const unitOf = (quantity: number, unit: string) =>
+    unit === 'each' ? '×' : unit === 'set' || unit === 'pair' ? texts[unit](quantity) : unit;
   return {
-    ...(language === 'es' ? ES : EN),
+    ...texts,
     language,
     day: (date) => dayFormat.format(new Date(`${date}T00:00:00Z`)),
     time,
     slot: (from, to, timeZone) => `${time(from, timeZone)}–${time(to, timeZone)}`,
     number: (value) => numberFormat.format(value),
+    amount: (quantity, unit) => `${numberFormat.format(quantity)} ${unitOf(quantity, unit)}`,
+    said: (text) => (language === 'es' ? (catalogueInSpanish(text) ?? text) : text),
   };
 }

@@ -22,7 +22,7 @@ export function drawVisitSheet(day: Day, visit: DayVisit, address: string, words
       address,
       scan: words.scan,
     });
-    framed(pdf, manualFirst);
+    framed(pdf, words.said(manualFirst));
     if (site.gateNotes) line(pdf, `${words.gate}: ${site.gateNotes}`);
     if (site.cautions) framed(pdf, site.cautions);
     for (const machine of visit.machines) machineOf(pdf, machine, site.timeZone, shop.units, words);
@@ -54,24 +54,25 @@ function machineOf(pdf: Pdf, machine: DayMachine, timeZone: string, units: strin
   }
   if (machine.notes) line(pdf, machine.notes);
   subheading(pdf, words.before);
-  for (const caution of machine.cautions) tickLine(pdf, '', caution, { size: 11 });
+  for (const caution of machine.cautions) tickLine(pdf, '', words.said(caution), { size: 11 });
   for (const item of machine.items) {
     needs(pdf, 60);
     pdf.y += 4;
-    tickLine(pdf, item.title, `${item.minutes} min`, { size: 13 });
-    for (const [index, step] of item.steps.entries()) line(pdf, `${index + 1}. ${step}`, { indent: 25 });
+    tickLine(pdf, words.said(item.title), `${item.minutes} min`, { size: 13 });
+    for (const [index, step] of item.steps.entries()) line(pdf, `${index + 1}. ${words.said(step)}`, { indent: 25 });
     for (const { what, ftLb, nm, note } of item.torques) {
       const figures = [span(ftLb, 'ft-lb', words), span(nm, 'N·m', words)].filter((each) => each !== null);
       if (units === 'metric') figures.reverse();
-      const told = figures.length > 0 ? [figures.join(' = '), note] : [note || words.torqueManual];
-      line(pdf, `${what}: ${told.filter(Boolean).join('; ')}`, {
+      const told =
+        figures.length > 0 ? [figures.join(' = '), words.said(note)] : [words.said(note) || words.torqueManual];
+      line(pdf, `${words.said(what)}: ${told.filter(Boolean).join('; ')}`, {
         indent: 25,
         size: 13,
         bold: true,
       });
     }
     for (const { quantity, unit, name: part } of item.parts)
-      tickLine(pdf, `${words.number(quantity)} ${unit}`, part, { size: 11, indent: 25 });
+      tickLine(pdf, words.amount(quantity, unit), words.said(part), { size: 11, indent: 25 });
   }
 }
 

@@ -1,5 +1,5 @@
 /** What the starter catalogue says of cautions, steps, torques, consumables and parts: English, then Spanish. */
-export const CATALOGUE: readonly (readonly [english: string, spanish: string])[] = [
+export const TEXTS: readonly (readonly [english: string, spanish: string])[] = [
   // Cautions
   [
     "The machine's own manual, local codes and licensed practice come first; nothing here replaces them.",

@@ -1,0 +1,23 @@
+/** Titles of the catalogue's work, by its code. */
+export const TITLES = {
+  'change-engine-oil': 'Cambiar aceite y filtro del motor',
+  'change-hydraulic-oil': 'Cambiar aceite y filtro hidráulicos',
+  'check-before-first-cut': 'Revisión antes del primer corte',
+  'check-fasteners': 'Revisar tornillería, guardas y plataforma',
+  'check-tyres': 'Revisar llantas y presiones',
+  'clean-air-filter': 'Revisar y limpiar filtro de aire',
+  'grease-driveline': 'Engrasar transmisión y revisar caja',
+  'grease-spindles': 'Engrasar husillos',
+  'inspect-belts': 'Revisar correas y tensores',
+  'inspect-spindle-bearings': 'Revisar juego, ruido y calor de rodamientos de husillo',
+  'level-deck': 'Nivelar la plataforma y ajustar su inclinación',
+  'overhaul-before-storage': 'Revisión general antes de guardar',
+  'replace-air-filter': 'Cambiar filtro de aire',
+  'replace-blades': 'Cambiar cuchillas',
+  'replace-deck-belt': 'Cambiar correa de la plataforma',
+  'replace-spark-plugs': 'Cambiar bujías y filtro de combustible',
+  'replace-spindle-bearings': 'Cambiar rodamientos de husillo',
+  'service-battery': 'Limpiar bornes de batería, revisar carga',
+  'sharpen-blades': 'Afilar y balancear cuchillas',
+  'test-interlock': 'Probar interruptores de seguridad y paro de cuchillas',
+} as const;
