@@ -38,6 +38,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'libs/demo': ['catalogue', 'register', 'register-store', 'store'],
   'apps/worker': [
     'calendar',
+    'catalogue',
     'telematics',
     'contracts',
     'platform',
@@ -55,7 +56,6 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   ],
   'apps/api': [
     'contracts',
-    'catalogue/spanish',
     'billing',
     'calendar',
     'telematics',

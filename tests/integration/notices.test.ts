@@ -76,7 +76,7 @@ describe('a notice', () => {
     expect(mail!.parts[0]!.text.replace(/[\u00a0\u202f]/g, ' ')).toContain(
       'Small shop va a Site S1 el lunes, 9 de junio, entre las 8:30 a.m. y las 9:30 a.m.',
     );
-    expect(mail!.parts[0]!.text).toContain('- M1: Sharpen blades');
+    expect(mail!.parts[0]!.text).toContain('- M1: Afilar y balancear cuchillas');
     const calendar = new ICAL.Component(ICAL.parse(mail!.parts[1]!.text));
     expect(mail!.parts[1]!.type).toMatch(/^text\/calendar/);
     const event = new ICAL.Event(calendar.getFirstSubcomponent('vevent')!);
@@ -103,7 +103,7 @@ describe('a notice', () => {
     const [mail] = mailsTo('quiet@green.example');
     expect(mail!.headers.subject).toBe('Small shop: visit to Site S1 on Wednesday, June 10 is done');
     expect(mail!.parts[0]!.text).toMatch(/Done:\r?\n- M1: Grease spindles\r?\n/);
-    expect(mail!.parts[0]!.text).toMatch(/Left for later:\r?\n- M1: Sharpen blades\r?\n/);
+    expect(mail!.parts[0]!.text).toMatch(/Left for later:\r?\n- M1: Sharpen and balance blades\r?\n/);
   });
 
   it('tells of a promise given up, with a calendar that cancels it', async () => {

@@ -16,7 +16,7 @@ export async function plannedVisit(store: Store, { shopId, siteIds, machineIds }
     });
     const machine = { machineId: machineIds.get('M1')! };
     for (const [code, title, minutes] of [
-      ['sharpen-blades', 'Sharpen blades', 40],
+      ['sharpen-blades', 'Sharpen and balance blades', 40],
       ['grease-spindles', 'Grease spindles', 25],
     ] as const) {
       const serviceItem = await tx.serviceItem.findFirstOrThrow({

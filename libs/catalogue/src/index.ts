@@ -1,3 +1,4 @@
+export { catalogueInSpanish } from './catalogue-in-spanish.js';
 export * from './catalogue-item.js';
 export { MANUAL_FIRST } from './cautions.js';
 export { CLASSES } from './classes.js';

@@ -1,4 +1,4 @@
-import { catalogueInSpanish } from './catalogue-in-spanish.js';
+import { catalogueInSpanish } from '@deckround/catalogue';
 
 /** Words on printed sheets. */
 const EN = {

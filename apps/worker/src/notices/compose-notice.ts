@@ -1,7 +1,7 @@
 import { writeCalendar } from '@deckround/calendar';
 import { visitCalendar } from '@deckround/register-store';
 import type { NoticeType, Prisma, Tx } from '@deckround/store';
-import { NOTICE_WORDS, type NoticeFacts, type NoticeLanguage } from './words.js';
+import { NOTICE_WORDS, type NoticeFacts, type NoticeLanguage, type NoticeWords } from './words.js';
 
 export interface ComposedNotice {
   /** Senders show the shop's name. */
@@ -28,9 +28,7 @@ export async function composeNotice(tx: Tx, noticeId: string): Promise<ComposedN
   const type = row.event.type as NoticeType;
   const words = NOTICE_WORDS[contact.language as NoticeLanguage];
   const facts =
-    type === 'stopgap.limit-near'
-      ? await stopgapFacts(tx, row, words.locale)
-      : await visitFacts(tx, row, words.locale, type);
+    type === 'stopgap.limit-near' ? await stopgapFacts(tx, row, words.locale) : await visitFacts(tx, row, words, type);
   if (facts === null) return null;
   const calendar = type === 'stopgap.limit-near' ? null : await visitCalendar(tx, row.subjectId);
   return {
@@ -46,16 +44,19 @@ function none({ contact: { site } }: Row) {
   return { shop: site.shop.name, site: site.name, promised: null, time: '', work: [], left: [] };
 }
 
-async function visitFacts(tx: Tx, row: Row, locale: string, type: NoticeType): Promise<NoticeFacts | null> {
+async function visitFacts(tx: Tx, row: Row, words: NoticeWords, type: NoticeType): Promise<NoticeFacts | null> {
   const visit = await tx.visit.findUnique({
     where: { id: row.subjectId },
     include: { visitItems: { include: { machine: true }, orderBy: [{ machine: { code: 'asc' } }, { title: 'asc' }] } },
   });
   if (!visit) return null;
   const { timeZone } = row.contact.site;
+  const { locale } = words;
   const time = clock(locale, timeZone);
   const of = (states: readonly string[]) =>
-    visit.visitItems.filter((item) => states.includes(item.state)).map((item) => `${item.machine.code}: ${item.title}`);
+    visit.visitItems
+      .filter((item) => states.includes(item.state))
+      .map((item) => `${item.machine.code}: ${words.work(item.title)}`);
   const isDone = type === 'visit.done';
   return {
     ...none(row),

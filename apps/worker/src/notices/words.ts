@@ -1,3 +1,4 @@
+import { catalogueInSpanish } from '@deckround/catalogue';
 import type { NoticeType } from '@deckround/store';
 
 export type NoticeLanguage = 'en' | 'es';
@@ -20,8 +21,10 @@ export interface NoticeFacts {
   readonly repairDay: string | null;
 }
 
-interface Words {
+export interface NoticeWords {
   readonly locale: string;
+  /** Work by its title: the starter catalogue's in the reader's language, a shop's own as it stands. */
+  readonly work: (title: string) => string;
   readonly subject: Readonly<Record<NoticeType, (facts: NoticeFacts) => string>>;
   /** Paragraphs and lists, top to bottom. */
   readonly body: Readonly<Record<NoticeType, (facts: NoticeFacts) => readonly string[]>>;
@@ -31,8 +34,9 @@ interface Words {
 const list = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : [[title, ...lines.map((line) => `- ${line}`)].join('\n')];
 
-const en: Words = {
+const en: NoticeWords = {
   locale: 'en-US',
+  work: (title) => title,
   subject: {
     'visit.promised': ({ shop, site, day }) => `${shop}: visit to ${site} on ${day}`,
     'visit.moved': ({ shop, site, day }) => `${shop}: visit to ${site} moved to ${day}`,
@@ -71,8 +75,9 @@ const en: Words = {
   footer: ({ shop, site }) => `You read this as a contact of ${site}. Tell ${shop} if you no longer want it.`,
 };
 
-const es: Words = {
+const es: NoticeWords = {
   locale: 'es-US',
+  work: (title) => catalogueInSpanish(title) ?? title,
   subject: {
     'visit.promised': ({ shop, site, day }) => `${shop}: visita a ${site} el ${day}`,
     'visit.moved': ({ shop, site, day }) => `${shop}: la visita a ${site} pasa al ${day}`,
@@ -111,4 +116,4 @@ const es: Words = {
   footer: ({ shop, site }) => `Recibe este mensaje como contacto de ${site}. Avise a ${shop} si ya no lo quiere.`,
 };
 
-export const NOTICE_WORDS: Readonly<Record<NoticeLanguage, Words>> = { en, es };
+export const NOTICE_WORDS: Readonly<Record<NoticeLanguage, NoticeWords>> = { en, es };
