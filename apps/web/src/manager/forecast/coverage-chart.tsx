@@ -27,7 +27,7 @@ export function CoverageChart({ rows }: { readonly rows: readonly QualityRow[] }
       {(x, y) =>
         RANGES.map(([key, nominal]) => (
           <g key={key}>
-            <line x1={x(0)} x2={x(longest)} y1={y(nominal)} y2={y(nominal)} className={style.nominal} />
+            <line x1={x(0)} x2={x(last.daysAhead)} y1={y(nominal)} y2={y(nominal)} className={style.nominal} />
             <path d={pathOf(rows.map((row) => [x(row.daysAhead), y(row[key] ?? 0)]))} className={style.curve} />
             {rows.map((row) => (
               <rect

@@ -1,5 +1,6 @@
 import { Scrolling } from '../../design/scrolling.js';
 import { useWords } from '../../words/words.js';
+import style from './forecast.module.css';
 import { type QualityRow, RANGES, RULES } from './quality-rows.js';
 
 /** The charts as figures, for whoever would rather read. */
@@ -10,7 +11,7 @@ export function QualityTable({ rows }: { readonly rows: readonly QualityRow[] })
     <section>
       <h2>{t('quality.table')}</h2>
       <Scrolling label={t('quality.table')}>
-        <table>
+        <table className={style.figures}>
           <thead>
             <tr>
               <th scope="col">{t('quality.days-ahead')}</th>
