@@ -49,7 +49,9 @@ browserStory('every screen', {}, (stage) => {
     '/register/machines',
     `/register/machines/${stage.shop.machineIds.get('M1')}`,
     `/register/sites/${stage.shop.siteIds.get('S1')}`,
+    '/register/service-items',
     '/register/people/new',
+    '/register/agreements/new',
     '/register/absences',
     '/register/connections',
     '/register/import',
@@ -62,8 +64,13 @@ browserStory('every screen', {}, (stage) => {
     `/machines/${stage.shop.machineIds.get('M1')}/forecast`,
     '/forecasts',
     '/looking-back',
+    `/looking-back/machines/${stage.shop.machineIds.get('M1')}`,
     '/help',
   ];
+
+  /** Forms that open in place are looked at too. */
+  const openAll = (page: Visitor['page']) =>
+    page.evaluate(`for (const each of document.querySelectorAll('main details')) each.open = true`);
 
   it(
     'has no fault against WCAG 2.2 AA, by day and in the dark',
@@ -73,6 +80,7 @@ browserStory('every screen', {}, (stage) => {
       for (const path of screens()) {
         await page.goto(path);
         await page.getByText(/^(One moment|Holding past forecasts)/).waitFor({ state: 'detached' });
+        await openAll(page);
         for (const light of ['light', 'dark'] as const)
           for (const fault of await accessibilityFaults(page, light)) found.push(`${path} ${fault}`);
       }
@@ -94,6 +102,7 @@ browserStory('every screen', {}, (stage) => {
           await page.goto(path);
           await page.getByText(/^(One moment|Un momento|Holding past|Comparando)/).waitFor({ state: 'detached' });
           await page.locator('h1').first().waitFor();
+          await openAll(page);
           const over = await page.evaluate<number>('document.documentElement.scrollWidth - innerWidth');
           if (over > 0) found.push(`${language} ${path} is ${over} px too wide`);
           // The words change no colour and no target: once is enough.
@@ -105,6 +114,27 @@ browserStory('every screen', {}, (stage) => {
     },
     SLOW_MS,
   );
+
+  it('closes its menu and its forms by Escape, and leads back to what opened them', async () => {
+    const { page } = phone;
+    const focused = () => page.evaluate<string>('document.activeElement.textContent');
+    const look = JSON.stringify(JSON.stringify({ language: 'en', light: 'auto' }));
+    await page.evaluate(`localStorage.setItem('deckround.preferences', ${look})`);
+    await page.goto('/register/connections');
+    const menu = page.getByRole('button', { name: 'Menu' });
+    await menu.click();
+    await page.getByRole('link', { name: 'Help' }).focus();
+    await page.keyboard.press('Escape');
+    expect(await menu.getAttribute('aria-expanded')).toBe('false');
+    expect(await focused()).toBe('Menu');
+    await page.getByText('Let another program in').click();
+    await page.getByLabel('What it is for').fill('books');
+    await page.keyboard.press('Escape');
+    expect(await page.getByLabel('What it is for').isVisible()).toBe(false);
+    expect(await focused()).toBe('Let another program in');
+    await page.keyboard.press('Enter');
+    expect(await page.getByLabel('What it is for').inputValue()).toBe('books');
+  });
 
   it('has its sign-in page without fault too', async () => {
     const { page } = await visitor(stage.browser, stage.api.service.address, PHONE);

@@ -1,6 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { Link, Navigate, Outlet, useLocation } from '@tanstack/react-router';
-import { Suspense, useEffect, useState } from 'react';
+import { Suspense, useEffect, useRef, useState } from 'react';
 import { api } from '../data/api.js';
 import { useAway } from '../data/connection.js';
 import { sessions, useSession } from '../data/session.js';
@@ -9,6 +9,7 @@ import { fieldStore } from '../offline/field-store.js';
 import { outbox } from '../offline/outbox.js';
 import type { WordKey } from '../words/en.js';
 import { useWords } from '../words/words.js';
+import { useEscape } from './escape.js';
 import { LookMenu } from './look-menu.js';
 import { SessionEnded } from './session-ended.js';
 import style from './shell.module.css';
@@ -44,6 +45,12 @@ export function Shell() {
   const [open, setOpen] = useState(false);
   const { pathname } = useLocation();
   useEffect(() => setOpen(false), [pathname]);
+  const opener = useRef<HTMLButtonElement>(null);
+  useEscape(() => {
+    if (!open) return;
+    setOpen(false);
+    opener.current?.focus();
+  });
   if (session === null) return <Navigate to="/sign-in" search={{}} replace />;
   const counts: Readonly<Record<string, number | undefined>> = {
     '/decisions': shop?.counts?.toDecide,
@@ -61,6 +68,7 @@ export function Shell() {
           <span className={style.shop}>{shop?.name ?? session.person.shopName}</span>
         </Link>
         <button
+          ref={opener}
           type="button"
           className={style.opener}
           aria-expanded={open}
