@@ -38,8 +38,9 @@ export function CallOptions({ call, name, today }: Props) {
   });
   const error = options.error ?? choose.error;
   const sorted = options.data?.options.toSorted((a, b) => a.difference.cents.total - b.difference.cents.total) ?? [];
-  // The way that was chosen stays in sight: whom it concerns.
-  const taken = choose.isSuccess ? sorted.find((option) => option.kind === choose.variables) : undefined;
+  // The way that was chosen stays in sight, with whom it concerns, from the moment that the call is planned: the call is
+  // read again before choosing counts as done.
+  const taken = choose.isError ? undefined : sorted.find((option) => option.kind === choose.variables);
   return (
     <div className="stack">
       <h2>{name}</h2>
