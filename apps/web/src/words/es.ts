@@ -829,7 +829,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'proposals.decided': '{n, plural, one {# cambio aceptado} other {# cambios aceptados}} hasta ahora',
   'proposals.saves': 'Ahorra unos {saves} en mil horas de máquina.',
   'proposals.evidence':
-    'El mejor intervalo está entre {low} y {high} (90 %), por {failures, plural, one {# fallo} other {# fallos}} en {lives, plural, one {# vida} other {# vidas}}.',
+    'El mejor intervalo está entre {low} y {high} (90 %), por {failures, plural, one {# falla} other {# fallas}} en {lives, plural, one {# vida} other {# vidas}}.',
   'proposals.rests-on-own':
     'En {failures, plural, one {# falla propia} other {# fallas propias}}. Forma de la vida cerca de {shape}, escala cerca de {scale}.',
   'proposals.rests-on-pooled':
@@ -843,8 +843,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'proposals.accept': 'Aceptar: cambiar el intervalo',
   'proposals.refuse': 'Dejarlo como está',
   'proposals.reverse': 'Anular el cambio',
-  'proposals.refit': 'Revisar todos los fallos de nuevo',
-  'proposals.fitting': 'Revisando todos los fallos …',
+  'proposals.refit': 'Revisar todas las fallas de nuevo',
+  'proposals.fitting': 'Revisando todas las fallas …',
   'proposals.fitted': 'Listo: se apoya en todo lo registrado hasta ahora.',
   'back.bad-actors': 'Máquinas cuyas reparaciones cuestan más por hora',
   'back.no-repairs': 'No hay reparaciones imprevistas registradas.',

@@ -14,7 +14,7 @@ export function MachineWork({ due, today }: { readonly due: readonly DueItem[]; 
     <section>
       <h2>{t('forecast.due')}</h2>
       <Scrolling label={t('forecast.due')}>
-        <table>
+        <table className="stacked">
           <thead>
             <tr>
               <th scope="col">{t('due.work')}</th>
@@ -33,7 +33,7 @@ export function MachineWork({ due, today }: { readonly due: readonly DueItem[]; 
                 const title = words.work(item);
                 return (
                   <tr key={item.id}>
-                    <th scope="row">
+                    <th scope="row" data-whole>
                       <Why label={title} title={t('due.why-title', { day: dateText(item.p50) })}>
                         <ul>
                           {dueReasons(item, words).map((line) => (
@@ -42,10 +42,12 @@ export function MachineWork({ due, today }: { readonly due: readonly DueItem[]; 
                         </ul>
                       </Why>
                     </th>
-                    <td>{dateText(item.p10)}</td>
-                    <td>{dateText(item.p50)}</td>
-                    <td>{dateText(item.p90)}</td>
-                    <td className="number">{item.deferralCents === null ? '–' : money(item.deferralCents)}</td>
+                    <td data-head={t('forecast.early')}>{dateText(item.p10)}</td>
+                    <td data-head={t('forecast.middle')}>{dateText(item.p50)}</td>
+                    <td data-head={t('forecast.late')}>{dateText(item.p90)}</td>
+                    <td className="number" data-head={t('due.price')}>
+                      {item.deferralCents === null ? '–' : money(item.deferralCents)}
+                    </td>
                   </tr>
                 );
               })}
