@@ -1321,7 +1321,7 @@ export const en = {
   'connect.attempts': 'Attempts',
   'connect.answer': 'Last answer',
   'connect.delivered': 'taken {when}',
-  'connect.waits': 'tried again {when}',
+  'connect.waits': 'next try {when}',
   'connect.new-endpoint': 'Tell another system',
   'connect.url': 'Address (https)',
   'connect.types': 'Events (none ticked: every one)',

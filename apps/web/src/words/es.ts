@@ -740,7 +740,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'call.kind.push-one': 'Mover una visita',
   'call.kind.re-plan': 'Replanear el día',
   'call.option':
-    '{technician} va el {day}, {slot}; {n, plural, =0 {ninguna otra visita cambia} one {cambia # otra visita} other {cambian # otras visitas}}{broken, plural, =0 {, sin romper promesas} one {, se rompe # promesa} other {, se rompen # promesas}}.',
+    '{technician} va el {day}, {slot}; {n, plural, =0 {ninguna otra visita cambia} one {cambia # otra visita} other {cambian otras # visitas}}{broken, plural, =0 {, sin romper promesas} one {, se rompe # promesa} other {, se rompen # promesas}}.',
   'call.from': 'del {day} {time}',
   'call.to': 'al {day} {time}',
   'call.dropped': 'retirada',
@@ -1334,7 +1334,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'connect.attempts': 'Intentos',
   'connect.answer': 'Última respuesta',
   'connect.delivered': 'recibido {when}',
-  'connect.waits': 'se reintenta {when}',
+  'connect.waits': 'próximo intento: {when}',
   'connect.new-endpoint': 'Avisar a otro sistema',
   'connect.url': 'Dirección (https)',
   'connect.types': 'Eventos (ninguno marcado: todos)',

@@ -103,7 +103,7 @@ function Deliveries({ endpointId }: { readonly endpointId: string }) {
       {data && rows.length === 0 ? <p className="pencil">{t('connect.nothing-sent')}</p> : null}
       {rows.length > 0 ? (
         <Scrolling label={t('connect.deliveries')}>
-          <table>
+          <table className="stacked">
             <thead>
               <tr>
                 <th scope="col">{t('connect.what')}</th>
@@ -118,14 +118,18 @@ function Deliveries({ endpointId }: { readonly endpointId: string }) {
             <tbody>
               {rows.map((row) => (
                 <tr key={row.id}>
-                  <th scope="row">{named(`event-type.${row.type}`, row.type)}</th>
+                  <th scope="row" data-whole>
+                    {named(`event-type.${row.type}`, row.type)}
+                  </th>
                   <td>{moment(row.occurredAt)}</td>
                   <td>
                     {row.deliveredAt
                       ? t('connect.delivered', { when: moment(row.deliveredAt) })
                       : t('connect.waits', { when: row.nextAttemptAt ? moment(row.nextAttemptAt) : '' })}
                   </td>
-                  <td className="number">{number(row.attempts)}</td>
+                  <td className="number" data-head={t('connect.attempts')}>
+                    {number(row.attempts)}
+                  </td>
                   <td>
                     {row.lastStatus} {row.lastError === null ? null : <KeptSentence text={row.lastError} />}
                   </td>

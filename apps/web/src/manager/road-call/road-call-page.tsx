@@ -1,5 +1,5 @@
 import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { machinesQuery, roadCallsQuery, shopQuery, sitesQuery } from '../../data/queries.js';
 import { useWords } from '../../words/words.js';
 import { CallForm } from './call-form.js';
@@ -14,6 +14,11 @@ export function RoadCallPage() {
   const machines = useQuery(machinesQuery).data;
   const sites = useQuery(sitesQuery).data;
   const [chosen, setChosen] = useState<string | null>(null);
+  // On a phone the ways stand above the form that a call was just taken down in.
+  const ways = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (chosen !== null) ways.current?.scrollIntoView({ block: 'nearest' });
+  }, [chosen]);
   if (error) throw error;
   if (!data || !machines || !sites) return <h1>{t('wait')}</h1>;
   const open = data.filter((call) => call.state === 'open').toSorted((a, b) => (a.calledAt < b.calledAt ? 1 : -1));
@@ -28,31 +33,31 @@ export function RoadCallPage() {
       <title>{t('call.page')}</title>
       <h1>{t('call.sentence', { n: open.length })}</h1>
       <div className={style.two}>
-        <section className="stack">
-          {open.length > 0 ? (
-            <ul className={style.calls}>
-              {open.map((each) => (
-                <li key={each.id}>
-                  <button type="button" aria-pressed={each.id === chosen} onClick={() => setChosen(each.id)}>
-                    <strong>{nameOf(each.machineId)}</strong>
-                    <span>{each.symptom}</span>
-                    <span className="small pencil">
-                      {moment(each.calledAt)} · {t(each.usable ? 'call.usable' : 'state.down')}
-                    </span>
-                  </button>
-                </li>
-              ))}
-            </ul>
-          ) : null}
-          <h2>{t('call.new')}</h2>
-          <CallForm machines={machines} sites={sites} onTaken={setChosen} />
-        </section>
-        <section>
+        {open.length > 0 ? (
+          <ul className={style.calls}>
+            {open.map((each) => (
+              <li key={each.id}>
+                <button type="button" aria-pressed={each.id === chosen} onClick={() => setChosen(each.id)}>
+                  <strong>{nameOf(each.machineId)}</strong>
+                  <span>{each.symptom}</span>
+                  <span className="small pencil">
+                    {moment(each.calledAt)} · {t(each.usable ? 'call.usable' : 'state.down')}
+                  </span>
+                </button>
+              </li>
+            ))}
+          </ul>
+        ) : null}
+        <section ref={ways} className={style.ways}>
           {call ? (
             <CallOptions key={call.id} call={call} name={nameOf(call.machineId)} today={shop.today} />
           ) : (
             <p className="note">{t('call.choose')}</p>
           )}
+        </section>
+        <section className="stack">
+          <h2>{t('call.new')}</h2>
+          <CallForm machines={machines} sites={sites} onTaken={setChosen} />
         </section>
       </div>
     </div>
