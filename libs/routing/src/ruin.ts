@@ -1,5 +1,7 @@
+import type { Offers } from './offers.js';
 import type { Random } from './random.js';
 import type { SearchParameters } from './search-parameters.js';
+import type { Survey } from './survey.js';
 import type { WorkingPlan } from './working-plan.js';
 
 /**
@@ -13,66 +15,34 @@ import type { WorkingPlan } from './working-plan.js';
  *         Transportation Science 54 (2020) 417–433; formulas after three open implementations, paper not re-read
  */
 export class StringRuin {
-  /** Stops to be offered, after `apply`. */
-  readonly offered: Int32Array;
-  offeredCount = 0;
-  private readonly mark: Int32Array;
-  private round = 0;
-  /** Stops of the accepted plan where something is open and a further visit is possible. */
-  private readonly unserved: Int32Array;
-  unservedCount = 0;
-  private placed: Int32Array;
-  private placedCount = 0;
-  private usedRoutes = 0;
   private readonly removed: number;
 
   constructor(
     private readonly plan: WorkingPlan,
     private readonly random: Random,
     private readonly parameters: SearchParameters,
+    private readonly survey: Survey,
+    private readonly offers: Offers,
     private readonly neighbours: Int32Array,
     private readonly reach: number,
-    private readonly pinned: Uint8Array,
   ) {
-    const n = plan.problem.stops.count;
-    this.offered = new Int32Array(n);
-    this.mark = new Int32Array(n).fill(-1);
-    this.unserved = new Int32Array(n);
-    this.placed = new Int32Array(plan.slotCount);
     const isMany = plan.problem.vehicles.count > parameters.manyRoutes;
     this.removed = isMany ? parameters.meanRemovedOfMany : parameters.meanRemoved;
   }
 
-  /** To be called after every accepted change. */
-  survey(): void {
-    const { plan } = this;
-    const { menus, stops } = plan.problem;
-    this.unservedCount = 0;
-    for (let s = 0; s < stops.count; s++) {
-      if (menus.ceiling(s, plan.open[s]!) > 0 && plan.freeSlot(s) >= 0) this.unserved[this.unservedCount++] = s;
-    }
-    this.placedCount = 0;
-    for (let x = 0; x < plan.slotCount; x++) {
-      if (plan.routeOf[x]! >= 0 && this.pinned[x] === 0) this.placed[this.placedCount++] = x;
-    }
-    this.usedRoutes = 0;
-    for (let v = 0; v < plan.length.length; v++) if (plan.length[v]! > 0) this.usedRoutes++;
-  }
-
   apply(): void {
-    const { plan, random, parameters } = this;
-    this.round++;
-    this.offeredCount = 0;
-    if (this.placedCount === 0) {
-      for (let k = 0; k < 10 && this.unservedCount > 0; k++)
-        this.offer(this.unserved[random.below(this.unservedCount)]!);
+    const { plan, random, parameters, survey, offers } = this;
+    const { pinned, unservedCount } = survey;
+    offers.clear();
+    if (survey.placedCount === 0) {
+      offers.addUnserved(survey, random, OFFERED_TO_EMPTY);
       return;
     }
-    const mean = this.placedCount / Math.max(1, this.usedRoutes);
+    const mean = survey.placedCount / Math.max(1, survey.usedRoutes);
     const longest = Math.max(1, Math.min(parameters.longestString, mean));
     const strings = Math.floor(1 + (random.next() / 4294967296) * ((4 * this.removed) / (1 + longest) - 1));
-    const seed = plan.stopOf[this.placed[random.below(this.placedCount)]!]!;
-    const wanted = this.unservedCount === 0 ? 0 : random.below(parameters.unservedNear + 1);
+    const seed = plan.stopOf[survey.placed[random.below(survey.placedCount)]!]!;
+    const wanted = unservedCount === 0 ? 0 : random.below(parameters.unservedNear + 1);
     let taken = 0;
     let found = 0;
     const row = seed * this.reach;
@@ -83,34 +53,25 @@ export class StringRuin {
       if (taken < strings) {
         for (let x = firstSlot[stop]!; x < firstSlot[stop + 1]!; x++) {
           const v = routeOf[x]!;
-          if (v < 0 || routeTouched[v] === 1 || this.pinned[x] === 1) continue;
+          if (v < 0 || routeTouched[v] === 1 || pinned[x] === 1) continue;
           if (taken >= strings) break;
           this.takeString(x, v, longest);
           taken++;
         }
       }
-      if (found < wanted && this.mark[stop] !== this.round && menus.ceiling(stop, open[stop]!) > 0) {
+      if (found < wanted && !offers.has(stop) && menus.ceiling(stop, open[stop]!) > 0) {
         if (plan.freeSlot(stop) >= 0) {
-          this.offer(stop);
+          offers.add(stop);
           found++;
         }
       }
     }
-    if (this.unservedCount > 0) {
-      for (let k = random.below(parameters.unservedAnywhere + 1); k > 0; k--) {
-        this.offer(this.unserved[random.below(this.unservedCount)]!);
-      }
-    }
-  }
-
-  private offer(stop: number): void {
-    if (this.mark[stop] === this.round) return;
-    this.mark[stop] = this.round;
-    this.offered[this.offeredCount++] = stop;
+    offers.addUnserved(survey, random, parameters.unservedAnywhere);
   }
 
   private takeString(slot: number, v: number, longest: number): void {
-    const { plan, random, parameters } = this;
+    const { plan, random, parameters, offers } = this;
+    const { pinned } = this.survey;
     const n = plan.length[v]!;
     const limit = Math.max(1, Math.floor(Math.min(n, longest)));
     const length = 1 + random.below(limit);
@@ -131,7 +92,7 @@ export class StringRuin {
     let lowest = 0;
     let behind = 0;
     while (p >= begin) {
-      if ((spared > 0 && p >= keepFrom && p < keepFrom + spared) || this.pinned[plan.slotAt[base + p]!] === 1) {
+      if ((spared > 0 && p >= keepFrom && p < keepFrom + spared) || pinned[plan.slotAt[base + p]!] === 1) {
         p--;
         continue;
       }
@@ -139,11 +100,11 @@ export class StringRuin {
       while (
         q > begin &&
         !(spared > 0 && q - 1 >= keepFrom && q - 1 < keepFrom + spared) &&
-        this.pinned[plan.slotAt[base + q - 1]!] === 0
+        pinned[plan.slotAt[base + q - 1]!] === 0
       ) {
         q--;
       }
-      for (let r = q; r <= p; r++) this.offer(plan.stopOf[plan.slotAt[base + r]!]!);
+      for (let r = q; r <= p; r++) offers.add(plan.stopOf[plan.slotAt[base + r]!]!);
       plan.removeRun(v, q, p - q + 1);
       behind = lowest === 0 ? q : behind - (p - q + 1);
       lowest = q;
@@ -152,3 +113,6 @@ export class StringRuin {
     if (lowest > 0) plan.refresh(v, lowest, behind - 1);
   }
 }
+
+/** Stops offered to an empty plan, at most. Own choice. */
+const OFFERED_TO_EMPTY = 10;

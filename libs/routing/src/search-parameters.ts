@@ -9,6 +9,9 @@ export interface SearchParameters {
   splitShare: number;
   /** Chance that a split string spares one more visit. */
   splitGrowth: number;
+  /** Share of iterations that swap the ends of two routes near each other, and two whole routes, instead. */
+  endSwaps: number;
+  routeSwaps: number;
   /** γ: chance to pass over the best insertion found so far. */
   blink: number;
   /** First and last temperature as a multiple of the mean travel cost per placed visit. */
@@ -42,6 +45,8 @@ export const DEFAULT_PARAMETERS: SearchParameters = {
   longestString: 20,
   splitShare: 0.5,
   splitGrowth: 0.01,
+  endSwaps: 0.1,
+  routeSwaps: 0.2,
   blink: 0.03,
   firstTemperature: 1,
   lastTemperature: 0.05,

@@ -1,5 +1,7 @@
+import { EndSwap } from './end-swap.js';
 import { type Exchange, fromNumbers, inNumbers } from './exchange.js';
 import { nearestStops } from './neighbours.js';
+import { Offers } from './offers.js';
 import type { ChoiceSolver } from './polish/choice.js';
 import { chooseRoutes } from './polish/choose-routes.js';
 import { RoutePool } from './polish/route-pool.js';
@@ -10,6 +12,7 @@ import { GreedyRecreate } from './recreate.js';
 import { StringRuin } from './ruin.js';
 import { DEFAULT_PARAMETERS, type SearchParameters } from './search-parameters.js';
 import type { StopRule } from './stop/stop-rule.js';
+import { Survey } from './survey.js';
 import { type RoutedVisit, WorkingPlan } from './working-plan.js';
 
 export interface StartVisit {
@@ -73,14 +76,17 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
   const reach = Math.min(problem.stops.count, 400);
   const neighbours = nearestStops(problem, reach);
   const recreate = new GreedyRecreate(plan, random, parameters, dip, neighbours, reach);
-  const ruin = new StringRuin(plan, random, parameters, neighbours, reach, pinned);
+  const survey = new Survey(plan, pinned);
+  const offers = new Offers(problem.stops.count);
+  const ruin = new StringRuin(plan, random, parameters, survey, offers, neighbours, reach);
+  const endSwap = new EndSwap(plan, random, recreate.cache.scan, survey, offers, neighbours, reach);
 
   for (const visit of options.start ?? []) placeStart(plan, recreate, pinned, visit);
   const everyStop = Int32Array.from({ length: problem.stops.count }, (_, s) => s);
   recreate.apply(everyStop, everyStop.length, Infinity, 0);
   plan.commit();
-  ruin.survey();
-  recreate.heedMinutes(ruin.unservedCount / Math.max(1, problem.stops.count));
+  survey.take();
+  recreate.heedMinutes(survey.unservedCount / Math.max(1, problem.stops.count));
 
   let current = plan.cost;
   let best = plan.cost;
@@ -101,7 +107,7 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
 
   const restart = (routes: readonly (readonly RoutedVisit[])[], at: number) => {
     plan.replaceRoutes(routes);
-    ruin.survey();
+    survey.take();
     current = plan.cost;
     if (current < best) keepBest(at);
   };
@@ -144,12 +150,15 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
     const lenience = random.chance(parameters.lenientShare)
       ? (random.below(1024) / 1024) * parameters.lenience * scale
       : 0;
-    ruin.apply();
-    const isWhole = recreate.apply(ruin.offered, ruin.offeredCount, threshold, lenience);
+    const isSwapped =
+      (random.chance(parameters.endSwaps) && endSwap.swapEnds()) ||
+      (random.chance(parameters.routeSwaps) && endSwap.swapRoutes());
+    if (!isSwapped) ruin.apply();
+    const isWhole = recreate.apply(offers.stops, offers.count, threshold, lenience);
     if (isWhole && plan.cost < threshold && plan.isDrivable()) {
       if (plan.touchedRouteCount === 0) continue;
       plan.commit();
-      ruin.survey();
+      survey.take();
       current = plan.cost;
       if (current < best) keepBest(iterations + 1);
       else if (pool !== null && ++accepted % NOTED_EVERY === 0) pool.note();

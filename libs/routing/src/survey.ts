@@ -1,0 +1,36 @@
+import type { WorkingPlan } from './working-plan.js';
+
+/** What of the accepted plan can be taken out, and what could still be put in. */
+export class Survey {
+  /** Visits placed and not pinned, as slots. */
+  readonly placed: Int32Array;
+  placedCount = 0;
+  /** Stops where something is open and a further visit is possible. */
+  readonly unserved: Int32Array;
+  unservedCount = 0;
+  usedRoutes = 0;
+
+  constructor(
+    private readonly plan: WorkingPlan,
+    readonly pinned: Uint8Array,
+  ) {
+    this.placed = new Int32Array(plan.slotCount);
+    this.unserved = new Int32Array(plan.problem.stops.count);
+  }
+
+  /** To be called after every accepted change. */
+  take(): void {
+    const { plan } = this;
+    const { menus, stops } = plan.problem;
+    this.unservedCount = 0;
+    for (let s = 0; s < stops.count; s++) {
+      if (menus.ceiling(s, plan.open[s]!) > 0 && plan.freeSlot(s) >= 0) this.unserved[this.unservedCount++] = s;
+    }
+    this.placedCount = 0;
+    for (let x = 0; x < plan.slotCount; x++) {
+      if (plan.routeOf[x]! >= 0 && this.pinned[x] === 0) this.placed[this.placedCount++] = x;
+    }
+    this.usedRoutes = 0;
+    for (let v = 0; v < plan.length.length; v++) if (plan.length[v]! > 0) this.usedRoutes++;
+  }
+}
