@@ -104,6 +104,7 @@ export function RegisterPage() {
                         key={field.name}
                         className={isNumber(field) ? 'number' : undefined}
                         data-head={t(fieldWord(field.name))}
+                        data-empty={text(row, field) === '–' ? true : undefined}
                       >
                         {text(row, field)}
                       </td>
