@@ -41,7 +41,7 @@ export interface SearchParameters {
 
 export const DEFAULT_PARAMETERS: SearchParameters = {
   meanRemoved: 15,
-  meanRemovedOfMany: 10,
+  meanRemovedOfMany: 7,
   longestString: 20,
   splitShare: 0.5,
   splitGrowth: 0.01,
