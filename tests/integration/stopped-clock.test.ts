@@ -39,7 +39,7 @@ describe('a shop whose clock stands still in the past', () => {
       await tx.webhookDelivery.findFirstOrThrow(),
     ]);
     for (const row of rows) {
-      expect(row).toMatchObject({ state: 'waiting', attempts: 1, lastError: expect.stringMatching(/ECONNREFUSED/) });
+      expect(row).toMatchObject({ state: 'waiting', attempts: 1, lastError: 'Nothing answers at this address.' });
       expect(row.nextAttemptAt.getTime()).toBeGreaterThan(Date.now());
     }
   });
