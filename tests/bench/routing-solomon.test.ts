@@ -16,23 +16,28 @@ describe('Solomon instances', () => {
     });
     return;
   }
-  it.each(instances)('%s is solved within 3 %% of best known in 20,000 iterations', async (name) => {
-    const { readVrplib } = (await import(`${process.cwd()}/tests/bench/routing-vrplib.mjs`)) as {
-      readVrplib: (text: string) => {
-        problem: Parameters<typeof solve>[0];
-        judge: (routes: ReturnType<typeof solve>['routes']) => { objective: number; feasible: boolean };
+  it.each(instances)(
+    '%s is solved within 3 %% of best known in 20,000 iterations, as a mean of two seeds',
+    async (name) => {
+      const { readVrplib } = (await import(`${process.cwd()}/tests/bench/routing-vrplib.mjs`)) as {
+        readVrplib: (text: string) => {
+          problem: Parameters<typeof solve>[0];
+          judge: (routes: ReturnType<typeof solve>['routes']) => { objective: number; feasible: boolean };
+        };
       };
-    };
-    if (!existsSync(join(folder, `${name}.vrp`))) {
-      console.log(`${name} is not in ${folder}`);
-      return;
-    }
-    const { problem, judge } = readVrplib(readFileSync(join(folder, `${name}.vrp`), 'utf8'));
-    const known = Number(/Cost\s+([\d.]+)/.exec(readFileSync(join(folder, `${name}.sol`), 'utf8'))![1]);
-    const { routes } = solve(problem, { seed: 1, stop: maxIterations(20_000) });
-    const { objective, feasible } = judge(routes);
-    expect(feasible).toBe(true);
-    expect(objective).toBeGreaterThanOrEqual(known);
-    expect(objective / known).toBeLessThanOrEqual(1.03);
-  });
+      if (!existsSync(join(folder, `${name}.vrp`))) {
+        console.log(`${name} is not in ${folder}`);
+        return;
+      }
+      const { problem, judge } = readVrplib(readFileSync(join(folder, `${name}.vrp`), 'utf8'));
+      const known = Number(/Cost\s+([\d.]+)/.exec(readFileSync(join(folder, `${name}.sol`), 'utf8'))![1]);
+      const gaps = [1, 2].map((seed) => {
+        const { objective, feasible } = judge(solve(problem, { seed, stop: maxIterations(20_000) }).routes);
+        expect(feasible).toBe(true);
+        expect(objective).toBeGreaterThanOrEqual(known);
+        return objective / known - 1;
+      });
+      expect((gaps[0]! + gaps[1]!) / 2).toBeLessThanOrEqual(0.03);
+    },
+  );
 });
