@@ -1,5 +1,4 @@
-import { PART_UNITS } from './part-units.js';
-import { SKILLS } from './skills.js';
+import { PART_UNITS, SKILLS } from './kept-terms.js';
 
 /** Every text of the screens, in ICU MessageFormat. `es.ts` has the same keys, or it does not compile. */
 export const en = {

@@ -1,7 +1,6 @@
 import { TITLES } from '@deckround/catalogue/spanish';
 import type { WordKey } from './en.js';
-import { PART_UNITS } from './part-units.js';
-import { SKILLS } from './skills.js';
+import { PART_UNITS, SKILLS } from './kept-terms.js';
 
 export const es: Readonly<Record<WordKey, string>> = {
   wait: 'Un momento …',

@@ -1,5 +1,4 @@
-import { partUnitWritten } from '../../words/part-units.js';
-import { skillWritten } from '../../words/skills.js';
+import { asKept, PART_UNITS, SKILLS } from '../../words/kept-terms.js';
 import { minorUnits, typedMoney } from '../../words/typed-money.js';
 import type { Words } from '../../words/words.js';
 import type { Field, FieldKind } from './kinds.js';
@@ -36,10 +35,10 @@ export function fromTyped({ kind, optional }: Field, typed: unknown, digits: num
     return text
       .split(/[\s,;]+/)
       .filter(Boolean)
-      .map(skillWritten);
+      .map((skill) => asKept(SKILLS, skill));
   if (text === '') return optional ? null : kind === 'text' || kind === 'long' ? '' : undefined;
-  if (kind === 'skill') return skillWritten(text);
-  if (kind === 'part-unit') return partUnitWritten(text);
+  if (kind === 'skill') return asKept(SKILLS, text);
+  if (kind === 'part-unit') return asKept(PART_UNITS, text);
   if (kind === 'money') return minorUnits(text, digits);
   if (kind === 'whole' || kind === 'decimal') return Number(text.replace(',', '.'));
   if (kind === 'hours') return text.replace(',', '.');
