@@ -69,7 +69,8 @@ browserStory('the manager agrees terms and asks another system', { now: '2026-06
       await page.getByText('Not asked any more').waitFor();
       const { items } = (await manager.get('/v1/telematics/sources')).body;
       expect(items).toMatchObject([{ name: 'Fleet box', everySeconds: 1800, state: 'disabled' }]);
-      await page.getByRole('button', { name: 'Remove Fleet box' }).click();
+      // A double click asks, and does no more.
+      await page.getByRole('button', { name: 'Remove Fleet box' }).dblclick();
       await page.getByRole('button', { name: 'Yes, remove Fleet box' }).click();
       await page.getByRole('heading', { name: /^Fleet box/ }).waitFor({ state: 'detached' });
     },

@@ -5,6 +5,7 @@ import type { WebhookEndpoint, WebhookEndpointCreated } from '../../data/types.j
 import { Failure } from '../../design/failure.js';
 import { KeptSentence } from '../../design/kept-sentence.js';
 import { Scrolling } from '../../design/scrolling.js';
+import { SureButton } from '../../design/sure-button.js';
 import { useWords } from '../../words/words.js';
 import { ShownOnce } from './new-connection.js';
 import { deliveriesQuery } from './queries.js';
@@ -29,7 +30,6 @@ export function Endpoint({ endpoint }: { readonly endpoint: WebhookEndpoint }) {
     mutationFn: () => api.post<WebhookEndpointCreated>(`${path}/rotate-secret`, {}),
     onSettled: settled,
   });
-  const [isSure, setSure] = useState(false);
   const remove = useMutation({ mutationFn: () => api.remove(path), onSettled: settled });
   const isActive = endpoint.state === 'active';
   return (
@@ -71,14 +71,12 @@ export function Endpoint({ endpoint }: { readonly endpoint: WebhookEndpoint }) {
         >
           {t(isActive ? 'connect.switch-off' : 'connect.switch-on')}
         </button>
-        <button
-          type="button"
-          className="press-plain"
-          disabled={remove.isPending}
-          onClick={() => (isSure ? remove.mutate() : setSure(true))}
-        >
-          {t(isSure ? 'connect.remove-sure' : 'register.remove')}
-        </button>
+        <SureButton
+          label={t('register.remove')}
+          sureLabel={t('connect.remove-sure')}
+          isPending={remove.isPending}
+          onSure={() => remove.mutate()}
+        />
       </div>
       {ask.isSuccess ? <p role="status">{t('connect.asked', { n: ask.data.asked })}</p> : null}
       <Failure error={ask.error ?? change.error ?? rotate.error ?? remove.error} />

@@ -1,14 +1,13 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useState } from 'react';
 import { api } from '../../data/api.js';
 import type { IntegrationKey } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
+import { SureButton } from '../../design/sure-button.js';
 import { useWords } from '../../words/words.js';
 
 export function IntegrationKeyLine({ row }: { readonly row: IntegrationKey }) {
   const { t, moment, named } = useWords();
   const client = useQueryClient();
-  const [isSure, setSure] = useState(false);
   const revoke = useMutation({
     mutationFn: () => api.remove(`/v1/integration-keys/${row.id}`),
     onSettled: () => client.invalidateQueries({ queryKey: ['integration-keys'] }),
@@ -26,14 +25,12 @@ export function IntegrationKeyLine({ row }: { readonly row: IntegrationKey }) {
         </span>
       </p>
       <p>
-        <button
-          type="button"
-          className="press-plain"
-          disabled={revoke.isPending}
-          onClick={() => (isSure ? revoke.mutate() : setSure(true))}
-        >
-          {t(isSure ? 'connect.revoke-sure' : 'connect.revoke', { name: row.name })}
-        </button>
+        <SureButton
+          label={t('connect.revoke', { name: row.name })}
+          sureLabel={t('connect.revoke-sure', { name: row.name })}
+          isPending={revoke.isPending}
+          onSure={() => revoke.mutate()}
+        />
       </p>
       <Failure error={revoke.error} />
     </>

@@ -4,6 +4,7 @@ import { api } from '../../data/api.js';
 import type { TelematicsSource } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
 import { KeptSentence } from '../../design/kept-sentence.js';
+import { SureButton } from '../../design/sure-button.js';
 import { useWords } from '../../words/words.js';
 import { sourcesQuery } from './queries.js';
 
@@ -16,7 +17,6 @@ export function Source({ source }: { readonly source: TelematicsSource }) {
   const path = `/v1/telematics/sources/${source.id}`;
   const onSettled = () => client.invalidateQueries({ queryKey: sourcesQuery.queryKey });
   const [authorization, setAuthorization] = useState('');
-  const [isSure, setSure] = useState(false);
   const change = useMutation({
     mutationFn: (body: { state: TelematicsSource['state'] } | { authorization: string }) =>
       api.patch<TelematicsSource>(path, body, source.version),
@@ -51,14 +51,12 @@ export function Source({ source }: { readonly source: TelematicsSource }) {
         >
           {t(isActive ? 'connect.stop-asking' : 'connect.ask-again', { name: source.name })}
         </button>
-        <button
-          type="button"
-          className="press-plain"
-          disabled={remove.isPending}
-          onClick={() => (isSure ? remove.mutate() : setSure(true))}
-        >
-          {t(isSure ? 'connect.remove-source-sure' : 'connect.remove-source', { name: source.name })}
-        </button>
+        <SureButton
+          label={t('connect.remove-source', { name: source.name })}
+          sureLabel={t('connect.remove-source-sure', { name: source.name })}
+          isPending={remove.isPending}
+          onSure={() => remove.mutate()}
+        />
       </div>
       <details>
         <summary>{t('connect.other-credentials')}</summary>

@@ -7,6 +7,7 @@ import { stored } from '../../data/stored.js';
 import type { MachineLabel, MachineLabels } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
 import { FileButton } from '../../design/file-button.js';
+import { SureButton } from '../../design/sure-button.js';
 import { useWords } from '../../words/words.js';
 
 const FORMATS = ['letter-30', 'letter-10', 'a4-24'] as const;
@@ -56,10 +57,8 @@ export function LabelOfMachine({ machineId, siteId }: { readonly machineId: stri
   const client = useQueryClient();
   const labels = useQuery(labelsQuery({ machineId })).data;
   const make = useMake({ machineId });
-  const [isSure, setSure] = useState(false);
   const revoke = useMutation({
     mutationFn: (id: string) => api.remove(`/v1/machine-labels/${id}`),
-    onSuccess: () => setSure(false),
     onSettled: () => client.invalidateQueries({ queryKey: ['machine-labels'] }),
   });
   if (!labels) return null;
@@ -72,14 +71,12 @@ export function LabelOfMachine({ machineId, siteId }: { readonly machineId: stri
           <p>{t('label.since', { day: moment(label.madeAt) })}</p>
           <Sheet siteId={siteId} machineId={machineId} />
           <p>
-            <button
-              type="button"
-              className="press-plain"
-              disabled={revoke.isPending}
-              onClick={() => (isSure ? revoke.mutate(label.id) : setSure(true))}
-            >
-              {t(isSure ? 'label.revoke-sure' : 'label.revoke')}
-            </button>
+            <SureButton
+              label={t('label.revoke')}
+              sureLabel={t('label.revoke-sure')}
+              isPending={revoke.isPending}
+              onSure={() => revoke.mutate(label.id)}
+            />
           </p>
         </>
       ) : (

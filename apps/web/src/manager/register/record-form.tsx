@@ -5,6 +5,7 @@ import { useShop } from '../../app/shop-words.js';
 import { api, Refused } from '../../data/api.js';
 import { useDraft } from '../../data/draft.js';
 import { Failure } from '../../design/failure.js';
+import { SureButton } from '../../design/sure-button.js';
 import { faultSaid } from '../../words/said.js';
 import { useWords } from '../../words/words.js';
 import { FieldInput } from './field-input.js';
@@ -84,7 +85,6 @@ export function RecordForm({ name, kind, row }: Props) {
         setTheirs(await api.get<Row>(`/v1/${kind.path}/${row.id}`));
     },
   });
-  const [isSure, setSure] = useState(false);
   const remove = useMutation({
     mutationFn: () => api.remove(`/v1/${kind.path}/${row!.id}`),
     onSuccess: async () => {
@@ -173,14 +173,12 @@ export function RecordForm({ name, kind, row }: Props) {
       ) : null}
       {kind.canRemove && row !== null ? (
         <p>
-          <button
-            type="button"
-            className="press-plain"
-            disabled={remove.isPending}
-            onClick={() => (isSure ? remove.mutate() : setSure(true))}
-          >
-            {t(isSure ? 'register.remove-sure' : 'register.remove')}
-          </button>
+          <SureButton
+            label={t('register.remove')}
+            sureLabel={t('register.remove-sure')}
+            isPending={remove.isPending}
+            onSure={() => remove.mutate()}
+          />
         </p>
       ) : null}
     </form>
