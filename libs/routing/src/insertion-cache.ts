@@ -54,6 +54,11 @@ export class InsertionCache {
     for (let k = since; k < changes; k++) this.cost[row + plan.changed(k)] = Number.NaN;
   }
 
+  /** Has every row looked up anew: the scan's prices have changed. */
+  forget(): void {
+    this.limit.fill(-Infinity);
+  }
+
   /** Looks for insertions into a route as it was accepted, and remembers them. @returns cost of the best */
   fill(stop: number, v: number): number {
     const { scan } = this;

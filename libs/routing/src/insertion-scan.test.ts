@@ -77,6 +77,47 @@ describe('InsertionScan', () => {
     expect(kept).toBeLessThan(0.9 * free); // the limit takes insertions away
   });
 
+  it('counts minutes by which the next start is put off, where they have a price', () => {
+    let fits = 0;
+    let isPositionMoved = 0;
+    for (let seed = 1; seed <= 300; seed++) {
+      const random = new Random(seed);
+      const problem = randomProblem({ seed, stops: 9, vehicles: 2, prize: 9000, asymmetric: random.chance(0.5) });
+      const plan = new WorkingPlan(problem);
+      const scan = new InsertionScan(plan);
+      for (let step = 0; step < 12; step++) {
+        const stop = random.below(problem.stops.count);
+        const v = random.below(problem.vehicles.count);
+        const slot = plan.freeSlot(stop);
+        if (slot < 0 || !plan.admits(stop, v)) continue;
+        const base = v * plan.stride;
+        const length = plan.length[v]!;
+        const before = plan.cost;
+        let least = Infinity;
+        for (let p = 0; p <= length; p++) {
+          const departure = plan.out1[base + p + 1]!;
+          plan.insert(slot, v, p, 0);
+          const putOff = plan.out1[base + p + 2]! - departure - plan.minutesOf[slot]!;
+          if (plan.isFeasible(v)) least = Math.min(least, plan.cost - before + 2.5 * putOff);
+          plan.rollback();
+        }
+        scan.minutePrice = 0;
+        scan.scan(stop, v);
+        const exact = scan.position1;
+        scan.minutePrice = 2.5;
+        scan.scan(stop, v);
+        expect(scan.cost1).toBe(least);
+        if (scan.position1 < 0) continue;
+        if (scan.position1 !== exact) isPositionMoved++;
+        fits++;
+        plan.insert(slot, v, scan.position1, scan.option1);
+        plan.commit();
+      }
+    }
+    expect(fits).toBeGreaterThan(1000);
+    expect(isPositionMoved).toBeGreaterThan(20);
+  });
+
   it('says for what a longest time away is not worked out', () => {
     const problem = randomProblem({ seed: 1, stops: 3, vehicles: 1, longest: 100, lunch: true });
     expect(() => new WorkingPlan(problem)).toThrow('without lunch and overtime');

@@ -10,8 +10,14 @@ import type { WorkingPlan } from './working-plan.js';
  * and latest arrivals at j at hand, each is a comparison. Overtime is simulated along the rest of the route, and only
  * where the insertion does not fit into the regular shift.
  *
+ * With a `minutePrice`, insertions without lunch, overtime and choice cost that much more for every minute by which they
+ * put the next start off beyond their own service: of two with the same detour the one that uses up waiting goes first.
+ *
  * The result stays in the fields until the next scan; position −1 = none. Insertions that cost `limit` or more may be
  * missing from it: most offers cannot pay, and the drives alone often tell.
+ *
+ * @source the next start put off as part of the criterion: M. M. Solomon, Operations Research 35 (1987) 254–265,
+ *         insertion heuristic I1 (from memory)
  */
 export class InsertionScan {
   cost1 = Infinity;
@@ -20,6 +26,8 @@ export class InsertionScan {
   cost2 = Infinity;
   position2 = -1;
   option2 = -1;
+  /** Cost units per minute; 0 = insertions are told at their exact cost. */
+  minutePrice = 0;
 
   constructor(private readonly plan: WorkingPlan) {}
 
@@ -53,6 +61,7 @@ export class InsertionScan {
   private scanPlain(stop: number, v: number, service: number, worth: number, window: number): void {
     const { plan } = this;
     const { problem, placeAt, arcAt, out1, late1, span } = plan;
+    const { minutePrice } = this;
     const longest = problem.vehicles.longest?.[v] ?? 0;
     const P = problem.places;
     const row = problem.stops.place[stop]! * P;
@@ -78,8 +87,10 @@ export class InsertionScan {
       const arrival = out + minutesFrom[before]!;
       if (arrival > lastStart) continue;
       const after = row + placeAt[p + 1]!;
-      if (Math.max(arrival, open) + service + minutesTo[after]! <= late) {
-        const delta = costFrom[before]! + arcs[after]! - arcAt[p]!;
+      const onward = Math.max(arrival, open) + service + minutesTo[after]!;
+      if (onward <= late) {
+        let delta = costFrom[before]! + arcs[after]! - arcAt[p]!;
+        if (minutePrice > 0) delta += minutePrice * (this.pushBack(p, onward) - service);
         if (delta >= cost2) continue;
         if (span !== null) {
           const least = span.leastWith(p, minutesFrom[before]!, service, open, lastStart, minutesTo[after]!);
@@ -219,6 +230,13 @@ export class InsertionScan {
       if (this.room(in0, in1, by0, plan.late1[p + 1]! - onward, w0, w1, lunch) >= least) return true;
     }
     return false;
+  }
+
+  /** Minutes by which an arrival at the place after p puts the start there off. */
+  private pushBack(p: number, arrival: number): number {
+    const { slotAt, minutesOf, out1 } = this.plan;
+    const slot = slotAt[p + 1]!;
+    return Math.max(0, arrival - out1[p + 1]! + (slot < 0 ? 0 : minutesOf[slot]!));
   }
 
   private offer(cost: number, position: number, option: number): void {

@@ -78,6 +78,12 @@ const gaps = new WeakMap<Int32Array, number>();
 /** Places from which on only some of them are looked at as the third. */
 const MANY_PLACES = 250;
 
+/** What a minute's drive costs, over all pairs of places; 1 where nothing takes time. */
+export function costPerMinute({ minutes, arcCost }: RoutingProblem): number {
+  const all = minutes.reduce((sum, each) => sum + each, 0);
+  return all > 0 ? arcCost[0]!.reduce((sum, each) => sum + each, 0) / all : 1;
+}
+
 /**
  * By how much a detour over a third place can be cheaper than the direct arc, at most:
  * max over i, k, j of c[i][j] − c[i][k] − c[k][j]; 0 when the triangle inequality holds. Beyond 250 places k runs over

@@ -14,6 +14,8 @@ export interface SearchParameters {
   routeSwaps: number;
   /** γ: chance to pass over the best insertion found so far. */
   blink: number;
+  /** What a minute that an insertion pushes the next start back counts for, in drives of a minute; where minutes are scarce. */
+  minutePrice: number;
   /** First and last temperature as a multiple of the mean travel cost per placed visit. */
   firstTemperature: number;
   lastTemperature: number;
@@ -48,6 +50,7 @@ export const DEFAULT_PARAMETERS: SearchParameters = {
   endSwaps: 0.1,
   routeSwaps: 0.4,
   blink: 0.03,
+  minutePrice: 0.15,
   firstTemperature: 1,
   lastTemperature: 0.05,
   roundPerStop: 2500,

@@ -86,7 +86,7 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
   recreate.apply(everyStop, everyStop.length, Infinity, 0);
   plan.commit();
   survey.take();
-  recreate.heedMinutes(survey.unservedCount / Math.max(1, problem.stops.count));
+  recreate.heedMinutes(survey.unservedCount / Math.max(1, problem.stops.count), survey.fullness());
 
   let current = plan.cost;
   let best = plan.cost;

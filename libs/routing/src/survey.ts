@@ -33,4 +33,18 @@ export class Survey {
     this.usedRoutes = 0;
     for (let v = 0; v < plan.length.length; v++) if (plan.length[v]! > 0) this.usedRoutes++;
   }
+
+  /** Share of all shifts that the routes take, from leaving to being back, 0 … 1. */
+  fullness(): number {
+    const { plan } = this;
+    const { shiftStart, shiftEnd, count } = plan.problem.vehicles;
+    let used = 0;
+    let all = 0;
+    for (let v = 0; v < count; v++) {
+      const shift = shiftEnd[v]! - shiftStart[v]!;
+      all += shift;
+      if (plan.length[v]! > 0) used += Math.min(shift, plan.backAt(v) - shiftStart[v]!);
+    }
+    return all > 0 ? used / all : 0;
+  }
 }

@@ -334,17 +334,23 @@ export class WorkingPlan {
       out0[p] = in0 >= NEVER ? NEVER : earliestDeparture(in0, service, windowOpen, windowLast, windowClose, w0, w1);
       out1[p] = in1 >= NEVER ? NEVER : earliestDeparture(in1, service, windowOpen, windowLast, windowClose, w0, w1);
     }
-    const end = base + n + 1;
     const regular = fleet.shiftEnd[v]!;
     const latest = fleet.latestReturn[v]!;
-    const withoutLunch = lunch > 0 && out0[end]! <= to;
-    const finish = withoutLunch ? out0[end]! : out1[end]!;
+    const finish = this.backAt(v);
     const overtime = n > 0 && finish > regular ? finish - regular : 0;
     this.cost += (overtime - this.overtime[v]!) * fleet.overtimeCost[v]!;
     this.overtime[v] = overtime;
     this.backward(v, late0, late1, latest, last);
     if (latest > regular) this.backward(v, reg0, reg1, regular, last);
     this.span?.refresh(v, first, last);
+  }
+
+  /** When the vehicle is back at the earliest; without lunch where it is back before lunch must start. */
+  backAt(v: number): number {
+    const { lunchMinutes, lunchTo } = this.problem.vehicles;
+    const end = v * this.stride + this.length[v]! + 1;
+    const isBackFirst = lunchMinutes[v]! > 0 && this.out0[end]! <= lunchTo[v]!;
+    return isBackFirst ? this.out0[end]! : this.out1[end]!;
   }
 
   /** Latest arrivals for a return by `by`. A route that is back before lunch must start needs none. */
