@@ -59,12 +59,23 @@ export class EndSwap {
     const countW = this.list(w, fromW, theirs);
     for (let k = 0; k < countV; k++) if (survey.pinned[ours[k]!] === 1) return false;
     for (let k = 0; k < countW; k++) if (survey.pinned[theirs[k]!] === 1) return false;
+    const lost = this.barred(ours, countV, w) + this.barred(theirs, countW, v);
+    if (lost > this.random.below(BARRED)) return false;
     this.offers.clear();
     this.cut(v, fromV, countV);
     this.cut(w, fromW, countW);
     this.putIn(ours, countV, w);
     this.putIn(theirs, countW, v);
     return true;
+  }
+
+  /** Visits that the vehicle may never make: a swap that loses several hardly ever pays, and is soon told. */
+  private barred(slots: Int32Array, count: number, v: number): number {
+    const { stopOf, problem } = this.plan;
+    const { windowList, vehicles } = problem;
+    let barred = 0;
+    for (let k = 0; k < count; k++) if (windowList[stopOf[slots[k]!]! * vehicles.count + v]! < 0) barred++;
+    return barred;
   }
 
   private list(v: number, from: number, slots: Int32Array): number {
@@ -100,5 +111,7 @@ export class EndSwap {
   }
 }
 
+/** A swap may lose fewer than this many visits, by a draw. Measured. */
+const BARRED = 3;
 /** Neighbours drawn from. Own choice. */
 const NEAR = 20;

@@ -48,7 +48,7 @@ export const DEFAULT_PARAMETERS: SearchParameters = {
   splitShare: 0.5,
   splitGrowth: 0.01,
   endSwaps: 0.1,
-  routeSwaps: 0.4,
+  routeSwaps: 0.6,
   blink: 0.03,
   minutePrice: 0.15,
   firstTemperature: 1,
