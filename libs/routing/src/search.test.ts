@@ -11,6 +11,8 @@ import { randomProblem } from './test-support/random-problem.js';
 const week = (seed: number, extra = {}) =>
   randomProblem({ seed, stops: 30, vehicles: 8, days: 4, lunch: true, overtime: true, windowsPerDay: 2, ...extra });
 
+const crowded = { stops: 60, vehicles: 4, days: 2, lunch: false, overtime: false, windowsPerDay: 1, prize: 9000 };
+
 const run = (problem: ReturnType<typeof week>, iterations: number, extra: Partial<SolveOptions> = {}) =>
   solve(problem, { seed: 3, stop: maxIterations(iterations), ...extra });
 
@@ -21,10 +23,20 @@ describe('solve', () => {
   });
 
   it('gives the same plan with the insertion cache off', () => {
-    for (const extra of [{}, { asymmetric: true }, { options: 3 }, { stops: 60, vehicles: 24 }]) {
+    for (const extra of [{}, { asymmetric: true }, { options: 3 }, { stops: 60, vehicles: 24 }, crowded]) {
       const problem = week(2, extra);
       expect(run(problem, 500, { parameters: { insertionCache: false } })).toEqual(run(problem, 500));
     }
+  });
+
+  it('gives minutes a price where days are full, but not where there is lunch', () => {
+    const differs = (extra: object) => {
+      const problem = week(2, extra);
+      return run(problem, 500, { parameters: { minutePrice: 0 } }).cost !== run(problem, 500).cost;
+    };
+    expect(differs(crowded)).toBe(true);
+    expect(differs({ ...crowded, lunch: true })).toBe(false);
+    expect(differs({ ...crowded, vehicles: 30 })).toBe(false);
   });
 
   it('cools anew from the best plan where stops are few, and a run cut short is the beginning of the whole one', () => {
