@@ -6,7 +6,8 @@ import type { WorkingPlan } from './working-plan.js';
 
 /**
  * Greedy insertion with blinks: offers stops in a drawn order, each at its cheapest place over all routes.
- * A visit is placed when that lowers the cost, with minutes at their price where they have one. What remains open at a stop is offered again at the end of the queue.
+ * A visit is placed when that lowers the cost, with minutes at their price where they have one. What remains open at a
+ * stop is offered again at the end of the queue.
  *
  * @source orders and blinks: Christiaens, Vanden Berghe 2020, see `ruin.ts`
  */
