@@ -1,8 +1,10 @@
 import { describe, expect, it } from '@jest/globals';
 import { EndSwap } from './end-swap.js';
 import { InsertionScan } from './insertion-scan.js';
+import { SingleOptionMenus } from './menu.js';
 import { nearestStops } from './neighbours.js';
 import { Offers } from './offers.js';
+import type { RoutingProblem } from './problem.js';
 import { Random } from './random.js';
 import { Survey } from './survey.js';
 import { planCost } from './test-support/brute-force.js';
@@ -80,6 +82,32 @@ describe('EndSwap', () => {
       plan.rollback();
     }
     expect(pinned).toContain(1);
+  });
+
+  it('carries a round to another day of which each visit alone would not pay for the drive, in the order it was driven', () => {
+    // Base and three stops far off and near each other; a round costs 215, each visit is worth 120.
+    const far = randomProblem({ seed: 1, stops: 3, vehicles: 2, days: 2 });
+    const minutes = Int32Array.from([0, 100, 100, 105, 100, 0, 5, 10, 100, 5, 0, 5, 105, 10, 5, 0]);
+    const problem: RoutingProblem = {
+      ...{ ...far, minutes, arcCost: [minutes], fixedCost: new Int32Array(6) },
+      vehicles: { ...far.vehicles, shiftEnd: Int32Array.of(900, 2340), latestReturn: Int32Array.of(900, 2340) },
+      windowList: Int32Array.of(0, 1, 0, 1, 0, 1),
+      windowStart: Int32Array.of(0, 1, 2),
+      windowOpen: Int32Array.of(420, 1860),
+      windowLast: Int32Array.of(900, 2340),
+      windowClose: Int32Array.of(900, 2340),
+      menus: new SingleOptionMenus([20, 20, 20], [120, 120, 120]),
+    };
+    const plan = new WorkingPlan(problem);
+    for (const [at, stop] of [0, 2, 1].entries()) plan.insert(plan.freeSlot(stop), 0, at, 0);
+    plan.commit();
+    const survey = new Survey(plan, new Uint8Array(plan.slotCount));
+    survey.take();
+    const offers = new Offers(3);
+    const rest = [survey, offers, nearestStops(problem, 3), 3] as const;
+    const swap = new EndSwap(plan, new Random(1), new InsertionScan(plan), ...rest);
+    while (!swap.swapRoutes());
+    expect([stopsOf(plan), offers.count, plan.cost]).toEqual([[[], [0, 2, 1]], 0, 215 - 360]);
   });
 
   it('finds nothing to swap in an empty plan', () => {

@@ -92,7 +92,10 @@ export class EndSwap {
     this.plan.refresh(v, from, from - 1);
   }
 
-  /** Puts each where it is cheapest in the route, in the order it was driven. */
+  /**
+   * Puts each at the route's end, in the order they were driven, or where that does not fit at its cheapest place. Whether
+   * the round pays is told by the whole plan: of one far away no visit alone would pay for the drive.
+   */
   private putIn(slots: Int32Array, count: number, v: number): void {
     const { plan, scan } = this;
     const { windowList, vehicles } = plan.problem;
@@ -100,8 +103,9 @@ export class EndSwap {
       const slot = slots[k]!;
       const stop = plan.stopOf[slot]!;
       if (windowList[stop * vehicles.count + v]! >= 0 && plan.admits(stop, v)) {
-        scan.scan(stop, v);
-        if (scan.cost1 < 0) {
+        scan.scan(stop, v, Infinity, plan.length[v]!);
+        if (scan.position1 < 0) scan.scan(stop, v);
+        if (scan.position1 >= 0) {
           plan.insert(slot, v, scan.position1, scan.option1);
           continue;
         }

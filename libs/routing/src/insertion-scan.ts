@@ -31,7 +31,8 @@ export class InsertionScan {
 
   constructor(private readonly plan: WorkingPlan) {}
 
-  scan(stop: number, v: number, limit = Infinity): void {
+  /** @param ahead visits of the route that stay ahead of it: 0 = any place, the route's length = its end alone */
+  scan(stop: number, v: number, limit = Infinity, ahead = 0): void {
     this.cost1 = Infinity;
     this.position1 = -1;
     this.cost2 = Infinity;
@@ -54,11 +55,11 @@ export class InsertionScan {
       problem.vehicles.lunchMinutes[v] === 0 &&
       problem.vehicles.latestReturn[v] === problem.vehicles.shiftEnd[v];
     if (this.plan.span !== null && !plain) throw new RangeError('a longest time away wants one option and one window');
-    if (plain) this.scanPlain(stop, v, menu.minutes[0]!, menu.worth[0]!, w0);
-    else this.scanFull(stop, v, menu, limit, w0, w1);
+    if (plain) this.scanPlain(stop, v, menu.minutes[0]!, menu.worth[0]!, w0, ahead);
+    else this.scanFull(stop, v, menu, limit, w0, w1, ahead);
   }
 
-  private scanPlain(stop: number, v: number, service: number, worth: number, window: number): void {
+  private scanPlain(stop: number, v: number, service: number, worth: number, window: number, ahead: number): void {
     const { plan } = this;
     const { problem, placeAt, arcAt, out1, late1, span } = plan;
     const { minutePrice } = this;
@@ -78,7 +79,7 @@ export class InsertionScan {
     let cost2 = Infinity;
     let at1 = -1;
     let at2 = -1;
-    for (let p = base; p <= end; p++) {
+    for (let p = base + ahead; p <= end; p++) {
       const out = out1[p]!;
       if (out > lastStart) break;
       const late = late1[p + 1]!;
@@ -119,7 +120,7 @@ export class InsertionScan {
     }
   }
 
-  private scanFull(stop: number, v: number, menu: Menu, limit: number, w0: number, w1: number): void {
+  private scanFull(stop: number, v: number, menu: Menu, limit: number, w0: number, w1: number, ahead: number): void {
     const { plan } = this;
     const { problem, placeAt, out0, out1, late0, late1 } = plan;
     const { windowClose, vehicles } = problem;
@@ -141,7 +142,7 @@ export class InsertionScan {
     const lastStart = windowClose[w1 - 1]! - minutes[0]!;
     const base = v * plan.stride;
     const end = base + plan.length[v]!;
-    for (let p = base; p <= end; p++) {
+    for (let p = base + ahead; p <= end; p++) {
       if (Math.min(out0[p]!, out1[p]!) > lastStart) break;
       const before = placeAt[p]!;
       const after = placeAt[p + 1]!;
