@@ -34,13 +34,19 @@ function compareWithBruteForce(seed: number, extra: Partial<RandomProblemSetting
     const route = plan.routes()[v]!;
     const present = routeCost(problem, v, route);
     const menu = problem.menus.menu(stop, 0, v);
+    const ahead = random.below(route.length + 1);
     let best = Infinity;
+    let bestBehind = Infinity;
     for (let p = 0; p <= route.length; p++) {
       for (let k = 0; k < menu.count; k++) {
         const visit = { stop, minutes: menu.minutes[k]!, worth: menu.worth[k]! };
-        best = Math.min(best, routeCost(problem, v, [...route.slice(0, p), visit, ...route.slice(p)]) - present);
+        const cost = routeCost(problem, v, [...route.slice(0, p), visit, ...route.slice(p)]) - present;
+        best = Math.min(best, cost);
+        if (p >= ahead) bestBehind = Math.min(bestBehind, cost);
       }
     }
+    scan.scan(stop, v, Infinity, ahead);
+    expect(scan.cost1).toBe(bestBehind);
     scan.scan(stop, v);
     expect(scan.cost1).toBe(best);
     scans++;
