@@ -98,11 +98,10 @@ export class EndSwap {
    */
   private putIn(slots: Int32Array, count: number, v: number): void {
     const { plan, scan } = this;
-    const { windowList, vehicles } = plan.problem;
     for (let k = 0; k < count; k++) {
       const slot = slots[k]!;
       const stop = plan.stopOf[slot]!;
-      if (windowList[stop * vehicles.count + v]! >= 0 && plan.admits(stop, v)) {
+      if (plan.admits(stop, v)) {
         scan.scan(stop, v, Infinity, plan.length[v]!);
         if (scan.position1 < 0) scan.scan(stop, v);
         if (scan.position1 >= 0) {
