@@ -16,6 +16,7 @@ export function smallRegister(): Register {
   ] as const;
   const machines = Array.from({ length: 6 }, (_, index) => ({
     id: `M${index + 1}`,
+    code: `M${index + 1}`,
     siteId: `S${(index % 3) + 1}`,
     machineClass: index === 5 ? 'walk-behind' : 'zero-turn',
     maker: '',

@@ -135,8 +135,9 @@ function inventMachines(random: Random, sites: readonly Site[], count: number): 
     const machineClass = pickClass(random);
     const spindles = CLASSES.find((each) => each.code === machineClass)!.defaultSpindles;
     const age = random.whole(0, 6);
+    const code = `M${String(index + 1).padStart(3, '0')}`;
     return {
-      id: `M${String(index + 1).padStart(3, '0')}`,
+      ...{ id: code, code },
       siteId: sites[index < sites.length ? index : Math.floor(random.next() ** 1.5 * sites.length)]!.id,
       machineClass,
       maker: '',

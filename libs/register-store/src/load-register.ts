@@ -71,6 +71,7 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
     })),
     machines: machines.map((machine) => ({
       id: machine.id,
+      code: machine.code,
       siteId: machine.siteId,
       machineClass: machine.class.code,
       maker: machine.maker ?? '',
@@ -136,23 +137,27 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
       dueWithinHours: each.dueWithinHours === null ? null : Number(each.dueWithinHours),
       dueWithinDays: each.dueWithinDays,
     })),
-    stopgaps: ofKnownMachine(await tx.stopgap.findMany({ where: { closedOn: null } })).map((each) => ({
-      id: each.id,
-      machineId: each.machineId,
-      code: each.code,
-      title: `Make good: ${each.description}`,
-      madeOn: dateText(each.madeOn),
-      limitHours: each.limitHours === null ? null : Number(each.limitHours),
-      limitOn: each.limitOn && dateText(each.limitOn),
-      partId: each.partId,
-      partQuantity: Number(each.partQuantity),
-      partExpectedOn: each.partExpectedOn && dateText(each.partExpectedOn),
-      minutes: each.minutes,
-      skill: each.skill,
-      preparations: each.preparations,
-      failureCents: each.failureCents,
-    })),
-    roadCalls: ofKnownMachine(await tx.roadCall.findMany({ where: { state: { not: 'closed' } } })).map((each) => ({
+    stopgaps: ofKnownMachine(await tx.stopgap.findMany({ where: { closedOn: null }, orderBy: { id: 'asc' } })).map(
+      (each) => ({
+        id: each.id,
+        machineId: each.machineId,
+        code: each.code,
+        title: `Make good: ${each.description}`,
+        madeOn: dateText(each.madeOn),
+        limitHours: each.limitHours === null ? null : Number(each.limitHours),
+        limitOn: each.limitOn && dateText(each.limitOn),
+        partId: each.partId,
+        partQuantity: Number(each.partQuantity),
+        partExpectedOn: each.partExpectedOn && dateText(each.partExpectedOn),
+        minutes: each.minutes,
+        skill: each.skill,
+        preparations: each.preparations,
+        failureCents: each.failureCents,
+      }),
+    ),
+    roadCalls: ofKnownMachine(
+      await tx.roadCall.findMany({ where: { state: { not: 'closed' } }, orderBy: { id: 'asc' } }),
+    ).map((each) => ({
       id: each.id,
       machineId: each.machineId,
       title: `Road call: ${each.symptom}`,
@@ -179,7 +184,7 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
 async function loadTechnicians(tx: Tx): Promise<Register['technicians']> {
   const rows = await tx.technician.findMany({
     where: { active: true },
-    include: { technicianShifts: true, technicianSkills: true, technicianAbsences: true },
+    include: { technicianShifts: true, technicianSkills: { orderBy: { skill: 'asc' } }, technicianAbsences: true },
     orderBy: { code: 'asc' },
   });
   return rows.map((each) => ({
@@ -231,11 +236,17 @@ async function loadClasses(tx: Tx): Promise<ShopClass[]> {
         include: {
           serviceItems: {
             where: { active: true },
-            include: { serviceItemParts: { include: { part: true } }, learnedLife: true },
+            include: {
+              serviceItemParts: { include: { part: true }, orderBy: { part: { code: 'asc' } } },
+              learnedLife: true,
+            },
+            orderBy: { code: 'asc' },
           },
         },
+        orderBy: { name: 'asc' },
       },
     },
+    orderBy: { code: 'asc' },
   });
   return rows.map((each) => ({
     code: each.code,
@@ -294,6 +305,7 @@ async function loadPromises(tx: Tx, zones: ReadonlyMap<string, string>): Promise
   const visits = await tx.visit.findMany({
     where: { OR: [{ state: 'confirmed' }, { state: 'proposed', pinned: true }] },
     include: { visitItems: true },
+    orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
   });
   return visits.map((visit) => {
     const zone = zones.get(visit.siteId)!;

@@ -45,6 +45,8 @@ export interface Site {
 
 export interface Machine {
   readonly id: string;
+  /** What the shop calls it: the same in its files, where it is the id too, and in its database. */
+  readonly code: string;
   readonly siteId: string;
   /** Machine class code. */
   readonly machineClass: string;

@@ -139,6 +139,7 @@ class RegisterReader {
         );
       return {
         id: row.machine_id,
+        code: row.machine_id,
         siteId: row.site_id,
         machineClass: row.class,
         maker: row.maker,

@@ -86,8 +86,9 @@ export function toServiceItem(each: MachineItem, doCents: number, recorded: bool
     },
     severity: machine.severity,
     resetBy: [...item.resetBy],
-    // Spread over the interval, or all machines of a newly taken-on customer would fall due on one day.
-    assumedShare: recorded ? null : shareOf(each.id),
+    // Spread over the interval, or all machines of a newly taken-on customer would fall due on one day. By the shop's
+    // own name of the machine: the same register falls due alike wherever it is imported.
+    assumedShare: recorded ? null : shareOf(machineItemId(machine.code, item.code, each.slot)),
     economics: {
       doCents,
       failureCents: item.failureCents,
