@@ -1,14 +1,15 @@
 /**
  * Long horizons and road calls. Usage, after a build:
- *   node tests/bench/planning-scale.mjs [--sizes 50,100,200,500] [--seconds S] [--calls 100] [--weeks 0]
+ *   node tests/bench/planning-scale.mjs [--sizes 50,100,200,500] [--seconds S] [--threads 2] [--calls 100] [--weeks 0]
  * Sizes are sites: ten machines each, a technician for every 25 sites, four weeks; a process each, so that memory is its
- * own. Then road calls into a week of 10 technicians: how long the options take, and whether promises move unsaid. With
+ * own. Planned as the worker does it, the search in two threads or one. Then road calls into a week of 10 technicians: how long the options take, and whether promises move unsaid. With
  * --weeks N also N small generated weeks, every plan checked.
  */
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { checkPlan, planWeek, roadCallOptions, standingWeek } from '@deckround/planning';
+import { planInThread } from '@deckround/worker';
 import { standingVisits } from '../../libs/planning/dist/test-support/a-standing-week.js';
 import { generateSnapshot } from '../../libs/planning/dist/test-support/generate-snapshot.js';
 
@@ -16,6 +17,7 @@ const { values } = parseArgs({
   options: {
     sizes: { type: 'string', default: '50,100,200,500' },
     seconds: { type: 'string', default: '40' },
+    threads: { type: 'string', default: '2' },
     calls: { type: 'string', default: '100' },
     weeks: { type: 'string', default: '0' },
     one: { type: 'string' },
@@ -24,12 +26,12 @@ const { values } = parseArgs({
 const now = () => performance.now();
 
 if (values.one) {
-  oneSize(Number(values.one));
+  await oneSize(Number(values.one));
 } else {
   for (const size of values.sizes.split(',').filter(Boolean)) {
     const { stdout, stderr, status } = spawnSync(process.execPath, [
       fileURLToPath(import.meta.url),
-      ...['--one', size, '--seconds', values.seconds],
+      ...['--one', size, '--seconds', values.seconds, '--threads', values.threads],
     ]);
     if (status !== 0) throw new Error(stderr.toString());
     process.stdout.write(stdout);
@@ -38,19 +40,21 @@ if (values.one) {
   if (Number(values.weeks) > 0) smallWeeks(Number(values.weeks));
 }
 
-function oneSize(sites) {
+async function oneSize(sites) {
   const snapshot = generateSnapshot({
     ...{ seed: 1, sites, machinesPerSite: 10, items: sites * 12, technicians: Math.max(2, sites / 25) },
     ...{ days: 28, mustDos: true, promises: true, reachKm: 60 },
   });
   const begin = now();
-  const plan = planWeek(snapshot, { snapshotHash: '', seed: 1, stop: { seconds: Number(values.seconds), now } });
+  const options = { snapshotHash: '', seed: 1, seconds: Number(values.seconds), threads: Number(values.threads) };
+  const plan = await planInThread(snapshot, options).plan;
   const planned = now();
   const faults = checkPlan(snapshot, plan).length;
   console.log(
     JSON.stringify({
       sites,
       ...{ items: snapshot.items.length, technicians: snapshot.technicians.length, days: 28 },
+      threads: options.threads,
       planSeconds: Number(((planned - begin) / 1000).toFixed(1)),
       checkSeconds: Number(((now() - planned) / 1000).toFixed(1)),
       ...{ iterations: plan.iterations, cents: plan.cost.total, visits: plan.visits.length, faults },

@@ -32,6 +32,7 @@ const { values, positionals } = parseArgs({
 });
 /** Two threads share caches and memory: each is slower than one alone. */
 const SHARED_SPEED = 0.85;
+const MEETINGS = 30;
 const seed = Number(values.seed);
 const choice = values.combine ? await loadChoiceSolver() : null;
 /** Milliseconds; on a busy machine the processor's time is the fairer clock. */
@@ -84,7 +85,7 @@ function onTwoThreads(file, problem, parameters) {
     iterations = Math.floor((speed * (begin + span - performance.now()) * SHARED_SPEED) / 1000) * 1000;
   }
   const meeting = sharedMeeting();
-  const every = Math.max(1000, Math.floor(iterations / 12));
+  const every = Math.max(1000, Math.floor(iterations / MEETINGS));
   const partner = new Worker(new URL('./routing-partner.mjs', import.meta.url), {
     workerData: { file, seed, iterations, meeting, every, parameters },
   });

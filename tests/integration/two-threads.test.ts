@@ -12,6 +12,10 @@ const snapshot = generateSnapshot({
   days: 4,
   promises: true,
 });
+const large = generateSnapshot({
+  ...{ seed: 9, sites: 320, machinesPerSite: 2, items: 900, technicians: 14 },
+  ...{ days: 5, mustDos: true, promises: true, reachKm: 40 },
+});
 const plan = (options: { threads: number; combine: boolean; seed?: number }) =>
   planInThread(snapshot, { snapshotHash: snapshotHash(snapshot), seed: 4, iterations: 12_000, ...options }).plan;
 
@@ -31,7 +35,19 @@ describe('a week searched on two threads', () => {
     expect(together.cost.total).toBeLessThan(alone.cost.total * 1.02);
   });
 
-  it('is cut short by a cancel, on both threads', async () => {
+  it('is divided between both where it is large: a sound plan, the same again, and cheaper than one search finds', async () => {
+    const search = (threads: number) =>
+      planInThread(large, { snapshotHash: '', seed: 2, iterations: 40_000, threads, combine: true }).plan;
+    const [first, second, alone] = [await search(2), await search(2), await search(1)];
+    expect(checkPlan(large, first)).toEqual([]);
+    expect(second).toEqual(first);
+    expect(first.cost.total).toBeLessThan(alone.cost.total);
+  }, 60_000);
+
+  it.each([
+    ['small', snapshot],
+    ['large', large],
+  ])('is cut short by a cancel, on both threads: a %s plan', async (_size, snapshot) => {
     const search = planInThread(snapshot, { snapshotHash: '', seed: 1, iterations: 50_000_000, threads: 2 });
     setTimeout(() => search.cancel(), 1500);
     const cut = await search.plan;

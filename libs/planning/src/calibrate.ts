@@ -12,11 +12,13 @@ const LONGEST_TRIAL = 4000;
  *
  * @param begin when the time began, by `now`, milliseconds
  * @param trial runs the search until the rule says stop
+ * @param speed of the search proper as a share of that of the trial
  */
 export function calibrate(
   { seconds, now }: { seconds: number; now: () => number },
   begin: number,
   trial: (stop: StopRule) => void,
+  speed: number,
 ): number {
   const clocked: { iterations: number; at: number }[] = [];
   const span = Math.min(LONGEST_TRIAL, seconds * 1000 * TRIAL_SHARE);
@@ -32,5 +34,5 @@ export function calibrate(
   const halfway = clocked.findLast(({ at }, k) => k === 0 || at - clocked[0]!.at <= span / 2)!;
   const perMillisecond = (last.iterations - halfway.iterations) / Math.max(1, last.at - halfway.at);
   const left = Math.max(0, seconds * 1000 - (now() - begin));
-  return Math.max(1, Math.floor((perMillisecond * left) / 1000)) * 1000;
+  return Math.max(1, Math.floor((perMillisecond * speed * left) / 1000)) * 1000;
 }

@@ -1,4 +1,4 @@
-import { type Timetable, timetable } from '@deckround/routing';
+import { earliestReturn, type Timetable, type TimetableVisit, timetable } from '@deckround/routing';
 import {
   basePlace,
   type InstancePromise,
@@ -45,55 +45,99 @@ export function evaluateRoute(
   v: number,
   visits: readonly DraftVisit[],
 ): EvaluatedRoute | null {
-  const { travel, snapshot } = instance;
+  const round = sumUp(instance, v, visits);
   const day = instance.technicianDays[v]!;
-  const technician = snapshot.technicians[day.technician]!;
-  const base = basePlace(instance, day.technician);
-  const places = [day.startPlace, ...visits.map((visit) => visit.site), base];
+  const times = timetable(day, round.visits, round.home);
+  if (times === null) return null;
+  const { travel } = instance;
+  const places = [day.startPlace, ...visits.map((visit) => visit.site), basePlace(instance, day.technician)];
   const drives = places.slice(1).map((to, leg) => {
     const arc = places[leg]! * travel.size + to;
-    return { minutes: travel.minutes[arc]!, metres: travel.metres[arc]!, cents: travel.cents[arc]! };
+    return { minutes: travel.minutes[arc]!, metres: travel.metres[arc]! };
   });
-  const services = visits.map((visit) => visitMinutes(instance, visit.site, visit.items).total);
-  const times = timetable(
-    day,
-    visits.map((visit, k) => ({
-      drive: drives[k]!.minutes,
-      service: services[k]!,
-      windows: draftWindows(instance, visit, day, services[k]!),
-    })),
-    drives.at(-1)!.minutes,
-  );
-  if (times === null) return null;
-  const driveMinutes = sum(drives.map((drive) => drive.minutes));
-  const workMinutes = sum(services);
+  const { driveMinutes, workMinutes } = round;
   const overtimeMinutes = Math.max(0, times.return - day.shiftEnd);
-  const isStranger = ({ site }: DraftVisit) => {
-    const preferred = snapshot.sites[site]!.preferredTechnicianId;
-    return preferred !== null && preferred !== technician.id;
-  };
   return {
     times,
     drives,
     driveMinutes,
     workMinutes,
     overtimeMinutes,
-    cost: {
-      travel: sum(drives.map((drive) => drive.cents)),
-      labour: Math.round((technician.wageCentsPerHour * (driveMinutes + workMinutes)) / 60),
-      overtime: Math.round((overtimePremium(instance, day.technician) * overtimeMinutes) / 60),
-      visitFees: sum(visits.map((visit) => snapshot.sites[visit.site]!.visitFeeCents)),
-      preference: sum(visits.map((visit) => (isStranger(visit) ? snapshot.sites[visit.site]!.preferenceCents : 0))),
-      timing: sum(visits.flatMap((visit) => visit.items.map((item) => instance.items[item]!.timingCents[day.day]!))),
-    },
+    cost: costOf(instance, v, round, overtimeMinutes),
   };
 }
 
-/** Sum of a route's cost parts; an empty route costs nothing. */
+/** Sum of a route's cost parts; an empty route costs nothing, one that cannot be driven infinitely much. */
 export function routeCents(instance: PlanningInstance, v: number, visits: readonly DraftVisit[]): number {
   if (visits.length === 0) return 0;
-  const route = evaluateRoute(instance, v, visits);
-  return route === null ? Infinity : sum(Object.values(route.cost));
+  const round = sumUp(instance, v, visits);
+  const day = instance.technicianDays[v]!;
+  const back = earliestReturn(day, round.visits, round.home);
+  return back === null ? Infinity : sum(Object.values(costOf(instance, v, round, Math.max(0, back - day.shiftEnd))));
+}
+
+/** What a route adds up to before its times are known. */
+interface Round {
+  visits: TimetableVisit[];
+  /** Minutes of the drive home. */
+  home: number;
+  driveMinutes: number;
+  workMinutes: number;
+  travel: number;
+  visitFees: number;
+  preference: number;
+  timing: number;
+}
+
+function sumUp(instance: PlanningInstance, v: number, visits: readonly DraftVisit[]): Round {
+  const { travel, snapshot } = instance;
+  const day = instance.technicianDays[v]!;
+  const { id } = snapshot.technicians[day.technician]!;
+  const round: Round = {
+    visits: [],
+    home: 0,
+    driveMinutes: 0,
+    workMinutes: 0,
+    travel: 0,
+    visitFees: 0,
+    preference: 0,
+    timing: 0,
+  };
+  let place = day.startPlace;
+  for (const visit of visits) {
+    const site = snapshot.sites[visit.site]!;
+    const service = visitMinutes(instance, visit.site, visit.items).total;
+    const arc = place * travel.size + visit.site;
+    const drive = travel.minutes[arc]!;
+    round.visits.push({ drive, service, windows: draftWindows(instance, visit, day, service) });
+    round.driveMinutes += drive;
+    round.workMinutes += service;
+    round.travel += travel.cents[arc]!;
+    round.visitFees += site.visitFeeCents;
+    if (site.preferredTechnicianId !== null && site.preferredTechnicianId !== id)
+      round.preference += site.preferenceCents;
+    for (const item of visit.items) round.timing += instance.items[item]!.timingCents[day.day]!;
+    place = visit.site;
+  }
+  const arc = place * travel.size + basePlace(instance, day.technician);
+  round.home = travel.minutes[arc]!;
+  round.driveMinutes += round.home;
+  round.travel += travel.cents[arc]!;
+  return round;
+}
+
+function costOf(instance: PlanningInstance, v: number, round: Round, overtimeMinutes: number): RouteCost {
+  const { technician } = instance.technicianDays[v]!;
+  const { wageCentsPerHour } = instance.snapshot.technicians[technician]!;
+  const { travel, visitFees, preference, timing } = round;
+  return {
+    travel,
+    labour: Math.round((wageCentsPerHour * (round.driveMinutes + round.workMinutes)) / 60),
+    overtime: Math.round((overtimePremium(instance, technician) * overtimeMinutes) / 60),
+    visitFees,
+    preference,
+    timing,
+  };
 }
 
 /**
@@ -141,18 +185,26 @@ export function evaluateDraft(
   };
 }
 
-function draftWindows(instance: PlanningInstance, visit: DraftVisit, day: TechnicianDay, service: number) {
+function draftWindows(
+  instance: PlanningInstance,
+  visit: DraftVisit,
+  day: TechnicianDay,
+  service: number,
+): TimetableVisit['windows'] {
   const { promise } = visit;
   if (promise?.kind === 'frozen') {
     return [{ open: promise.slot.open, last: promise.slot.close, close: promise.slot.close + service }];
   }
   if (instance.isBarred(visit.site, day.technician, day.day)) return [];
-  const slot: TimeSpan = promise?.slot ?? { open: -Infinity, close: Infinity };
-  return instance.windows[visit.site]![day.day]!.map(({ open, close }) => ({
-    open: Math.max(open, slot.open),
-    last: Math.min(close, slot.close),
-    close,
-  })).filter((window) => window.open <= window.last);
+  const access = instance.windows[visit.site]![day.day]!;
+  if (promise === null) return access;
+  const windows: (TimeSpan & { last: number })[] = [];
+  for (const span of access) {
+    const open = Math.max(span.open, promise.slot.open);
+    const last = Math.min(span.close, promise.slot.close);
+    if (open <= last) windows.push({ open, last, close: span.close });
+  }
+  return windows;
 }
 
 function sum(values: readonly number[]): number {

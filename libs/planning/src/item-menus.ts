@@ -10,10 +10,11 @@ import { visitMinutes } from './visit-minutes.js';
 export const MUST_DO_CENTS = 10_000_000;
 /** A pinned visit is worth more than anything else. Cents. */
 const PINNED_CENTS = 10_000_000_000;
-/** Menus kept per stop; beyond that all of them are forgotten and made again when asked for. */
+/** Menus kept per stop, and over all stops; beyond that a stop's are forgotten and made again when asked for. */
 const MENUS_KEPT = 600;
-/** The same for the lists of options of machines, over all stops: 500 sites with 5,000 machines stay below 1.5 GB. */
-const MACHINE_OPTIONS_KEPT = 150_000;
+const ALL_MENUS_KEPT = 100_000;
+/** The same for the lists of options of machines, over all stops. */
+const MACHINE_OPTIONS_KEPT = 30_000;
 /** Technician classes times days from which on an instance counts as large. */
 const MANY_CELLS = 60;
 
@@ -34,8 +35,8 @@ interface OpenSet {
 }
 
 interface ItemMenu extends Menu {
-  /** Tokens found so far, −1 = not yet. */
-  tokens: Int32Array;
+  /** Tokens found so far, −1 = not yet; null: none. */
+  tokens: Int32Array | null;
 }
 
 interface StopBook {
@@ -63,6 +64,7 @@ export class ItemMenus implements MenuBook {
   private readonly isLarge: boolean;
   private readonly positionInStop: Int32Array;
   private readonly mostMinutes: number;
+  private readonly menusKept: number;
   private readonly machineMemo: (Map<number | string, readonly WorkOption[]> | undefined)[] = [];
   private machineMemoCount = 0;
   /** Per item: most it can be worth, in units, labour taken off. */
@@ -82,6 +84,7 @@ export class ItemMenus implements MenuBook {
       }
       return classOf.get(key)!;
     });
+    this.menusKept = Math.min(MENUS_KEPT, Math.ceil(ALL_MENUS_KEPT / Math.max(1, stops.length)));
     this.isLarge = this.classes.length * instance.dates.length > MANY_CELLS;
     this.positionInStop = new Int32Array(items.length).fill(-1);
     this.mostMinutes = Math.max(0, ...instance.technicianDays.map((day) => day.latestReturn - day.shiftStart));
@@ -176,6 +179,7 @@ export class ItemMenus implements MenuBook {
   token(stop: number, open: number, vehicle: number, option: number): number {
     if (this.stops[stop]!.kind === 'frozen') return 0;
     const menu = this.menu(stop, open, vehicle) as ItemMenu;
+    menu.tokens ??= new Int32Array(menu.count).fill(-1);
     if (menu.tokens[option]! >= 0) return menu.tokens[option]!;
     const { technician, day } = this.instance.technicianDays[vehicle]!;
     const set = this.books[stop]!.sets[open]!;
@@ -332,7 +336,7 @@ export class ItemMenus implements MenuBook {
     const cell = cls * this.instance.dates.length + day;
     let menu = set.menus[cell];
     if (menu === undefined) {
-      if (++book.menuCount > MENUS_KEPT) {
+      if (++book.menuCount > this.menusKept) {
         for (const other of book.sets) if (other !== book.sets[0]) other.menus = [];
         book.menuCount = 0;
       }
@@ -353,7 +357,7 @@ export class ItemMenus implements MenuBook {
       minutes[k] = options.minutes[k + 1]! + setupMinutes;
       worth[k] = options.net[k + 1]! - wage * setupMinutes;
     }
-    return { count, minutes, worth, tokens: new Int32Array(count).fill(-1) };
+    return { count, minutes, worth, tokens: null };
   }
 
   /** Per machine of the stop its options. */

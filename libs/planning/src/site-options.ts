@@ -57,6 +57,11 @@ class OptionList implements SiteOptions {
   }
 }
 
+function listAt(lists: OptionList[], k: number): OptionList {
+  lists[k] ??= new OptionList();
+  return lists[k];
+}
+
 /** Best net for every number of minutes; ties keep what came first. Typed arrays, kept between calls for speed. */
 class Merger {
   private net = new Float64Array(0);
@@ -72,6 +77,7 @@ class Merger {
   private optionMinutes = new Int32Array(64);
   private optionNet = new Float64Array(64);
   private readonly lists = [new OptionList(), new OptionList()] as const;
+  private readonly listsByCount: [OptionList[], OptionList[]] = [[], []];
 
   merge(machines: readonly (readonly WorkOption[])[], mostMinutes: number, mostMachines: number): OptionList {
     this.nodes = 1;
@@ -103,20 +109,21 @@ class Merger {
     mostMinutes: number,
     mostMachines: number,
   ): OptionList {
-    let byCount = [new OptionList().clear()];
+    let [byCount, next] = this.listsByCount;
+    listAt(byCount, 0).clear();
+    let counts = 1;
     for (const options of machines) {
       if (options.length <= 1) continue;
-      const next: OptionList[] = [];
-      for (let count = 0; count <= Math.min(byCount.length, mostMachines); count++) {
-        if (count < byCount.length) this.add(byCount[count]!);
+      const most = Math.min(counts, mostMachines);
+      for (let count = 0; count <= most; count++) {
+        if (count < counts) this.add(byCount[count]!);
         if (count > 0) this.addSums(byCount[count - 1]!, options, 1, mostMinutes);
-        const list = new OptionList();
-        this.take(list, options);
-        next.push(list);
+        this.take(listAt(next, count), options);
       }
-      byCount = next;
+      counts = most + 1;
+      [byCount, next] = [next, byCount];
     }
-    for (const list of byCount) this.add(list);
+    for (let count = 0; count < counts; count++) this.add(byCount[count]!);
     this.take(this.lists[0], []);
     return this.lists[0];
   }

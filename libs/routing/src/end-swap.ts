@@ -55,10 +55,11 @@ export class EndSwap {
 
   private swap(v: number, fromV: number, w: number, fromW: number): boolean {
     const { ours, theirs, survey } = this;
+    if (this.plan.closed[v] === 1 || this.plan.closed[w] === 1) return false;
     const countV = this.list(v, fromV, ours);
     const countW = this.list(w, fromW, theirs);
-    for (let k = 0; k < countV; k++) if (survey.pinned[ours[k]!] === 1) return false;
-    for (let k = 0; k < countW; k++) if (survey.pinned[theirs[k]!] === 1) return false;
+    for (let k = 0; k < countV; k++) if (survey.fixed[ours[k]!] === 1) return false;
+    for (let k = 0; k < countW; k++) if (survey.fixed[theirs[k]!] === 1) return false;
     const lost = this.barred(ours, countV, w) + this.barred(theirs, countW, v);
     if (lost > this.random.below(BARRED)) return false;
     this.offers.clear();

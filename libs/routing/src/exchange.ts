@@ -7,14 +7,27 @@ export interface PlanInNumbers {
   readonly visits: Float64Array;
 }
 
+/** What a search shows the other. */
+export interface Shown {
+  /** The best plan since the last meeting if the plan was divided there, else the best so far. */
+  readonly best: PlanInNumbers;
+  /** The plan that it stands at. */
+  readonly current: PlanInNumbers;
+  /** Tells one division of one plan from another; `WHOLE` where it was not divided. */
+  readonly division: number;
+}
+
+export const WHOLE = -1;
+
 /**
- * Searches of one problem that run side by side meet every so many iterations and show each other their best plans.
- * `meet` returns when all of them have come to the same meeting, so that the outcome hangs on seeds and iterations alone.
+ * Two searches of one problem that run side by side meet every so many iterations and show each other what they have.
+ * `meet` returns when both have come to the same meeting, so that the outcome hangs on seeds and iterations alone.
  */
 export interface Exchange {
+  readonly side: 0 | 1;
   readonly every: number;
-  /** @returns the best of the others, or null when they have left. `isLast`: this search ends here. */
-  meet(best: PlanInNumbers, isLast: boolean): PlanInNumbers | null;
+  /** @returns what the other shows, and whether it ends there; null when it is gone. `isLast`: this search ends here. */
+  meet(shown: Shown, isLast: boolean): (Shown & { readonly isLast: boolean }) | null;
 }
 
 export function inNumbers(plan: WorkingPlan, cost: number, routes: readonly (readonly RoutedVisit[])[]): PlanInNumbers {

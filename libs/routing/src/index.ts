@@ -12,7 +12,7 @@ export { cancelled } from './stop/cancelled.js';
 export { maxIterations } from './stop/max-iterations.js';
 export { maxRuntime } from './stop/max-runtime.js';
 export type { StopRule } from './stop/stop-rule.js';
-export { type Timetable, type TimetableDay, type TimetableVisit, timetable } from './timetable.js';
+export { earliestReturn, type Timetable, type TimetableDay, type TimetableVisit, timetable } from './timetable.js';
 export {
   closeMatrix,
   estimateTravel,

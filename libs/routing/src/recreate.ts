@@ -167,7 +167,7 @@ export class GreedyRecreate {
     const { manyRoutes, nearRoutes, drawnRoutes } = this.parameters;
     if (servers.length <= manyRoutes) return servers;
     const { plan, asked, askedAt, random, reach, neighbours } = this;
-    const { routeOf, firstSlot, touchedRoutes, touchedRouteCount } = plan;
+    const { routeOf, firstSlot, touchedRoutes, touchedRouteCount, closed } = plan;
     const { vehicles, windowList } = plan.problem;
     const row = stop * vehicles.count;
     let count = 0;
@@ -182,14 +182,14 @@ export class GreedyRecreate {
       const near = neighbours[k]!;
       for (let x = firstSlot[near]!; x < firstSlot[near + 1]!; x++) {
         const v = routeOf[x]!;
-        if (v < 0 || askedAt[v] === round) continue;
+        if (v < 0 || askedAt[v] === round || closed[v] === 1) continue;
         askedAt[v] = round;
         if (windowList[row + v]! >= 0) asked[count++] = v;
       }
     }
     for (let k = 0; k < drawnRoutes; k++) {
       const v = servers[random.below(servers.length)]!;
-      if (askedAt[v] === round) continue;
+      if (askedAt[v] === round || closed[v] === 1) continue;
       askedAt[v] = round;
       asked[count++] = v;
     }

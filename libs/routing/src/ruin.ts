@@ -32,7 +32,7 @@ export class StringRuin {
 
   apply(): void {
     const { plan, random, parameters, survey, offers } = this;
-    const { pinned, unservedCount } = survey;
+    const { fixed, unservedCount } = survey;
     offers.clear();
     if (survey.placedCount === 0) {
       offers.addUnserved(survey, random, OFFERED_TO_EMPTY);
@@ -53,13 +53,13 @@ export class StringRuin {
       if (taken < strings) {
         for (let x = firstSlot[stop]!; x < firstSlot[stop + 1]!; x++) {
           const v = routeOf[x]!;
-          if (v < 0 || routeTouched[v] === 1 || pinned[x] === 1) continue;
+          if (v < 0 || routeTouched[v] === 1 || fixed[x] === 1) continue;
           if (taken >= strings) break;
           this.takeString(x, v, longest);
           taken++;
         }
       }
-      if (found < wanted && !offers.has(stop) && menus.ceiling(stop, open[stop]!) > 0) {
+      if (found < wanted && !offers.has(stop) && survey.foreign[stop] === 0 && menus.ceiling(stop, open[stop]!) > 0) {
         if (plan.freeSlot(stop) >= 0) {
           offers.add(stop);
           found++;
@@ -71,7 +71,7 @@ export class StringRuin {
 
   private takeString(slot: number, v: number, longest: number): void {
     const { plan, random, parameters, offers } = this;
-    const { pinned } = this.survey;
+    const { fixed } = this.survey;
     const n = plan.length[v]!;
     const limit = Math.max(1, Math.floor(Math.min(n, longest)));
     const length = 1 + random.below(limit);
@@ -92,7 +92,7 @@ export class StringRuin {
     let lowest = 0;
     let behind = 0;
     while (p >= begin) {
-      if ((spared > 0 && p >= keepFrom && p < keepFrom + spared) || pinned[plan.slotAt[base + p]!] === 1) {
+      if ((spared > 0 && p >= keepFrom && p < keepFrom + spared) || fixed[plan.slotAt[base + p]!] === 1) {
         p--;
         continue;
       }
@@ -100,7 +100,7 @@ export class StringRuin {
       while (
         q > begin &&
         !(spared > 0 && q - 1 >= keepFrom && q - 1 < keepFrom + spared) &&
-        pinned[plan.slotAt[base + q - 1]!] === 0
+        fixed[plan.slotAt[base + q - 1]!] === 0
       ) {
         q--;
       }

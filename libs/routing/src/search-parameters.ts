@@ -37,6 +37,8 @@ export interface SearchParameters {
   manyRoutes: number;
   nearRoutes: number;
   drawnRoutes: number;
+  /** From more routes than this on, two searches divide the plan between them. */
+  dividedFrom: number;
   insertionCache: boolean;
   earlyAbort: boolean;
 }
@@ -65,6 +67,7 @@ export const DEFAULT_PARAMETERS: SearchParameters = {
   manyRoutes: 20,
   nearRoutes: 4,
   drawnRoutes: 1,
+  dividedFrom: 40,
   insertionCache: true,
   earlyAbort: true,
 };

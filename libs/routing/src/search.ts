@@ -1,5 +1,6 @@
 import { EndSwap } from './end-swap.js';
-import { type Exchange, fromNumbers, inNumbers } from './exchange.js';
+import { type Exchange, fromNumbers, inNumbers, WHOLE } from './exchange.js';
+import { Halves } from './halves.js';
 import { nearestStops } from './neighbours.js';
 import { Offers } from './offers.js';
 import type { ChoiceSolver } from './polish/choice.js';
@@ -85,23 +86,26 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
   const everyStop = Int32Array.from({ length: problem.stops.count }, (_, s) => s);
   recreate.apply(everyStop, everyStop.length, Infinity, 0);
   plan.commit();
-  survey.take();
+  survey.keepTo(survey.foreign);
   recreate.heedMinutes(survey.unservedCount / Math.max(1, problem.stops.count), survey.fullness());
 
   let current = plan.cost;
+  /** Since the plan was last divided, if it is. */
   let best = plan.cost;
   let bestRoutes = plan.routes();
   let improvements = 0;
   options.onBest?.({ iterations: 0, cost: best, routes: () => bestRoutes });
   const pool = options.choice ? new RoutePool(plan, parameters.mostPooled) : null;
   const { exchange } = options;
+  let halves = exchange ? new Halves(plan, survey, exchange) : null;
   let isCombined = false;
   let accepted = 0;
   const keepBest = (at: number) => {
     best = current;
-    improvements++;
     bestRoutes = plan.routes();
     pool?.note();
+    if (halves && halves.settled.cost <= best) return;
+    improvements++;
     options.onBest?.({ iterations: at, cost: best, routes: () => bestRoutes });
   };
 
@@ -111,9 +115,10 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
     current = plan.cost;
     if (current < best) keepBest(at);
   };
+  const overall = () => (halves && halves.settled.cost <= best ? halves.settled : { cost: best, routes: bestRoutes });
 
-  const scale = meanArcCost(plan);
-  let temperature = scale * parameters.firstTemperature;
+  let scale = 0;
+  let temperature = 0;
   let rounds = 0;
   let round = 0;
   let iterations = 0;
@@ -122,25 +127,43 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
     if (isCheck || (exchange && iterations % exchange.every === 0)) {
       const share = options.stop.share(iterations);
       const isLast = share >= 1;
-      if (exchange && (isLast || (iterations > 0 && iterations % exchange.every === 0))) {
-        const theirs = exchange.meet(inNumbers(plan, best, bestRoutes), isLast);
-        if (theirs !== null && best - theirs.cost > (isLast ? 0 : ADOPT_FROM * scale)) {
-          restart(fromNumbers(plan, theirs), iterations);
+      const isMeeting = exchange !== undefined && (isLast || iterations % exchange.every === 0);
+      // What concerns the whole plan waits until its halves are together.
+      const isWhole = halves === null || isMeeting;
+      if (pool !== null && !isCombined && !isLast && share >= COMBINE_AT && isWhole) {
+        isCombined = true;
+        halves?.undo();
+        const { routes } = overall();
+        plan.replaceRoutes(routes);
+        restart(chooseRoutes(plan, pool.columns, options.choice!) ?? routes, iterations);
+      }
+      if (isMeeting && halves) {
+        for (const routes of halves.meet({ cost: best, routes: bestRoutes }, isLast)) restart(routes, iterations);
+      } else if (isMeeting && iterations > 0) {
+        const shown = inNumbers(plan, best, bestRoutes);
+        const theirs = exchange.meet({ best: shown, current: shown, division: WHOLE }, isLast);
+        if (theirs !== null && best - theirs.best.cost > (isLast ? 0 : ADOPT_FROM * scale)) {
+          restart(fromNumbers(plan, theirs.best), iterations);
         }
       }
       if (isLast) break;
-      if (pool !== null && !isCombined && share >= COMBINE_AT) {
-        isCombined = true;
-        plan.replaceRoutes(bestRoutes);
-        restart(chooseRoutes(plan, pool.columns, options.choice!) ?? bestRoutes, iterations);
+      if (iterations === 0) {
+        scale = meanArcCost(plan);
+        // Both stand at the same plan here, and decide alike.
+        if (survey.usedRoutes <= parameters.dividedFrom) halves = null;
       }
       if (rounds === 0 && share >= LENGTH_KNOWN_AT) {
         rounds = roundsFor(Math.round(iterations / share), problem.stops.count, parameters);
       }
       const at = Math.min(Math.floor(share * rounds), rounds - 1);
-      if (at > round) {
+      if (at > round && isWhole) {
         round = at;
-        restart(bestRoutes, iterations);
+        restart(overall().routes, iterations);
+      }
+      if (isMeeting && halves) {
+        halves.divide(overall());
+        best = current;
+        bestRoutes = plan.routes();
       }
       const first = parameters.firstTemperature * (round > 0 ? parameters.reheat : 1);
       const cooled = share * Math.max(1, rounds) - round;
@@ -166,10 +189,11 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
       plan.rollback();
     }
   }
-  const served = new Set(bestRoutes.flat().map((visit) => visit.stop));
+  const { cost, routes } = overall();
+  const served = new Set(routes.flat().map((visit) => visit.stop));
   return {
-    cost: best,
-    routes: bestRoutes,
+    cost,
+    routes,
     unassigned: Array.from(everyStop).filter((s) => !served.has(s)),
     iterations,
     improvements,

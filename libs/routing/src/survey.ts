@@ -8,14 +8,32 @@ export class Survey {
   /** Stops where something is open and a further visit is possible. */
   readonly unserved: Int32Array;
   unservedCount = 0;
+  /** Routes with visits that are not closed. */
   usedRoutes = 0;
+  /** Per slot: 1 = its visit stays where it is. */
+  readonly fixed: Uint8Array;
+  /** Per stop: 1 = not to be offered. */
+  readonly foreign: Uint8Array;
 
   constructor(
     private readonly plan: WorkingPlan,
-    readonly pinned: Uint8Array,
+    private readonly pinned: Uint8Array,
   ) {
+    this.fixed = pinned.slice();
+    this.foreign = new Uint8Array(plan.problem.stops.count);
     this.placed = new Int32Array(plan.slotCount);
     this.unserved = new Int32Array(plan.problem.stops.count);
+  }
+
+  /** Keeps to the routes that are not closed and to the stops that are not foreign. */
+  keepTo(foreign: Uint8Array): void {
+    const { routeOf, stopOf, closed } = this.plan;
+    this.foreign.set(foreign);
+    for (let x = 0; x < this.fixed.length; x++) {
+      const v = routeOf[x]!;
+      this.fixed[x] = this.pinned[x]! | (v >= 0 ? closed[v]! | foreign[stopOf[x]!]! : 0);
+    }
+    this.take();
   }
 
   /** To be called after every accepted change. */
@@ -24,14 +42,15 @@ export class Survey {
     const { menus, stops } = plan.problem;
     this.unservedCount = 0;
     for (let s = 0; s < stops.count; s++) {
-      if (menus.ceiling(s, plan.open[s]!) > 0 && plan.freeSlot(s) >= 0) this.unserved[this.unservedCount++] = s;
+      if (this.foreign[s] === 0 && menus.ceiling(s, plan.open[s]!) > 0 && plan.freeSlot(s) >= 0)
+        this.unserved[this.unservedCount++] = s;
     }
     this.placedCount = 0;
     for (let x = 0; x < plan.slotCount; x++) {
-      if (plan.routeOf[x]! >= 0 && this.pinned[x] === 0) this.placed[this.placedCount++] = x;
+      if (plan.routeOf[x]! >= 0 && this.fixed[x] === 0) this.placed[this.placedCount++] = x;
     }
     this.usedRoutes = 0;
-    for (let v = 0; v < plan.length.length; v++) if (plan.length[v]! > 0) this.usedRoutes++;
+    for (let v = 0; v < plan.length.length; v++) if (plan.length[v]! > 0 && plan.closed[v] === 0) this.usedRoutes++;
   }
 
   /** Share of all shifts that the routes take, from leaving to being back, 0 … 1. */

@@ -10,7 +10,8 @@ export interface TimetableVisit {
   /** Drive from the place before. */
   drive: number;
   service: number;
-  windows: readonly { open: number; last: number; close: number }[];
+  /** Service begins from `open` to `last`, if that is set, and ends by `close`. */
+  windows: readonly { open: number; last?: number; close: number }[];
 }
 
 export interface Timetable {
@@ -31,9 +32,8 @@ export interface Timetable {
  * @returns null when the route cannot be driven
  */
 export function timetable(day: TimetableDay, visits: readonly TimetableVisit[], home: number): Timetable | null {
-  const earliest = forward(day, visits, home, day.shiftStart);
-  const back = finishOf(day, earliest);
-  if (back > day.latestReturn) return null;
+  const back = earliestReturn(day, visits, home);
+  if (back === null) return null;
   const leave = Math.max(day.shiftStart, latestLeave(day, visits, home, back));
   const pass = forward(day, visits, home, leave);
   const n = visits.length;
@@ -79,6 +79,26 @@ interface Pass {
   out1: number[];
 }
 
+/** When a route leaving as early as it can is back at the base; null when it cannot be driven. */
+export function earliestReturn(day: TimetableDay, visits: readonly TimetableVisit[], home: number): number | null {
+  const { lunch } = day;
+  let out0 = lunch ? day.shiftStart : NEVER;
+  let out1 = lunch ? NEVER : day.shiftStart;
+  for (let p = 0; ; p++) {
+    const visit = visits[p];
+    const drive = visit ? visit.drive : home;
+    const in0 = Math.min(NEVER, out0 + drive);
+    const rested = lunch ? arrivalAfterLunch(out0, drive, lunch.minutes, lunch.from, lunch.to) : NEVER;
+    const in1 = Math.min(NEVER, out1 + drive, rested);
+    if (!visit) {
+      const back = lunch && in0 <= lunch.to ? in0 : in1;
+      return back > day.latestReturn ? null : back;
+    }
+    out0 = in0 >= NEVER ? NEVER : departure(in0, visit);
+    out1 = in1 >= NEVER ? NEVER : departure(in1, visit);
+  }
+}
+
 /** Arrival at and departure from every position, lunch not yet taken (0) and taken (1); entry n = the base. */
 function forward(day: TimetableDay, visits: readonly TimetableVisit[], home: number, leave: number): Pass {
   const { lunch } = day;
@@ -97,11 +117,6 @@ function forward(day: TimetableDay, visits: readonly TimetableVisit[], home: num
     }
   }
   return pass;
-}
-
-function finishOf(day: TimetableDay, pass: Pass): number {
-  const n = pass.in0.length - 1;
-  return day.lunch && pass.in0[n]! <= day.lunch.to ? pass.in0[n]! : pass.in1[n]!;
 }
 
 /** Latest departure from the base that still returns by `by`. */
@@ -125,7 +140,7 @@ function latestLeave(day: TimetableDay, visits: readonly TimetableVisit[], home:
 function departure(arrival: number, { service, windows }: TimetableVisit): number {
   for (const { open, last, close } of windows) {
     const begin = Math.max(arrival, open);
-    if (begin <= last && begin + service <= close) return begin + service;
+    if ((last === undefined || begin <= last) && begin + service <= close) return begin + service;
   }
   return NEVER;
 }
@@ -133,7 +148,7 @@ function departure(arrival: number, { service, windows }: TimetableVisit): numbe
 function arrivalBy(by: number, { service, windows }: TimetableVisit): number {
   for (let w = windows.length - 1; w >= 0; w--) {
     const { open, last, close } = windows[w]!;
-    const begin = Math.min(last, Math.min(by, close) - service);
+    const begin = Math.min(last ?? close, Math.min(by, close) - service);
     if (begin >= open) return begin;
   }
   return IMPOSSIBLE;

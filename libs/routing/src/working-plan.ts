@@ -60,6 +60,8 @@ export class WorkingPlan {
   readonly open: Int32Array;
   /** Row = crowd, column = day: visits placed. */
   readonly crowdDay: Int32Array;
+  /** Per vehicle: 1 = takes no visits for now. */
+  readonly closed: Uint8Array;
   /** Bumped whenever a route is committed with a change. */
   readonly version: Int32Array;
 
@@ -138,6 +140,7 @@ export class WorkingPlan {
     this.tokenOf = ints(this.slotCount);
     this.open = ints(stops.count);
     this.crowdDay = ints(problem.visitsPerDay.length * problem.days);
+    this.closed = new Uint8Array(vehicles.count);
     this.minutesTo = problem.minutes;
     this.minutesFrom = turned(problem.minutes, problem.places);
     this.costTo = problem.arcCost;
@@ -200,6 +203,7 @@ export class WorkingPlan {
 
   /** Whether crowd limit, capacity and "once per route" let the vehicle take another visit to the stop. */
   admits(stop: number, v: number): boolean {
+    if (this.closed[v] === 1) return false;
     const { stops, vehicles, visitsPerDay, days } = this.problem;
     const crowd = stops.crowd[stop]!;
     const placed = this.crowdDay[crowd * days + vehicles.day[v]!]!;

@@ -8,6 +8,9 @@ import { computeForecast } from './compute-forecast.js';
 import { meetBeside, meetingEvery, plannedIterations } from './meet-beside.js';
 import type { ComputeMessage, ComputeTask } from './messages.js';
 
+/** Between two words on how a search is getting on, milliseconds. */
+const TELL_EVERY = 200;
+
 const task = workerData as ComputeTask;
 const send = (message: ComputeMessage) => parentPort!.postMessage(message);
 
@@ -35,6 +38,7 @@ if (task.kind === 'forecast') {
   });
 } else {
   const flag = new Int32Array(task.cancelFlag);
+  let toldAt = Number.NEGATIVE_INFINITY;
   const plan = planWeek(task.snapshot, {
     snapshotHash: task.snapshotHash,
     seed: task.seed,
@@ -45,18 +49,13 @@ if (task.kind === 'forecast') {
     shouldCancel: () => Atomics.load(flag, 0) !== 0,
     ...(task.combine && { choice: await loadChoiceSolver() }),
     ...(task.beside && { beside: meetBeside(task.beside) }),
-    onProgress: (progress) =>
-      send({
-        kind: 'plan-progress',
-        progress: {
-          iterations: progress.iterations,
-          totalCents: progress.cost.total,
-          visits: progress.visitsPlaced,
-          items: progress.itemsPlaced,
-          leftOut: progress.itemsLeftOut,
-          mustDoMissing: progress.mustDoMissing,
-        },
-      }),
+    onProgress: (progress) => {
+      if (performance.now() < toldAt + TELL_EVERY) return;
+      const { iterations, cost, visitsPlaced, itemsPlaced, itemsLeftOut, mustDoMissing } = progress();
+      const placed = { visits: visitsPlaced, items: itemsPlaced, leftOut: itemsLeftOut, mustDoMissing };
+      send({ kind: 'plan-progress', progress: { iterations, totalCents: cost.total, ...placed } });
+      toldAt = performance.now();
+    },
   });
   send({ kind: 'plan-done', plan });
 }
