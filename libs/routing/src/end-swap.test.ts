@@ -8,6 +8,7 @@ import type { RoutingProblem } from './problem.js';
 import { Random } from './random.js';
 import { Survey } from './survey.js';
 import { planCost } from './test-support/brute-force.js';
+import { fillPlan } from './test-support/fill-plan.js';
 import { randomProblem } from './test-support/random-problem.js';
 import { WorkingPlan } from './working-plan.js';
 
@@ -18,15 +19,7 @@ function filledPlan(pinnedShare = 0) {
   const plan = new WorkingPlan(problem);
   const scan = new InsertionScan(plan);
   const random = new Random(41);
-  for (let attempt = 0; attempt < 400; attempt++) {
-    const stop = random.below(problem.stops.count);
-    const v = random.below(problem.vehicles.count);
-    const slot = plan.freeSlot(stop);
-    if (slot < 0 || !plan.admits(stop, v)) continue;
-    scan.scan(stop, v);
-    if (scan.position1 >= 0) plan.insert(slot, v, scan.position1, scan.option1);
-  }
-  plan.commit();
+  fillPlan(plan, scan, random, 400);
   const pinned = new Uint8Array(plan.slotCount).map((_, x) =>
     plan.routeOf[x]! >= 0 && random.chance(pinnedShare) ? 1 : 0,
   );

@@ -4,6 +4,7 @@ import { Halves } from './halves.js';
 import { InsertionScan } from './insertion-scan.js';
 import { Random } from './random.js';
 import { Survey } from './survey.js';
+import { fillPlan } from './test-support/fill-plan.js';
 import { randomProblem } from './test-support/random-problem.js';
 import { WorkingPlan } from './working-plan.js';
 
@@ -16,17 +17,7 @@ const problem = (() => {
 
 function filled(): WorkingPlan {
   const plan = new WorkingPlan(problem);
-  const scan = new InsertionScan(plan);
-  const random = new Random(3);
-  for (let attempt = 0; attempt < 600; attempt++) {
-    const stop = random.below(problem.stops.count);
-    const v = random.below(problem.vehicles.count);
-    const slot = plan.freeSlot(stop);
-    if (slot < 0 || !plan.admits(stop, v)) continue;
-    scan.scan(stop, v);
-    if (scan.position1 >= 0) plan.insert(slot, v, scan.position1, scan.option1);
-  }
-  plan.commit();
+  fillPlan(plan, new InsertionScan(plan), new Random(3), 600);
   return plan;
 }
 
