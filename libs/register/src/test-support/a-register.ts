@@ -35,7 +35,7 @@ export function aSite(changes: Partial<Site> = {}): Site {
 export function aMachine(changes: Partial<Machine> = {}): Machine {
   return {
     id: 'M1',
-    code: 'M1',
+    code: changes.id ?? 'M1',
     siteId: 'S1',
     machineClass: 'zero-turn',
     maker: '',
