@@ -23,9 +23,8 @@ export class Halves {
   settled: Costed = { cost: Infinity, routes: [] };
   private division = WHOLE;
   private meetings = 0;
-  private isAlone = false;
   /** The other has ended, and waits for what this one ends with. */
-  private isAwaited = false;
+  private isAlone = false;
   private isTogether = true;
   private readonly foreign: Uint8Array;
 
@@ -43,7 +42,7 @@ export class Halves {
    */
   meet(best: Costed, isLast: boolean): Routes[] {
     const { plan, exchange } = this;
-    if (this.isAlone && !(isLast && this.isAwaited)) return [];
+    if (this.isAlone && !isLast) return [];
     const current = plan.routes();
     const mine = {
       best: inNumbers(plan, best.cost, best.routes),
@@ -52,8 +51,7 @@ export class Halves {
     };
     const theirs = exchange.meet(mine, isLast);
     if (this.isAlone) return [];
-    this.isAlone = theirs === null || theirs.isLast;
-    this.isAwaited = theirs !== null;
+    this.isAlone = theirs?.isLast === true;
     this.isTogether = theirs?.division === this.division;
     const division = this.division;
     const { closed } = plan;
