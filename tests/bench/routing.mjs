@@ -12,7 +12,7 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { Worker } from 'node:worker_threads';
 import { loadChoiceSolver } from '@deckround/partition';
-import { maxIterations, maxRuntime, sharedExchange, sharedMeeting, solve } from '@deckround/routing';
+import { maxIterations, maxRuntime, meetingEvery, sharedExchange, sharedMeeting, solve } from '@deckround/routing';
 import { readVrplib } from './routing-vrplib.mjs';
 import { readWeekPlan } from './routing-weekplan.mjs';
 
@@ -32,7 +32,6 @@ const { values, positionals } = parseArgs({
 });
 /** Two threads share caches and memory: each is slower than one alone. */
 const SHARED_SPEED = 0.85;
-const MEETINGS = 30;
 const seed = Number(values.seed);
 const choice = values.combine ? await loadChoiceSolver() : null;
 /** Milliseconds; on a busy machine the processor's time is the fairer clock. */
@@ -85,7 +84,7 @@ function onTwoThreads(file, problem, parameters) {
     iterations = Math.floor((speed * (begin + span - performance.now()) * SHARED_SPEED) / 1000) * 1000;
   }
   const meeting = sharedMeeting();
-  const every = Math.max(1000, Math.floor(iterations / MEETINGS));
+  const every = meetingEvery(iterations);
   const partner = new Worker(new URL('./routing-partner.mjs', import.meta.url), {
     workerData: { file, seed, iterations, meeting, every, parameters },
   });

@@ -26,15 +26,12 @@ export class Halves {
   /** The other has ended, and waits for what this one ends with. */
   private isAlone = false;
   private isTogether = true;
-  private readonly foreign: Uint8Array;
 
   constructor(
     private readonly plan: WorkingPlan,
     private readonly survey: Survey,
     private readonly exchange: Exchange,
-  ) {
-    this.foreign = new Uint8Array(plan.problem.stops.count);
-  }
+  ) {}
 
   /**
    * @param best of this search since the last meeting
@@ -74,8 +71,8 @@ export class Halves {
   undo(): void {
     this.division = WHOLE;
     this.plan.closed.fill(0);
-    this.foreign.fill(0);
-    this.survey.keepTo(this.foreign);
+    this.survey.foreign.fill(0);
+    this.survey.renew();
   }
 
   /** Divides the accepted plan, which is the same in both searches, for the time until the next meeting. */
@@ -86,7 +83,7 @@ export class Halves {
     const { plan } = this;
     this.division = fingerprint(this.meetings, inNumbers(plan, plan.cost, plan.routes()).visits);
     this.draw(new Random(this.meetings));
-    this.survey.keepTo(this.foreign);
+    this.survey.renew();
   }
 
   /** The line lies between two drawn stops, so that either side makes half of the visits. */
@@ -148,7 +145,7 @@ export class Halves {
       const crowd = stops.crowd[s]!;
       const half = lean[s]! < border ? 0 : 1;
       if (isForeign[crowd]! < 0) isForeign[crowd] = half === this.exchange.side ? 0 : 1;
-      this.foreign[s] = isForeign[crowd]!;
+      this.survey.foreign[s] = isForeign[crowd]!;
     }
   }
 }

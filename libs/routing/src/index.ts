@@ -6,7 +6,7 @@ export { type RoutingProblem, type Stops, triangleGap, type Vehicles } from './p
 export { Random } from './random.js';
 export { type RoutingResult, type SolveOptions, type StartVisit, solve } from './search.js';
 export { DEFAULT_PARAMETERS, type SearchParameters } from './search-parameters.js';
-export { leaveMeeting, type SharedMeeting, sharedExchange, sharedMeeting } from './shared-exchange.js';
+export { leaveMeeting, meetingEvery, type SharedMeeting, sharedExchange, sharedMeeting } from './shared-exchange.js';
 export { anyOf } from './stop/any-of.js';
 export { cancelled } from './stop/cancelled.js';
 export { maxIterations } from './stop/max-iterations.js';

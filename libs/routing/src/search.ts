@@ -86,7 +86,7 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
   const everyStop = Int32Array.from({ length: problem.stops.count }, (_, s) => s);
   recreate.apply(everyStop, everyStop.length, Infinity, 0);
   plan.commit();
-  survey.keepTo(survey.foreign);
+  survey.renew();
   recreate.heedMinutes(survey.unservedCount / Math.max(1, problem.stops.count), survey.fullness());
 
   let current = plan.cost;

@@ -25,10 +25,10 @@ export class Survey {
     this.unserved = new Int32Array(plan.problem.stops.count);
   }
 
-  /** Keeps to the routes that are not closed and to the stops that are not foreign. */
-  keepTo(foreign: Uint8Array): void {
+  /** To be called after visits were pinned, routes closed or stops made foreign, or any of these undone. */
+  renew(): void {
+    const { foreign } = this;
     const { routeOf, stopOf, closed } = this.plan;
-    this.foreign.set(foreign);
     for (let x = 0; x < this.fixed.length; x++) {
       const v = routeOf[x]!;
       this.fixed[x] = this.pinned[x]! | (v >= 0 ? closed[v]! | foreign[stopOf[x]!]! : 0);

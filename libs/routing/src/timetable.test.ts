@@ -1,6 +1,6 @@
 import { describe, expect, it } from '@jest/globals';
 import { Random } from './random.js';
-import { type TimetableVisit, timetable } from './timetable.js';
+import { earliestReturn, type TimetableVisit, timetable } from './timetable.js';
 
 const anyTime = [{ open: 0, last: 1440, close: 1440 }];
 
@@ -32,7 +32,15 @@ describe('timetable', () => {
         const close = open + 60 + random.below(300);
         return { drive: random.below(50), service: 10 + random.below(80), windows: [{ open, last: close, close }] };
       });
-      const times = timetable(day, visits, random.below(40));
+      const home = random.below(40);
+      const times = timetable(day, visits, home);
+      // However late it leaves, it is back no later than when it leaves at once.
+      expect(earliestReturn(day, visits, home)).toBe(times?.return ?? null);
+      const unbounded = visits.map((visit) => ({
+        ...visit,
+        windows: visit.windows.map(({ open, close }) => ({ open, close })),
+      }));
+      expect(timetable(day, unbounded, home)).toEqual(times);
       if (!times) continue;
       drivable++;
       expect(times.leave).toBeGreaterThanOrEqual(day.shiftStart);

@@ -1,12 +1,5 @@
-import { type Exchange, sharedExchange } from '@deckround/routing';
+import { type Exchange, meetingEvery, sharedExchange } from '@deckround/routing';
 import type { Beside } from './messages.js';
-
-const MEETINGS = 30;
-
-/** Both threads meet so often, whatever their iterations: 100 times was no better. Measured. */
-export function meetingEvery(iterations: number): number {
-  return Math.max(1000, Math.floor(iterations / MEETINGS));
-}
 
 /** The first thread's side: once it knows the iterations, the second one may begin. */
 export function meetBeside({ meeting, planned }: Beside): {

@@ -2,10 +2,10 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { deriveLives, learnItems, machineRecords } from '@deckround/learning';
 import { loadChoiceSolver } from '@deckround/partition';
 import { planWeek, searchBeside } from '@deckround/planning';
-import { sharedExchange } from '@deckround/routing';
+import { meetingEvery, sharedExchange } from '@deckround/routing';
 import { backtest } from '@deckround/usage';
 import { computeForecast } from './compute-forecast.js';
-import { meetBeside, meetingEvery, plannedIterations } from './meet-beside.js';
+import { meetBeside, plannedIterations } from './meet-beside.js';
 import type { ComputeMessage, ComputeTask } from './messages.js';
 
 /** Between two words on how a search is getting on, milliseconds. */
