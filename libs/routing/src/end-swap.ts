@@ -34,8 +34,8 @@ export class EndSwap {
   /** Swaps what follows a drawn visit with another route from a visit near it on. @returns whether there was such a pair */
   swapEnds(): boolean {
     const { plan, random, survey, reach } = this;
-    if (survey.placedCount === 0 || reach < 2) return false;
-    const slot = survey.placed[random.below(survey.placedCount)]!;
+    if (survey.placed.count === 0 || reach < 2) return false;
+    const slot = survey.placed.draw(random);
     const near = 1 + random.below(Math.min(reach - 1, NEAR));
     const other = plan.firstSlot[this.neighbours[plan.stopOf[slot]! * reach + near]!]!;
     const v = plan.routeOf[slot]!;
@@ -47,8 +47,8 @@ export class EndSwap {
   swapRoutes(): boolean {
     const { plan, random, survey } = this;
     const { kind, count } = plan.problem.vehicles;
-    if (survey.placedCount === 0) return false;
-    const v = plan.routeOf[survey.placed[random.below(survey.placedCount)]!]!;
+    if (survey.placed.count === 0) return false;
+    const v = plan.routeOf[survey.placed.draw(random)]!;
     const w = random.below(count);
     return kind[v] !== kind[w] && this.swap(v, 1, w, 1);
   }

@@ -59,7 +59,7 @@ describe('two halves of a plan', () => {
         expect(one.survey.foreign[s]! + other.survey.foreign[s]!).toBe(1);
         expect(one.survey.foreign[s]).toBe(one.survey.foreign[s ^ 1]);
       }
-      expect(one.survey.placedCount + other.survey.placedCount).toBeLessThanOrEqual(all);
+      expect(one.survey.placed.count + other.survey.placed.count).toBeLessThanOrEqual(all);
       seen.add(one.plan.closed.join(''));
     }
     expect(seen.size).toBeGreaterThan(10);
@@ -73,13 +73,13 @@ describe('two halves of a plan', () => {
       if (plan.closed[v] === 0) continue;
       for (let s = 0; s < problem.stops.count; s++) expect(plan.admits(s, v)).toBe(false);
     }
-    const own = survey.placed.subarray(0, survey.placedCount);
+    const own = survey.placed.members.subarray(0, survey.placed.count);
     expect(own.length).toBeGreaterThan(0);
     for (const x of own) {
       expect(plan.closed[plan.routeOf[x]!]).toBe(0);
       expect(survey.foreign[plan.stopOf[x]!]).toBe(0);
     }
-    for (const s of survey.unserved.subarray(0, survey.unservedCount)) expect(survey.foreign[s]).toBe(0);
+    for (const s of survey.unserved.members.subarray(0, survey.unserved.count)) expect(survey.foreign[s]).toBe(0);
   });
 
   it('become one plan of what both have found, as long as both divided the same plan', () => {

@@ -99,8 +99,8 @@ export class SingleOptionMenus implements MenuBook {
     return true;
   }
 
-  least(): number {
-    return 0;
+  least(stop: number): number {
+    return this.menus[stop]!.minutes[0]!;
   }
 
   ceiling(stop: number, open: number): number {

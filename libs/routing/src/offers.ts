@@ -30,7 +30,7 @@ export class Offers {
 
   /** Adds drawn stops that want a visit, from none to `most`. */
   addUnserved(survey: Survey, random: Random, most: number): void {
-    if (survey.unservedCount === 0) return;
-    for (let k = random.below(most + 1); k > 0; k--) this.add(survey.unserved[random.below(survey.unservedCount)]!);
+    if (survey.unserved.count === 0) return;
+    for (let k = random.below(most + 1); k > 0; k--) this.add(survey.unserved.draw(random));
   }
 }

@@ -1,3 +1,4 @@
+import { AskedRoutes } from './asked-routes.js';
 import { InsertionCache } from './insertion-cache.js';
 import { costPerMinute } from './problem.js';
 import type { Random } from './random.js';
@@ -17,11 +18,7 @@ export class GreedyRecreate {
   private readonly rank: Float64Array;
   private readonly kindSeen: Int32Array;
   private round = 0;
-  private readonly asked: Int32Array;
-  private readonly askedAt: Int32Array;
-  private askedCount = 0;
-  /** Vehicles that can serve a stop at all. */
-  private readonly servers: Int32Array[];
+  private readonly asked: AskedRoutes;
   /** One row per order: smaller goes first. */
   private readonly keys: Float64Array[];
   private readonly weights: number[];
@@ -33,22 +30,21 @@ export class GreedyRecreate {
     private readonly parameters: SearchParameters,
     private readonly dip: number,
     /** Nearest stops of each, `reach` a row. */
-    private readonly neighbours: Int32Array,
-    private readonly reach: number,
+    neighbours: Int32Array,
+    reach: number,
   ) {
     const { stops, vehicles, windowList } = plan.problem;
     this.cache = new InsertionCache(plan, parameters.insertionCache);
     this.queue = new Int32Array(stops.count + plan.slotCount);
     this.rank = new Float64Array(stops.count);
-    this.asked = new Int32Array(vehicles.count);
-    this.askedAt = new Int32Array(vehicles.count);
     this.kindSeen = new Int32Array(Math.max(0, ...vehicles.kind) + 1);
-    this.servers = Array.from({ length: stops.count }, (_, s) =>
+    const servers = Array.from({ length: stops.count }, (_, s) =>
       Int32Array.from(
         Array.from({ length: vehicles.count }, (_, v) => v).filter((v) => windowList[s * vehicles.count + v]! >= 0),
       ),
     );
-    const orders = recreateOrders(plan, this.servers);
+    this.asked = new AskedRoutes(plan, random, parameters, servers, neighbours, reach);
+    const orders = recreateOrders(plan, servers);
     this.keys = orders.map((order) => order.key);
     this.weights = orders.map((order) => order.weight);
     this.weightSum = this.weights.reduce((a, b) => a + b, 0);
@@ -104,23 +100,23 @@ export class GreedyRecreate {
 
   /** @returns whether a visit was placed */
   private place(stop: number, slot: number, limit: number): boolean {
-    const { plan, random, cache } = this;
+    const { plan, random, cache, asked } = this;
     const { scan } = cache;
     const { vehicles, menus } = plan.problem;
     const { blink, shorterOption } = this.parameters;
     const round = ++this.round;
-    const servers = this.worthAsking(stop, round);
-    const count = servers === this.asked ? this.askedCount : servers.length;
+    asked.ask(stop);
+    const { routes, count, rebuilt } = asked;
     let best = limit;
     let bestVehicle = -1;
     let bestPosition = 0;
     let bestOption = 0;
-    cache.bring(stop, limit);
     const { cost, enabled } = cache;
+    if (count > rebuilt) cache.bring(stop, limit);
     const row = stop * vehicles.count;
     for (let k = 0; k < count; k++) {
-      const v = servers[k]!;
-      const isFresh = !enabled || plan.routeTouched[v] === 1;
+      const v = routes[k]!;
+      const isFresh = !enabled || k < rebuilt;
       if (!isFresh) {
         let known = cost[row + v]!;
         if (Number.isNaN(known)) known = cache.fill(stop, v);
@@ -157,46 +153,6 @@ export class GreedyRecreate {
     return true;
   }
 
-  /**
-   * The routes a stop is offered to: all that can serve it while they are few; else those being rebuilt, a few that pass
-   * near it, and one drawn anew. Offering it to all took nearly twice as long and ended no better: what few routes see
-   * differs from time to time, which blinks alone do not bring about.
-   */
-  private worthAsking(stop: number, round: number): Int32Array {
-    const servers = this.servers[stop]!;
-    const { manyRoutes, nearRoutes, drawnRoutes } = this.parameters;
-    if (servers.length <= manyRoutes) return servers;
-    const { plan, asked, askedAt, random, reach, neighbours } = this;
-    const { routeOf, firstSlot, touchedRoutes, touchedRouteCount, closed } = plan;
-    const { vehicles, windowList } = plan.problem;
-    const row = stop * vehicles.count;
-    let count = 0;
-    for (let k = 0; k < touchedRouteCount; k++) {
-      const v = touchedRoutes[k]!;
-      askedAt[v] = round;
-      if (windowList[row + v]! >= 0) asked[count++] = v;
-    }
-    const enough = count + Math.min(nearRoutes, plan.untouchedCount);
-    const end = stop * reach + Math.min(reach, NEAR_LOOKED_AT);
-    for (let k = stop * reach; k < end && count < enough; k++) {
-      const near = neighbours[k]!;
-      for (let x = firstSlot[near]!; x < firstSlot[near + 1]!; x++) {
-        const v = routeOf[x]!;
-        if (v < 0 || askedAt[v] === round || closed[v] === 1) continue;
-        askedAt[v] = round;
-        if (windowList[row + v]! >= 0) asked[count++] = v;
-      }
-    }
-    for (let k = 0; k < drawnRoutes; k++) {
-      const v = servers[random.below(servers.length)]!;
-      if (askedAt[v] === round || closed[v] === 1) continue;
-      askedAt[v] = round;
-      asked[count++] = v;
-    }
-    this.askedCount = count;
-    return asked;
-  }
-
   /** Sorts the queue by a drawn order; ties and the random order by a fresh shuffle. */
   private sort(count: number): void {
     const { random, queue, rank } = this;
@@ -225,8 +181,6 @@ export class GreedyRecreate {
   }
 }
 
-/** Nearest stops gone through for routes to ask: with all of them an iteration took a sixth longer, and plans were no better. Measured. */
-const NEAR_LOOKED_AT = 40;
 /** From more vehicles than this on, a stop's length is judged by a few: making the menus of all of them takes long. */
 const MENUS_LOOKED_AT = 60;
 const FEW_MENUS = 4;

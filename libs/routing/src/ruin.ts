@@ -32,17 +32,17 @@ export class StringRuin {
 
   apply(): void {
     const { plan, random, parameters, survey, offers } = this;
-    const { fixed, unservedCount } = survey;
+    const { fixed } = survey;
     offers.clear();
-    if (survey.placedCount === 0) {
+    if (survey.placed.count === 0) {
       offers.addUnserved(survey, random, OFFERED_TO_EMPTY);
       return;
     }
-    const mean = survey.placedCount / Math.max(1, survey.usedRoutes);
+    const mean = survey.placed.count / Math.max(1, survey.usedRoutes);
     const longest = Math.max(1, Math.min(parameters.longestString, mean));
     const strings = Math.floor(1 + (random.next() / 4294967296) * ((4 * this.removed) / (1 + longest) - 1));
-    const seed = plan.stopOf[survey.placed[random.below(survey.placedCount)]!]!;
-    const wanted = unservedCount === 0 ? 0 : random.below(parameters.unservedNear + 1);
+    const seed = plan.stopOf[survey.placed.draw(random)]!;
+    const wanted = survey.unserved.count === 0 ? 0 : random.below(parameters.unservedNear + 1);
     let taken = 0;
     let found = 0;
     const row = seed * this.reach;

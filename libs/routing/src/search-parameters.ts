@@ -33,7 +33,7 @@ export interface SearchParameters {
   /** Share of iterations in which a visit may cost something by itself, and how much at most, in mean arc costs. */
   lenientShare: number;
   lenience: number;
-  /** From more vehicles than this on, a stop is offered to some of them only: so many near it, and so many drawn. */
+  /** Where more routes than this have room, a stop is offered to some of them only: so many near it, and so many drawn. */
   manyRoutes: number;
   nearRoutes: number;
   drawnRoutes: number;

@@ -87,7 +87,7 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
   recreate.apply(everyStop, everyStop.length, Infinity, 0);
   plan.commit();
   survey.renew();
-  recreate.heedMinutes(survey.unservedCount / Math.max(1, problem.stops.count), survey.fullness());
+  recreate.heedMinutes(survey.unserved.count / Math.max(1, problem.stops.count), survey.fullness());
 
   let current = plan.cost;
   /** Since the plan was last divided, if it is. */
@@ -179,9 +179,8 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
     if (!isSwapped) ruin.apply();
     const isWhole = recreate.apply(offers.stops, offers.count, threshold, lenience);
     if (isWhole && plan.cost < threshold && plan.isDrivable()) {
-      if (plan.touchedRouteCount === 0) continue;
-      plan.commit();
-      survey.take();
+      survey.follow();
+      if (!plan.commit()) continue;
       current = plan.cost;
       if (current < best) keepBest(iterations + 1);
       else if (pool !== null && ++accepted % NOTED_EVERY === 0) pool.note();

@@ -1,7 +1,11 @@
 import { describe, expect, it } from '@jest/globals';
 import { InsertionScan } from './insertion-scan.js';
+import { SingleOptionMenus } from './menu.js';
+import type { RoutingProblem } from './problem.js';
 import { Random } from './random.js';
 import { planCost } from './test-support/brute-force.js';
+import { fillPlan } from './test-support/fill-plan.js';
+import { randomMove } from './test-support/random-moves.js';
 import { randomProblem } from './test-support/random-problem.js';
 import { WorkingPlan } from './working-plan.js';
 
@@ -23,19 +27,7 @@ describe('WorkingPlan', () => {
     const scan = new InsertionScan(plan);
     let accepted = planCost(problem, plan.routes());
     for (let move = 0; move < 10_000; move++) {
-      const v = random.below(problem.vehicles.count);
-      if (plan.length[v]! > 0 && random.chance(0.45)) {
-        const position = 1 + random.below(plan.length[v]!);
-        plan.removeRun(v, position, 1 + random.below(plan.length[v]! - position + 1));
-        plan.refresh(v);
-      } else {
-        const stop = random.below(problem.stops.count);
-        const slot = plan.freeSlot(stop);
-        if (slot >= 0 && plan.admits(stop, v)) {
-          scan.scan(stop, v);
-          if (scan.position1 >= 0) plan.insert(slot, v, scan.position1, scan.option1);
-        }
-      }
+      randomMove(plan, scan, random);
       if (random.chance(0.3)) {
         if (random.chance(0.5)) {
           plan.commit();
@@ -47,5 +39,40 @@ describe('WorkingPlan', () => {
       }
       expect(plan.cost).toBe(planCost(problem, plan.routes()));
     }
+  });
+  it('accepts no change where every visit ends as it was', () => {
+    const problem = randomProblem({ seed: 8, stops: 16, vehicles: 3, options: 2 });
+    const plan = new WorkingPlan(problem);
+    const scan = new InsertionScan(plan);
+    fillPlan(plan, scan, new Random(2), 200);
+    const v = plan.length.findIndex((length) => length >= 3);
+    const { changeCount } = plan;
+    const before = plan.routes();
+    const [slot, option] = [plan.slotAt[v * plan.stride + 2]!, plan.tokenOf[plan.slotAt[v * plan.stride + 2]!]!];
+    const takeOut = () => {
+      plan.removeRun(v, 2, 1);
+      plan.refresh(v, 2, 1);
+    };
+    takeOut();
+    plan.insert(slot, v, 1, option);
+    expect(plan.commit()).toBe(false);
+    expect([plan.changeCount, plan.touchedRouteCount, plan.routes()]).toEqual([changeCount, 0, before]);
+    takeOut();
+    plan.insert(slot, v, 1, 1 - option);
+    expect(plan.commit()).toBe(true);
+    expect(plan.changeCount).toBe(changeCount + 1);
+    plan.rollback();
+    expect(plan.tokenOf[slot]).toBe(1 - option);
+    takeOut();
+    expect(plan.commit()).toBe(true);
+  });
+
+  it('has room for as many visits as fill the longest shift, and no more', () => {
+    const plain = randomProblem({ seed: 1, stops: 40, vehicles: 2, lunch: true });
+    const hours = { ...plain.vehicles, shiftStart: Int32Array.of(0, 100), latestReturn: Int32Array.of(300, 700) };
+    const menus = new SingleOptionMenus(new Int32Array(40).fill(50), new Float64Array(40));
+    const stride = (problem: RoutingProblem) => new WorkingPlan(problem).stride;
+    expect(stride({ ...plain, vehicles: hours, menus })).toBe(12 + 2);
+    expect(stride({ ...plain, menus: new SingleOptionMenus(new Int32Array(40), new Float64Array(40)) })).toBe(40 + 2);
   });
 });

@@ -1,5 +1,6 @@
 import type { RoutingProblem } from './problem.js';
 import { transpose } from './problem.js';
+import { RouteRoom } from './route-room.js';
 import { checkLongest, RouteSpan } from './route-span.js';
 import {
   arrivalAfterLunch,
@@ -71,6 +72,7 @@ export class WorkingPlan {
   readonly costFrom: readonly Int32Array[];
   /** Only where vehicles have a longest time away. */
   readonly span: RouteSpan | null;
+  readonly room: RouteRoom;
 
   cost = 0;
   private committedCost = 0;
@@ -116,7 +118,7 @@ export class WorkingPlan {
     this.slotCount = this.firstSlot[stops.count]!;
     this.stopOf = new Int32Array(this.slotCount);
     for (let s = 0; s < stops.count; s++) this.stopOf.fill(s, this.firstSlot[s]!, this.firstSlot[s + 1]!);
-    this.stride = Math.min(this.slotCount, Math.max(60, Math.floor(8_000_000 / Math.max(1, vehicles.count)))) + 2;
+    this.stride = Math.min(mostVisits(problem), Math.max(60, Math.floor(8_000_000 / Math.max(1, vehicles.count)))) + 2;
     const cells = vehicles.count * this.stride;
     const ints = (n: number) => new Int32Array(n);
     this.length = ints(vehicles.count);
@@ -148,11 +150,15 @@ export class WorkingPlan {
       matrix === problem.minutes ? this.minutesFrom : turned(matrix, problem.places),
     );
     this.span = vehicles.longest ? new RouteSpan(this) : null;
+    this.room = new RouteRoom(this);
     this.touchedRoutes = ints(vehicles.count);
     this.routeTouched = new Uint8Array(vehicles.count);
     this.touchedStops = ints(stops.count);
     this.stopTouched = new Uint8Array(stops.count);
-    for (let v = 0; v < vehicles.count; v++) this.layOut(v);
+    for (let v = 0; v < vehicles.count; v++) {
+      this.layOut(v);
+      this.room.accept(v);
+    }
     this.kept = {
       length: this.length.slice(),
       load: this.load.slice(),
@@ -347,6 +353,7 @@ export class WorkingPlan {
     this.backward(v, late0, late1, latest, last);
     if (latest > regular) this.backward(v, reg0, reg1, regular, last);
     this.span?.refresh(v, first, last);
+    this.room.refresh(v);
   }
 
   /** When the vehicle is back at the earliest; without lunch where it is back before lunch must start. */
@@ -407,16 +414,23 @@ export class WorkingPlan {
     return this.changes[k % this.changes.length]!;
   }
 
-  /** Makes the present plan the accepted one. */
-  commit(): void {
+  /**
+   * Makes the present plan the accepted one. Of the routes taken up about half end as they were.
+   *
+   * @returns whether any route has changed
+   */
+  commit(): boolean {
     const { kept, stride } = this;
+    const before = this.changeCount;
     for (let k = 0; k < this.touchedRouteCount; k++) {
       const v = this.touchedRoutes[k]!;
-      copyRoute(this, kept, v, stride, this.length[v]!);
-      this.changes[this.changeCount % this.changes.length] = v;
-      this.version[v] = ++this.changeCount;
       this.routeTouched[v] = 0;
       if (this.length[v]! > 0) this.untouchedCount++;
+      if (this.isAsAccepted(v)) continue;
+      copyRoute(this, kept, v, stride, this.length[v]!);
+      this.room.accept(v);
+      this.changes[this.changeCount % this.changes.length] = v;
+      this.version[v] = ++this.changeCount;
     }
     for (let k = 0; k < this.touchedStopCount; k++) {
       const s = this.touchedStops[k]!;
@@ -427,6 +441,21 @@ export class WorkingPlan {
     this.touchedRouteCount = 0;
     this.touchedStopCount = 0;
     this.committedCost = this.cost;
+    return this.changeCount > before;
+  }
+
+  /** Whether the route has the same visits in the same order, with the same work, as the accepted one. */
+  private isAsAccepted(v: number): boolean {
+    const { kept, slotAt, minutesOf, worthOf, tokenOf } = this;
+    const n = this.length[v]!;
+    if (n !== kept.length[v]) return false;
+    const base = v * this.stride;
+    for (let p = base + 1; p <= base + n; p++) {
+      const x = slotAt[p]!;
+      if (x !== kept.slotAt[p] || minutesOf[x] !== kept.minutesOf[x]) return false;
+      if (worthOf[x] !== kept.worthOf[x] || tokenOf[x] !== kept.tokenOf[x]) return false;
+    }
+    return true;
   }
 
   /** Returns to the accepted plan. */
@@ -450,6 +479,7 @@ export class WorkingPlan {
       const base = v * stride;
       for (let p = 1; p <= this.length[v]!; p++) this.positionOf[this.slotAt[base + p]!] = p;
       this.span?.refresh(v, 1, this.length[v]!);
+      this.room.restore(v);
       this.routeTouched[v] = 0;
       if (this.length[v]! > 0) this.untouchedCount++;
     }
@@ -544,6 +574,22 @@ export class WorkingPlan {
     });
     this.commit();
   }
+}
+
+/** No route has more visits: so many of the shortest fill the longest shift without any drive. */
+function mostVisits({ stops, vehicles, menus }: RoutingProblem): number {
+  const shortest = Array.from({ length: stops.count }, (_, s) =>
+    Array<number>(stops.visits[s]!).fill(menus.least(s, 0)),
+  )
+    .flat()
+    .sort((a, b) => a - b);
+  let left = 0;
+  for (let v = 0; v < vehicles.count; v++) left = Math.max(left, vehicles.latestReturn[v]! - vehicles.shiftStart[v]!);
+  const tooMany = shortest.findIndex((minutes) => {
+    left -= minutes;
+    return left < 0;
+  });
+  return tooMany < 0 ? shortest.length : tooMany;
 }
 
 /** The transposed matrix; a symmetric one is its own, and one copy of it stays closer to the processor than two. */
