@@ -7,6 +7,8 @@ export class NearRoutes {
   private readonly counts: Int32Array;
   /** Changes of the plan at which each row was looked up; a row with nothing in it is looked up every time. */
   private readonly since: Int32Array;
+  private readonly seenAt: Int32Array;
+  private looks = 0;
 
   constructor(
     private readonly plan: WorkingPlan,
@@ -14,10 +16,11 @@ export class NearRoutes {
     private readonly neighbours: Int32Array,
     private readonly reach: number,
   ) {
-    const { count } = plan.problem.stops;
-    this.routes = new Int32Array(count * NEAR_KEPT);
-    this.counts = new Int32Array(count);
-    this.since = new Int32Array(count).fill(-1 - STALE_AFTER);
+    const { stops, vehicles } = plan.problem;
+    this.routes = new Int32Array(stops.count * NEAR_KEPT);
+    this.counts = new Int32Array(stops.count);
+    this.seenAt = new Int32Array(vehicles.count);
+    this.since = new Int32Array(stops.count).fill(-1 - STALE_AFTER);
   }
 
   /** Where the stop's row begins. */
@@ -32,20 +35,21 @@ export class NearRoutes {
   }
 
   private lookUp(stop: number): void {
-    const { plan, routes, neighbours, reach } = this;
+    const { plan, routes, neighbours, reach, seenAt } = this;
+    const look = ++this.looks;
     const { routeOf, firstSlot } = plan;
     const { vehicles, windowList } = plan.problem;
     const first = this.first(stop);
-    const end = first + NEAR_KEPT;
+    // More than are used would be looked for in vain.
+    const end = first + Math.min(NEAR_KEPT, plan.untouchedCount + plan.touchedRouteCount);
     let free = first;
     for (let k = stop * reach; k < (stop + 1) * reach && free < end; k++) {
       const near = neighbours[k]!;
       for (let x = firstSlot[near]!; x < firstSlot[near + 1]! && free < end; x++) {
         const v = routeOf[x]!;
-        if (v < 0 || windowList[stop * vehicles.count + v]! < 0) continue;
-        let q = first;
-        while (q < free && routes[q] !== v) q++;
-        if (q === free) routes[free++] = v;
+        if (v < 0 || seenAt[v] === look) continue;
+        seenAt[v] = look;
+        if (windowList[stop * vehicles.count + v]! >= 0) routes[free++] = v;
       }
     }
     this.counts[stop] = free - first;

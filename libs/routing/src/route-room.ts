@@ -34,6 +34,10 @@ export class RouteRoom {
     const { out0, out1, late0, late1, placeAt, minutesTo } = plan;
     const { places, vehicles } = plan.problem;
     const hasLunch = vehicles.lunchMinutes[v]! > 0;
+    if (plan.length[v]! > LONG) {
+      most[v] = vehicles.latestReturn[v]! - vehicles.shiftStart[v]!;
+      return;
+    }
     const base = v * plan.stride;
     const end = base + plan.length[v]!;
     let largest = -1;
@@ -57,3 +61,6 @@ export class RouteRoom {
     this.most[v] = this.kept[v]!;
   }
 }
+
+/** Routes of more visits are not gone through: somewhere they nearly always have room. */
+const LONG = 25;
