@@ -15,20 +15,18 @@ export class AskedRoutes {
   /** How many of them are being rebuilt. */
   rebuilt = 0;
   private readonly near: NearRoutes;
-  /** Vehicles that can serve a stop at all. */
-  private readonly servers: readonly Int32Array[];
 
   constructor(
     private readonly plan: WorkingPlan,
     private readonly random: Random,
     private readonly parameters: SearchParameters,
-    servers: readonly Int32Array[],
+    /** Vehicles that can serve a stop at all. */
+    private readonly servers: readonly Int32Array[],
     neighbours: Int32Array,
     reach: number,
   ) {
     this.routes = new Int32Array(plan.problem.vehicles.count);
     this.near = new NearRoutes(plan, neighbours, reach);
-    this.servers = servers;
   }
 
   /** Lists the routes to ask for a place for the stop. */

