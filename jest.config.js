@@ -1,6 +1,6 @@
 // Tests read the sources directly; only processes that a test starts run the built files.
 export default {
-  testEnvironment: 'node',
+  testEnvironment: '<rootDir>/tests/support/page-text-environment.js',
   roots: ['<rootDir>/libs', '<rootDir>/apps', '<rootDir>/tests'],
   testPathIgnorePatterns: ['/node_modules/', '/dist/'],
   modulePathIgnorePatterns: ['<rootDir>/.deckround', '/dist/'],

@@ -20,6 +20,11 @@ export function openBrowser(): Promise<Browser> {
   });
 }
 
+declare global {
+  /** Pages that the running test has opened: what they show is told when it fails (`page-text-environment`). */
+  var pagesOfTest: Page[] | undefined;
+}
+
 export interface Visitor {
   readonly page: Page;
   /** What the console called an error, and what was thrown and not caught. */
@@ -38,6 +43,7 @@ export async function visitor(
   });
   const page = await context.newPage();
   page.setDefaultTimeout(30_000);
+  globalThis.pagesOfTest?.push(page);
   const faults: string[] = [];
   page.on('console', (message) => {
     if (message.type() === 'error') faults.push(message.text());

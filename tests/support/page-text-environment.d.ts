@@ -1,0 +1,3 @@
+export default class PageTextEnvironment {
+  handleTestEvent(event: object): Promise<void>;
+}
