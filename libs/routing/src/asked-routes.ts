@@ -4,8 +4,8 @@ import type { SearchParameters } from './search-parameters.js';
 import type { WorkingPlan } from './working-plan.js';
 
 /**
- * The routes that a stop is offered to: those being rebuilt; and of the others all that have room, or where these are
- * many, some that pass near it and one drawn. Offering it to all of many took up to three times as long and ended no
+ * The routes that a stop is offered to: those being rebuilt; and of the others all that have room and can serve it,
+ * or where these are many, some that pass near it and one drawn. Offering it to all of many took up to three times as long and ended no
  * better: what few routes see differs from time to time, which blinks alone do not bring about.
  */
 export class AskedRoutes {
@@ -44,12 +44,16 @@ export class AskedRoutes {
     }
     this.rebuilt = count;
     this.count = count;
-    if (roomy.count > this.parameters.manyRoutes) {
+    const servers = this.servers[stop]!;
+    const isByRoom = roomy.count < servers.length;
+    const others = isByRoom ? roomy.members : servers;
+    const otherCount = isByRoom ? roomy.count : servers.length;
+    if (otherCount > this.parameters.manyRoutes) {
       this.askSome(stop, least);
       return;
     }
-    for (let k = 0; k < roomy.count; k++) {
-      const v = roomy.members[k]!;
+    for (let k = 0; k < otherCount; k++) {
+      const v = others[k]!;
       if (least > most[v]! || routeTouched[v] === 1 || windowList[row + v]! < 0 || closed[v] === 1) continue;
       routes[count++] = v;
     }
