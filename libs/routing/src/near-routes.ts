@@ -21,7 +21,7 @@ export class NearRoutes {
     this.routes = new Int32Array(stops.count * NEAR_KEPT);
     this.counts = new Int32Array(stops.count);
     this.seenAt = new Int32Array(vehicles.count);
-    this.since = new Int32Array(stops.count).fill(-1 - STALE_AFTER);
+    this.since = new Int32Array(stops.count).fill(NEVER);
   }
 
   /** Where the stop's row begins. */
@@ -31,7 +31,8 @@ export class NearRoutes {
 
   /** Length of the stop's row, which is looked up again where it is too old. */
   count(stop: number): number {
-    if (this.plan.changeCount - this.since[stop]! > STALE_AFTER) this.lookUp(stop);
+    const { changeCount, untouchedCount } = this.plan;
+    if (changeCount - this.since[stop]! > Math.max(STALE_AFTER, untouchedCount)) this.lookUp(stop);
     return this.counts[stop]!;
   }
 
@@ -59,5 +60,9 @@ export class NearRoutes {
 }
 
 const NEAR_KEPT = 8;
-/** Routes changed until a row is looked up again. Looking up every time took a seventh longer and ended no better. Measured. */
-const STALE_AFTER = 150;
+const NEVER = -1_000_000_000;
+/**
+ * Routes changed until a row is looked up again, at least; where more routes are used, as many as these. Looking up every
+ * time took a seventh longer on 500 stops and ended no better. Measured.
+ */
+const STALE_AFTER = 20;

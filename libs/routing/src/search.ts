@@ -59,7 +59,7 @@ const ADOPT_FROM = 2;
 /** Share of a run after which its whole length in iterations is known well enough. */
 const LENGTH_KNOWN_AT = 0.02;
 /** Accepted changes between two notes of the plan's routes. */
-const NOTED_EVERY = 40;
+const NOTED_EVERY = 20;
 
 /**
  * Ruin and recreate under simulated annealing: minimise arcs + fixed costs + overtime − worth.
