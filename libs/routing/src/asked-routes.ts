@@ -4,9 +4,9 @@ import type { SearchParameters } from './search-parameters.js';
 import type { WorkingPlan } from './working-plan.js';
 
 /**
- * The routes that a stop is offered to: those being rebuilt; and of the others all that have room and can serve it,
- * or where these are many, some that pass near it and one drawn. Offering it to all of many took up to three times as long and ended no
- * better: what few routes see differs from time to time, which blinks alone do not bring about.
+ * The routes that a stop is offered to: those being rebuilt; and of the others all that have room and can serve it, or
+ * where these are many, some that pass near it and one drawn. Offering it to all of many took up to three times as long
+ * and ended no better: what few routes see differs from time to time, which blinks alone do not bring about.
  */
 export class AskedRoutes {
   /** Those being rebuilt come first. */
@@ -32,7 +32,7 @@ export class AskedRoutes {
   /** Lists the routes to ask for a place for the stop. */
   ask(stop: number): void {
     const { plan, routes } = this;
-    const { touchedRoutes, touchedRouteCount, routeTouched, closed } = plan;
+    const { touchedRoutes, touchedRouteCount } = plan;
     const { most, roomy } = plan.room;
     const { vehicles, windowList, menus } = plan.problem;
     const least = menus.least(stop, plan.open[stop]!);
@@ -54,10 +54,8 @@ export class AskedRoutes {
     }
     for (let k = 0; k < otherCount; k++) {
       const v = others[k]!;
-      if (least > most[v]! || routeTouched[v] === 1 || windowList[row + v]! < 0 || closed[v] === 1) continue;
-      routes[count++] = v;
+      if (windowList[row + v]! >= 0 && this.isWorthIt(v, least)) routes[this.count++] = v;
     }
-    this.count = count;
   }
 
   private askSome(stop: number, least: number): void {
@@ -71,7 +69,7 @@ export class AskedRoutes {
       const v = near.routes[k]!;
       if (length[v]! > 0 && this.isWorthIt(v, least)) routes[this.count++] = v;
     }
-    for (let k = 0; k < drawnRoutes && servers.length > 0; k++) {
+    for (let k = 0; k < drawnRoutes; k++) {
       const v = servers[random.below(servers.length)]!;
       if (this.isWorthIt(v, least) && !this.isListed(v)) routes[this.count++] = v;
     }
