@@ -2,8 +2,8 @@
  * Long horizons and road calls. Usage, after a build:
  *   node tests/bench/planning-scale.mjs [--sizes 50,100,200,500] [--seconds S] [--threads 2] [--calls 100] [--weeks 0]
  * Sizes are sites: ten machines each, a technician for every 25 sites, four weeks; a process each, so that memory is its
- * own. Planned as the worker does it, the search in two threads or one. Then road calls into a week of 10 technicians: how long the options take, and whether promises move unsaid. With
- * --weeks N also N small generated weeks, every plan checked.
+ * own. Planned as the worker does it, the search in two threads or one. Then road calls into a week of 10 technicians: how
+ * long the options take, and whether promises move unsaid. With --weeks N also N small generated weeks, every plan checked.
  */
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';

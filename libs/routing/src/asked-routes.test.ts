@@ -58,6 +58,20 @@ describe('routes that a stop is offered to', () => {
     expect(seen.size).toBeGreaterThan(15);
   });
 
+  it('are the four nearest with room first, where many have room', () => {
+    const { plan, ask } = asking(20);
+    const neighbours = nearestStops(problem, 60);
+    for (let stop = 1; stop < 60; stop++) {
+      const least = problem.menus.least(stop, 0);
+      const near = new Set<number>();
+      for (const other of neighbours.slice(stop * 60, stop * 60 + 40)) {
+        const v = plan.routeOf[plan.firstSlot[other]!]!;
+        if (v >= 0 && windowList[stop * VEHICLES + v]! >= 0 && plan.room.most[v]! >= least) near.add(v);
+      }
+      expect(ask(stop).slice(0, 4)).toEqual([...near].slice(0, 4));
+    }
+  });
+
   it('are all that can serve it where those are few, however many have room', () => {
     const { plan, ask } = asking(20);
     expect(plan.room.roomy.count).toBeGreaterThan(20);

@@ -62,5 +62,5 @@ export class RouteRoom {
   }
 }
 
-/** Routes of more visits are not gone through: somewhere they nearly always have room. */
+/** Routes of more visits are not gone through: the longer they are, the longer that takes and the less it tells. Own choice. */
 const LONG = 25;
