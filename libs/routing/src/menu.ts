@@ -45,6 +45,7 @@ export const EMPTY_MENU: Menu = { count: 0, minutes: new Int32Array(0), worth: n
 /** The plain case: one visit per stop, fixed minutes, one price for leaving it out. */
 export class SingleOptionMenus implements MenuBook {
   private readonly menus: Menu[];
+  private readonly minutes: Int32Array;
 
   /**
    * @param minutes service minutes, one per stop
@@ -56,6 +57,7 @@ export class SingleOptionMenus implements MenuBook {
     /** Prices from here on mean that the stop must be served. */
     private readonly mustFrom = Infinity,
   ) {
+    this.minutes = Int32Array.from(minutes);
     this.menus = Array.from({ length: minutes.length }, (_, s) => ({
       count: 1,
       minutes: Int32Array.of(minutes[s]!),
@@ -100,7 +102,7 @@ export class SingleOptionMenus implements MenuBook {
   }
 
   least(stop: number): number {
-    return this.menus[stop]!.minutes[0]!;
+    return this.minutes[stop]!;
   }
 
   ceiling(stop: number, open: number): number {

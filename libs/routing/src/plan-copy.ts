@@ -1,49 +1,91 @@
-/** What a plan holds per route and position. */
-export interface RouteArrays {
-  length: Int32Array;
-  load: Int32Array;
-  overtime: Int32Array;
-  slotAt: Int32Array;
-  placeAt: Int32Array;
-  arcAt: Int32Array;
-  out0: Int32Array;
-  out1: Int32Array;
-  late0: Int32Array;
-  late1: Int32Array;
-  reg0: Int32Array;
-  reg1: Int32Array;
-}
+/** What a plan holds per vehicle, per position of a route, and per visit. Two of them: the present plan, the accepted one. */
+export class PlanArrays {
+  readonly length: Int32Array;
+  readonly load: Int32Array;
+  /** Minutes of overtime. */
+  readonly overtime: Int32Array;
 
-/** Copies one route's cells, so many visits long, and what is kept per vehicle. */
-export function copyRoute(from: RouteArrays, to: RouteArrays, v: number, stride: number, length: number): void {
-  to.length[v] = from.length[v]!;
-  to.load[v] = from.load[v]!;
-  to.overtime[v] = from.overtime[v]!;
-  const base = v * stride;
-  for (let p = base; p <= base + length + 1; p++) {
-    to.slotAt[p] = from.slotAt[p]!;
-    to.placeAt[p] = from.placeAt[p]!;
-    to.arcAt[p] = from.arcAt[p]!;
-    to.out0[p] = from.out0[p]!;
-    to.out1[p] = from.out1[p]!;
-    to.late0[p] = from.late0[p]!;
-    to.late1[p] = from.late1[p]!;
-    to.reg0[p] = from.reg0[p]!;
-    to.reg1[p] = from.reg1[p]!;
+  readonly slotAt: Int32Array;
+  readonly placeAt: Int32Array;
+  readonly arcAt: Int32Array;
+  readonly driveAt: Int32Array;
+  readonly out0: Int32Array;
+  readonly out1: Int32Array;
+  readonly late0: Int32Array;
+  readonly late1: Int32Array;
+  readonly reg0: Int32Array;
+  readonly reg1: Int32Array;
+
+  readonly routeOf: Int32Array;
+  readonly minutesOf: Int32Array;
+  readonly opensOf: Int32Array;
+  readonly beginsByOf: Int32Array;
+  readonly worthOf: Float64Array;
+  readonly tokenOf: Int32Array;
+
+  readonly open: Int32Array;
+
+  constructor(vehicles: number, cells: number, slots: number, stops: number) {
+    const ints = (n: number) => new Int32Array(n);
+    this.length = ints(vehicles);
+    this.load = ints(vehicles);
+    this.overtime = ints(vehicles);
+    this.slotAt = ints(cells).fill(-1);
+    this.placeAt = ints(cells);
+    this.arcAt = ints(cells);
+    this.driveAt = ints(cells);
+    this.out0 = ints(cells);
+    this.out1 = ints(cells);
+    this.late0 = ints(cells);
+    this.late1 = ints(cells);
+    this.reg0 = ints(cells);
+    this.reg1 = ints(cells);
+    this.routeOf = ints(slots).fill(-1);
+    this.minutesOf = ints(slots);
+    this.opensOf = ints(slots);
+    this.beginsByOf = ints(slots);
+    this.worthOf = new Float64Array(slots);
+    this.tokenOf = ints(slots);
+    this.open = ints(stops);
   }
 }
 
-/** What a plan holds per visit. */
-export interface SlotArrays {
-  routeOf: Int32Array;
-  minutesOf: Int32Array;
-  worthOf: Float64Array;
-  tokenOf: Int32Array;
+/** Copies one route: what is kept per vehicle, and the cells of so many visits; of a plain one, the times it has. */
+export function copyRoute(
+  from: PlanArrays,
+  to: PlanArrays,
+  v: number,
+  base: number,
+  length: number,
+  isPlain: boolean,
+): void {
+  to.length[v] = from.length[v]!;
+  to.load[v] = from.load[v]!;
+  to.overtime[v] = from.overtime[v]!;
+  const end = base + length + 1;
+  copyCells(from.slotAt, to.slotAt, base, end);
+  copyCells(from.placeAt, to.placeAt, base, end);
+  copyCells(from.arcAt, to.arcAt, base, end);
+  copyCells(from.driveAt, to.driveAt, base, end);
+  copyCells(from.out1, to.out1, base, end);
+  copyCells(from.late1, to.late1, base, end);
+  if (isPlain) return;
+  copyCells(from.out0, to.out0, base, end);
+  copyCells(from.late0, to.late0, base, end);
+  copyCells(from.reg0, to.reg0, base, end);
+  copyCells(from.reg1, to.reg1, base, end);
 }
 
-export function copySlot(from: SlotArrays, to: SlotArrays, x: number): void {
+/** A loop: for so few cells it is faster than the arrays' own copying. */
+function copyCells(from: Int32Array, to: Int32Array, first: number, last: number): void {
+  for (let p = first; p <= last; p++) to[p] = from[p]!;
+}
+
+export function copySlot(from: PlanArrays, to: PlanArrays, x: number): void {
   to.routeOf[x] = from.routeOf[x]!;
   to.minutesOf[x] = from.minutesOf[x]!;
+  to.opensOf[x] = from.opensOf[x]!;
+  to.beginsByOf[x] = from.beginsByOf[x]!;
   to.worthOf[x] = from.worthOf[x]!;
   to.tokenOf[x] = from.tokenOf[x]!;
 }

@@ -31,8 +31,8 @@ export class RouteRoom {
   /** To be called when the route's times are known anew. */
   refresh(v: number): void {
     const { plan, most } = this;
-    const { out0, out1, late0, late1, placeAt, minutesTo } = plan;
-    const { places, vehicles } = plan.problem;
+    const { out0, out1, late0, late1, driveAt } = plan;
+    const { vehicles } = plan.problem;
     const hasLunch = vehicles.lunchMinutes[v]! > 0;
     if (plan.length[v]! > LONG) {
       most[v] = vehicles.latestReturn[v]! - vehicles.shiftStart[v]!;
@@ -44,7 +44,7 @@ export class RouteRoom {
     for (let p = base; p <= end; p++) {
       const from = hasLunch ? Math.min(out0[p]!, out1[p]!) : out1[p]!;
       const by = hasLunch ? Math.max(late0[p + 1]!, late1[p + 1]!) : late1[p + 1]!;
-      const spare = by - from - minutesTo[placeAt[p]! * places + placeAt[p + 1]!]!;
+      const spare = by - from - driveAt[p]!;
       if (spare > largest) largest = spare;
     }
     most[v] = largest + this.shortcut;

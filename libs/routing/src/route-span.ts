@@ -27,7 +27,7 @@ export class RouteSpan {
   /** Recomputes the pieces of a route: from position `first` on forwards, from `last` on backwards. */
   refresh(v: number, first: number, last: number): void {
     const { plan, before, after } = this;
-    const { vehicles, places } = plan.problem;
+    const { vehicles } = plan.problem;
     const base = v * plan.stride;
     const end = base + plan.length[v]! + 1;
     const leave = vehicles.shiftStart[v]!;
@@ -35,16 +35,14 @@ export class RouteSpan {
     set(before, base, 0, leave, back);
     set(after, end, 0, leave, back);
     for (let p = base + first; p < end; p++) {
-      this.visit(v, p);
-      const drive = plan.minutesTo[plan.placeAt[p - 1]! * places + plan.placeAt[p]!]!;
-      join(before, p - 1, drive, this.service, this.open, this.last, before, p);
+      this.visit(p);
+      join(before, p - 1, plan.driveAt[p - 1]!, this.service, this.open, this.last, before, p);
     }
     for (let p = base + last; p > base; p--) {
-      this.visit(v, p);
-      const drive = plan.minutesTo[plan.placeAt[p]! * places + plan.placeAt[p + 1]!]!;
+      this.visit(p);
       const { time, from, to } = after;
       set(after, p, this.service, this.open, this.last);
-      join(after, p, drive, time[p + 1]!, from[p + 1]!, to[p + 1]!, after, p);
+      join(after, p, plan.driveAt[p]!, time[p + 1]!, from[p + 1]!, to[p + 1]!, after, p);
     }
   }
 
@@ -54,8 +52,7 @@ export class RouteSpan {
     const n = plan.length[v]!;
     if (n === 0) return 0;
     const last = v * plan.stride + n;
-    const drive = plan.minutesTo[plan.placeAt[last]! * plan.problem.places + plan.placeAt[last + 1]!]!;
-    return this.closed(before.time[last]!, before.to[last]!, drive, last + 1);
+    return this.closed(before.time[last]!, before.to[last]!, plan.driveAt[last]!, last + 1);
   }
 
   /** Least time with a visit of `service` begun from `open` to `last` after position p; drives to it and on from it. */
@@ -77,14 +74,12 @@ export class RouteSpan {
   private open = 0;
   private last = 0;
 
-  private visit(v: number, p: number): void {
-    const { plan } = this;
-    const { windowList, windowStart, windowOpen, windowLast, windowClose, vehicles } = plan.problem;
-    const slot = plan.slotAt[p]!;
-    const w = windowStart[windowList[plan.stopOf[slot]! * vehicles.count + v]!]!;
-    this.service = plan.minutesOf[slot]!;
-    this.open = windowOpen[w]!;
-    this.last = Math.min(windowLast[w]!, windowClose[w]! - this.service);
+  private visit(p: number): void {
+    const { slotAt, minutesOf, opensOf, beginsByOf } = this.plan;
+    const slot = slotAt[p]!;
+    this.service = minutesOf[slot]!;
+    this.open = opensOf[slot]!;
+    this.last = beginsByOf[slot]!;
   }
 }
 

@@ -77,7 +77,7 @@ export class Survey {
     for (let v = 0; v < count; v++) {
       const shift = shiftEnd[v]! - shiftStart[v]!;
       all += shift;
-      if (plan.length[v]! > 0) used += Math.min(shift, plan.backAt(v) - shiftStart[v]!);
+      if (plan.length[v]! > 0) used += Math.min(shift, plan.times.backAt(v) - shiftStart[v]!);
     }
     return all > 0 ? used / all : 0;
   }

@@ -1,16 +1,9 @@
-import { copyRoute, copySlot, type RouteArrays, type SlotArrays } from './plan-copy.js';
+import { copyRoute, copySlot, PlanArrays } from './plan-copy.js';
 import type { RoutingProblem } from './problem.js';
 import { mostVisits, transpose } from './problem.js';
 import { RouteRoom } from './route-room.js';
 import { checkLongest, RouteSpan } from './route-span.js';
-import {
-  arrivalAfterLunch,
-  departureBeforeLunch,
-  earliestDeparture,
-  IMPOSSIBLE,
-  latestArrival,
-  NEVER,
-} from './schedule.js';
+import { RouteTimes } from './route-times.js';
 
 /** Which route and position a visit stands at, and what is done in it. */
 export interface RoutedVisit {
@@ -26,9 +19,6 @@ export interface RoutedVisit {
  * to come and already taken, once with overtime (`late0`, `late1`) and once without (`reg0`, `reg1`).
  *
  * A second copy holds the last accepted plan; `rollback` and `commit` copy touched routes only.
- *
- * @source forward and backward passes: M. W. P. Savelsbergh, The vehicle routing problem with time windows: minimizing
- *         route duration, ORSA Journal on Computing 4 (1992), from memory; extended by the lunch state
  */
 export class WorkingPlan {
   readonly stride: number;
@@ -43,6 +33,8 @@ export class WorkingPlan {
   readonly placeAt: Int32Array;
   /** Cost of the arc to the next position; 0 in an empty route, which is not driven. */
   readonly arcAt: Int32Array;
+  /** Minutes of the drive to the next position. */
+  readonly driveAt: Int32Array;
   readonly out0: Int32Array;
   readonly out1: Int32Array;
   readonly late0: Int32Array;
@@ -56,6 +48,9 @@ export class WorkingPlan {
   readonly routeOf: Int32Array;
   readonly positionOf: Int32Array;
   readonly minutesOf: Int32Array;
+  /** Per slot: when its service may begin, from and to; `RouteTimes.setSlot`. */
+  readonly opensOf: Int32Array;
+  readonly beginsByOf: Int32Array;
   readonly worthOf: Float64Array;
   readonly tokenOf: Int32Array;
   /** Per stop: what is open there. */
@@ -73,6 +68,7 @@ export class WorkingPlan {
   readonly costFrom: readonly Int32Array[];
   /** Only where vehicles have a longest time away. */
   readonly span: RouteSpan | null;
+  readonly times: RouteTimes;
   readonly room: RouteRoom;
 
   cost = 0;
@@ -91,7 +87,8 @@ export class WorkingPlan {
   touchedStopCount = 0;
   private readonly stopTouched: Uint8Array;
 
-  private readonly kept: RouteArrays & SlotArrays & { open: Int32Array };
+  private readonly now: PlanArrays;
+  private readonly kept: PlanArrays;
 
   constructor(readonly problem: RoutingProblem) {
     const { stops, vehicles } = problem;
@@ -102,28 +99,33 @@ export class WorkingPlan {
     this.stopOf = new Int32Array(this.slotCount);
     for (let s = 0; s < stops.count; s++) this.stopOf.fill(s, this.firstSlot[s]!, this.firstSlot[s + 1]!);
     this.stride = Math.min(mostVisits(problem), Math.max(60, Math.floor(8_000_000 / Math.max(1, vehicles.count)))) + 2;
-    const cells = vehicles.count * this.stride;
     const ints = (n: number) => new Int32Array(n);
-    this.length = ints(vehicles.count);
-    this.load = ints(vehicles.count);
-    this.overtime = ints(vehicles.count);
+    const arrays = () => new PlanArrays(vehicles.count, vehicles.count * this.stride, this.slotCount, stops.count);
+    this.now = arrays();
+    this.kept = arrays();
+    this.length = this.now.length;
+    this.load = this.now.load;
+    this.overtime = this.now.overtime;
+    this.slotAt = this.now.slotAt;
+    this.placeAt = this.now.placeAt;
+    this.arcAt = this.now.arcAt;
+    this.driveAt = this.now.driveAt;
+    this.out0 = this.now.out0;
+    this.out1 = this.now.out1;
+    this.late0 = this.now.late0;
+    this.late1 = this.now.late1;
+    this.reg0 = this.now.reg0;
+    this.reg1 = this.now.reg1;
+    this.routeOf = this.now.routeOf;
+    this.minutesOf = this.now.minutesOf;
+    this.opensOf = this.now.opensOf;
+    this.beginsByOf = this.now.beginsByOf;
+    this.worthOf = this.now.worthOf;
+    this.tokenOf = this.now.tokenOf;
+    this.open = this.now.open;
     this.version = ints(vehicles.count);
     this.changes = ints(Math.max(1, vehicles.count));
-    this.slotAt = ints(cells).fill(-1);
-    this.placeAt = ints(cells);
-    this.arcAt = ints(cells);
-    this.out0 = ints(cells);
-    this.out1 = ints(cells);
-    this.late0 = ints(cells);
-    this.late1 = ints(cells);
-    this.reg0 = ints(cells);
-    this.reg1 = ints(cells);
-    this.routeOf = ints(this.slotCount).fill(-1);
     this.positionOf = ints(this.slotCount);
-    this.minutesOf = ints(this.slotCount);
-    this.worthOf = new Float64Array(this.slotCount);
-    this.tokenOf = ints(this.slotCount);
-    this.open = ints(stops.count);
     this.crowdDay = ints(problem.visitsPerDay.length * problem.days);
     this.closed = new Uint8Array(vehicles.count);
     this.minutesTo = problem.minutes;
@@ -133,6 +135,7 @@ export class WorkingPlan {
       matrix === problem.minutes ? this.minutesFrom : turned(matrix, problem.places),
     );
     this.span = vehicles.longest ? new RouteSpan(this) : null;
+    this.times = new RouteTimes(this);
     this.room = new RouteRoom(this);
     this.touchedRoutes = ints(vehicles.count);
     this.routeTouched = new Uint8Array(vehicles.count);
@@ -140,27 +143,8 @@ export class WorkingPlan {
     this.stopTouched = new Uint8Array(stops.count);
     for (let v = 0; v < vehicles.count; v++) {
       this.layOut(v);
-      this.room.accept(v);
+      this.accept(v);
     }
-    this.kept = {
-      length: this.length.slice(),
-      load: this.load.slice(),
-      overtime: this.overtime.slice(),
-      slotAt: this.slotAt.slice(),
-      placeAt: this.placeAt.slice(),
-      arcAt: this.arcAt.slice(),
-      out0: this.out0.slice(),
-      out1: this.out1.slice(),
-      late0: this.late0.slice(),
-      late1: this.late1.slice(),
-      reg0: this.reg0.slice(),
-      reg1: this.reg1.slice(),
-      routeOf: this.routeOf.slice(),
-      minutesOf: this.minutesOf.slice(),
-      worthOf: this.worthOf.slice(),
-      tokenOf: this.tokenOf.slice(),
-      open: this.open.slice(),
-    };
   }
 
   private layOut(v: number): void {
@@ -168,7 +152,15 @@ export class WorkingPlan {
     this.placeAt[base] = this.problem.vehicles.startPlace[v]!;
     this.placeAt[base + this.length[v]! + 1] = this.problem.vehicles.endPlace[v]!;
     this.slotAt[base + this.length[v]! + 1] = -1;
+    for (let p = base; p <= base + this.length[v]!; p++) this.setArc(v, p);
     this.refresh(v);
+  }
+
+  /** Notes the drive from cell p on; an empty route is not driven. */
+  private setArc(v: number, p: number): void {
+    const arc = this.placeAt[p]! * this.problem.places + this.placeAt[p + 1]!;
+    this.arcAt[p] = this.length[v]! > 0 ? this.costTo[this.problem.vehicles.costClass[v]!]![arc]! : 0;
+    this.driveAt[p] = this.minutesTo[arc]!;
   }
 
   touchRoute(v: number): void {
@@ -216,33 +208,26 @@ export class WorkingPlan {
     this.tokenOf[slot] = menus.token(stop, open, v, option);
     this.open[stop] = menus.take(stop, open, this.tokenOf[slot]!);
     this.routeOf[slot] = v;
+    this.times.setSlot(slot, v);
     this.crowdDay[stops.crowd[stop]! * days + vehicles.day[v]!]!++;
-    const base = v * this.stride;
-    const place = stops.place[stop]!;
-    const before = this.placeAt[base + position]!;
-    const after = this.placeAt[base + position + 1]!;
-    const arcs = this.costTo[vehicles.costClass[v]!]!;
-    const P = this.problem.places;
-    this.cost +=
-      arcs[before * P + place]! +
-      arcs[place * P + after]! -
-      (this.length[v]! > 0 ? arcs[before * P + after]! : 0) +
-      this.problem.fixedCost[stop * vehicles.count + v]! -
-      this.worthOf[slot]!;
-    this.shift(v, base + position + 1, base + this.length[v]! + 1, 1);
-    this.slotAt[base + position + 1] = slot;
-    this.placeAt[base + position + 1] = place;
+    const p = v * this.stride + position;
+    this.cost += this.problem.fixedCost[stop * vehicles.count + v]! - this.worthOf[slot]! - this.arcAt[p]!;
+    this.shift(v, p + 1, v * this.stride + this.length[v]! + 1, 1);
+    this.slotAt[p + 1] = slot;
+    this.placeAt[p + 1] = stops.place[stop]!;
     this.length[v]!++;
     this.load[v]! += stops.load[stop]!;
+    this.setArc(v, p);
+    this.setArc(v, p + 1);
+    this.cost += this.arcAt[p]! + this.arcAt[p + 1]!;
     this.refresh(v, position + 1, position + 1);
   }
 
   /** Takes `count` visits out of the route, from `position` on. Timing is for the caller's `refresh` after the last run. */
   removeRun(v: number, position: number, count: number): void {
-    const { stops, menus, vehicles, days, places: P } = this.problem;
+    const { stops, menus, vehicles, days } = this.problem;
     this.touchRoute(v);
     const base = v * this.stride;
-    const arcs = this.costTo[vehicles.costClass[v]!]!;
     for (let p = position; p < position + count; p++) {
       const slot = this.slotAt[base + p]!;
       const stop = this.stopOf[slot]!;
@@ -253,19 +238,16 @@ export class WorkingPlan {
       this.crowdDay[stops.crowd[stop]! * days + vehicles.day[v]!]!--;
       this.load[v]! -= stops.load[stop]!;
     }
-    for (let p = position - 1; p < position + count; p++) {
-      this.cost -= arcs[this.placeAt[base + p]! * P + this.placeAt[base + p + 1]!]!;
-    }
-    if (count < this.length[v]!) {
-      this.cost += arcs[this.placeAt[base + position - 1]! * P + this.placeAt[base + position + count]!]!;
-    }
+    for (let p = position - 1; p < position + count; p++) this.cost -= this.arcAt[base + p]!;
     this.shift(v, base + position + count, base + this.length[v]! + 1, -count);
     this.length[v]! -= count;
+    this.setArc(v, base + position - 1);
+    this.cost += this.arcAt[base + position - 1]!;
   }
 
-  /** Moves what stands at cells `from` to `to` of a route, what is known of the way on from there included. */
+  /** Moves what stands at cells `from` to `to` of a route, with what is known of the way on from there. */
   private shift(v: number, from: number, to: number, by: number): void {
-    const { slotAt, placeAt, late0, late1, reg0, reg1 } = this;
+    const { slotAt, placeAt, arcAt, driveAt, late0, late1, reg0, reg1 } = this;
     const { lunchMinutes, latestReturn, shiftEnd } = this.problem.vehicles;
     const hasLunch = lunchMinutes[v]! > 0;
     const hasOvertime = latestReturn[v]! > shiftEnd[v]!;
@@ -274,6 +256,8 @@ export class WorkingPlan {
       const q = p + by;
       slotAt[q] = slotAt[p]!;
       placeAt[q] = placeAt[p]!;
+      arcAt[q] = arcAt[p]!;
+      driveAt[q] = driveAt[p]!;
       late1[q] = late1[p]!;
       if (hasLunch) late0[q] = late0[p]!;
       if (hasOvertime) {
@@ -285,95 +269,15 @@ export class WorkingPlan {
   }
 
   /**
-   * Recomputes timing and overtime of a route.
+   * Recomputes timing, overtime and room of a route.
    *
    * @param first, last positions between which visits are new or gone: what lies before is known forwards, what lies
    *        behind backwards
    */
   refresh(v: number, first = 1, last = this.length[v]!): void {
-    const { vehicles: fleet, windowList, windowStart, windowOpen, windowLast, windowClose, places: P } = this.problem;
-    const base = v * this.stride;
-    const n = this.length[v]!;
-    const lunch = fleet.lunchMinutes[v]!;
-    const from = fleet.lunchFrom[v]!;
-    const to = fleet.lunchTo[v]!;
-    const { out0, out1, late0, late1, reg0, reg1, slotAt, placeAt, arcAt, minutesTo, minutesOf } = this;
-    const arcs = this.costTo[fleet.costClass[v]!]!;
-    if (n === 0) arcAt[base] = 0;
-    out0[base] = lunch > 0 ? fleet.shiftStart[v]! : NEVER;
-    out1[base] = lunch > 0 ? NEVER : fleet.shiftStart[v]!;
-    for (let p = base + first; p <= base + n + 1; p++) {
-      const arc = placeAt[p - 1]! * P + placeAt[p]!;
-      if (n > 0) arcAt[p - 1] = arcs[arc]!;
-      const travel = minutesTo[arc]!;
-      let in0 = NEVER;
-      let in1 = out1[p - 1]! + travel;
-      if (lunch > 0) {
-        in0 = out0[p - 1]! + travel;
-        const rested = arrivalAfterLunch(out0[p - 1]!, travel, lunch, from, to);
-        if (rested < in1) in1 = rested;
-      }
-      const slot = slotAt[p]!;
-      if (slot < 0) {
-        out0[p] = Math.min(in0, NEVER);
-        out1[p] = Math.min(in1, NEVER);
-        continue;
-      }
-      this.positionOf[slot] = p - base;
-      const service = minutesOf[slot]!;
-      const list = windowList[this.stopOf[slot]! * fleet.count + v]!;
-      const w0 = windowStart[list]!;
-      const w1 = windowStart[list + 1]!;
-      out0[p] = in0 >= NEVER ? NEVER : earliestDeparture(in0, service, windowOpen, windowLast, windowClose, w0, w1);
-      out1[p] = in1 >= NEVER ? NEVER : earliestDeparture(in1, service, windowOpen, windowLast, windowClose, w0, w1);
-    }
-    const regular = fleet.shiftEnd[v]!;
-    const latest = fleet.latestReturn[v]!;
-    const finish = this.backAt(v);
-    const overtime = n > 0 && finish > regular ? finish - regular : 0;
-    this.cost += (overtime - this.overtime[v]!) * fleet.overtimeCost[v]!;
-    this.overtime[v] = overtime;
-    this.backward(v, late0, late1, latest, last);
-    if (latest > regular) this.backward(v, reg0, reg1, regular, last);
+    this.times.refresh(v, first, last);
     this.span?.refresh(v, first, last);
     this.room.refresh(v);
-  }
-
-  /** When the vehicle is back at the earliest; without lunch where it is back before lunch must start. */
-  backAt(v: number): number {
-    const { lunchMinutes, lunchTo } = this.problem.vehicles;
-    const end = v * this.stride + this.length[v]! + 1;
-    const isBackFirst = lunchMinutes[v]! > 0 && this.out0[end]! <= lunchTo[v]!;
-    return isBackFirst ? this.out0[end]! : this.out1[end]!;
-  }
-
-  /** Latest arrivals for a return by `by`. A route that is back before lunch must start needs none. */
-  private backward(v: number, wait0: Int32Array, wait1: Int32Array, by: number, last: number): void {
-    const { vehicles: fleet, windowList, windowStart, windowOpen, windowLast, windowClose, places: P } = this.problem;
-    const { slotAt, placeAt, minutesTo, minutesOf } = this;
-    const base = v * this.stride;
-    const lunch = fleet.lunchMinutes[v]!;
-    const from = fleet.lunchFrom[v]!;
-    const to = fleet.lunchTo[v]!;
-    const end = base + this.length[v]! + 1;
-    wait1[end] = by;
-    wait0[end] = lunch > 0 ? Math.min(to, by) : IMPOSSIBLE;
-    for (let p = base + last; p > base; p--) {
-      const slot = slotAt[p]!;
-      const travel = minutesTo[placeAt[p]! * P + placeAt[p + 1]!]!;
-      const service = minutesOf[slot]!;
-      const list = windowList[this.stopOf[slot]! * fleet.count + v]!;
-      const w0 = windowStart[list]!;
-      const w1 = windowStart[list + 1]!;
-      wait1[p] = latestArrival(wait1[p + 1]! - travel, service, windowOpen, windowLast, windowClose, w0, w1);
-      if (lunch > 0) {
-        const toCome = wait0[p + 1]! - travel;
-        const now = departureBeforeLunch(wait1[p + 1]!, travel, lunch, from, to);
-        wait0[p] = latestArrival(Math.max(toCome, now), service, windowOpen, windowLast, windowClose, w0, w1);
-      } else {
-        wait0[p] = IMPOSSIBLE;
-      }
-    }
   }
 
   /** Whether a route as it stands can be driven. */
@@ -403,28 +307,32 @@ export class WorkingPlan {
    * @returns whether any route has changed
    */
   commit(): boolean {
-    const { kept, stride } = this;
+    const { kept } = this;
     const before = this.changeCount;
     for (let k = 0; k < this.touchedRouteCount; k++) {
       const v = this.touchedRoutes[k]!;
       this.routeTouched[v] = 0;
       if (this.length[v]! > 0) this.untouchedCount++;
       if (this.isAsAccepted(v)) continue;
-      copyRoute(this, kept, v, stride, this.length[v]!);
-      this.room.accept(v);
+      this.accept(v);
       this.changes[this.changeCount % this.changes.length] = v;
       this.version[v] = ++this.changeCount;
     }
     for (let k = 0; k < this.touchedStopCount; k++) {
       const s = this.touchedStops[k]!;
       kept.open[s] = this.open[s]!;
-      for (let x = this.firstSlot[s]!; x < this.firstSlot[s + 1]!; x++) copySlot(this, kept, x);
+      for (let x = this.firstSlot[s]!; x < this.firstSlot[s + 1]!; x++) copySlot(this.now, kept, x);
       this.stopTouched[s] = 0;
     }
     this.touchedRouteCount = 0;
     this.touchedStopCount = 0;
     this.committedCost = this.cost;
     return this.changeCount > before;
+  }
+
+  private accept(v: number): void {
+    copyRoute(this.now, this.kept, v, v * this.stride, this.length[v]!, this.times.isPlain[v] === 1);
+    this.room.accept(v);
   }
 
   /** Whether the route has the same visits in the same order, with the same work, as the accepted one. */
@@ -451,15 +359,15 @@ export class WorkingPlan {
       this.open[s] = kept.open[s]!;
       for (let x = this.firstSlot[s]!; x < this.firstSlot[s + 1]!; x++) {
         if (this.routeOf[x]! >= 0) this.crowdDay[row + vehicles.day[this.routeOf[x]!]!]!--;
-        copySlot(kept, this, x);
+        copySlot(kept, this.now, x);
         if (this.routeOf[x]! >= 0) this.crowdDay[row + vehicles.day[this.routeOf[x]!]!]!++;
       }
       this.stopTouched[s] = 0;
     }
     for (let k = 0; k < this.touchedRouteCount; k++) {
       const v = this.touchedRoutes[k]!;
-      copyRoute(kept, this, v, stride, kept.length[v]!);
       const base = v * stride;
+      copyRoute(kept, this.now, v, base, kept.length[v]!, this.times.isPlain[v] === 1);
       for (let p = 1; p <= this.length[v]!; p++) this.positionOf[this.slotAt[base + p]!] = p;
       this.span?.refresh(v, 1, this.length[v]!);
       this.room.restore(v);
@@ -492,11 +400,10 @@ export class WorkingPlan {
   routeCost(v: number): number {
     const n = this.length[v]!;
     if (n === 0) return 0;
-    const { vehicles, fixedCost, places } = this.problem;
+    const { vehicles, fixedCost } = this.problem;
     const base = v * this.stride;
-    const arcs = this.costTo[vehicles.costClass[v]!]!;
     let cost = this.overtime[v]! * vehicles.overtimeCost[v]!;
-    for (let p = base; p <= base + n; p++) cost += arcs[this.placeAt[p]! * places + this.placeAt[p + 1]!]!;
+    for (let p = base; p <= base + n; p++) cost += this.arcAt[p]!;
     for (let p = base + 1; p <= base + n; p++) {
       const slot = this.slotAt[p]!;
       cost += fixedCost[this.stopOf[slot]! * vehicles.count + v]! - this.worthOf[slot]!;
@@ -531,8 +438,6 @@ export class WorkingPlan {
       if (visits.length === 0) return;
       this.touchRoute(v);
       const base = v * this.stride;
-      const arcs = this.costTo[vehicles.costClass[v]!]!;
-      const P = this.problem.places;
       visits.forEach(({ stop, minutes, worth, token }, k) => {
         const slot = slotFor(stop, v);
         taken[slot] = 1;
@@ -542,6 +447,7 @@ export class WorkingPlan {
         this.tokenOf[slot] = token;
         this.open[stop] = menus.take(stop, this.open[stop]!, token);
         this.routeOf[slot] = v;
+        this.times.setSlot(slot, v);
         this.crowdDay[stops.crowd[stop]! * days + vehicles.day[v]!]!++;
         this.load[v]! += stops.load[stop]!;
         this.slotAt[base + k + 1] = slot;
@@ -549,11 +455,8 @@ export class WorkingPlan {
         this.cost += this.problem.fixedCost[stop * vehicles.count + v]! - worth;
       });
       this.length[v] = visits.length;
-      this.slotAt[base + visits.length + 1] = -1;
-      this.placeAt[base + visits.length + 1] = vehicles.endPlace[v]!;
-      for (let p = base; p <= base + visits.length; p++)
-        this.cost += arcs[this.placeAt[p]! * P + this.placeAt[p + 1]!]!;
-      this.refresh(v);
+      this.layOut(v);
+      for (let p = base; p <= base + visits.length; p++) this.cost += this.arcAt[p]!;
     });
     this.commit();
   }
