@@ -1,5 +1,6 @@
 import { canDo } from './cheapest-addition.js';
-import { type Draft, type DraftVisit, evaluateRoute, routeCents } from './draft.js';
+import { type Draft, type DraftVisit, routeCents } from './draft.js';
+import { leastCents } from './insertion-bounds.js';
 import { buildInstance, type InstanceItem, type PlanningInstance } from './instance.js';
 import { type PlanStop, planStops } from './plan-stops.js';
 import { reportPlan } from './report-plan.js';
@@ -176,8 +177,9 @@ class Baseline {
       return [-able, preferred ? 0 : 1, this.routes[v]!.length, near, v];
     };
     return technicianDays
-      .flatMap((shift, v) => (shift.day === day ? [v] : []))
-      .sort((a, b) => compare(rank(a), rank(b)));
+      .flatMap((shift, v) => (shift.day === day ? [{ v, rank: rank(v) }] : []))
+      .sort((a, b) => compare(a.rank, b.rank))
+      .map(({ v }) => v);
   }
 
   /** Inserts a visit with as many of the items as fit, giving up those with the lowest deferral price first. */
@@ -224,10 +226,13 @@ class Baseline {
   /** The route with the visit at its cheapest position; null when it fits nowhere. */
   private cheapestRoute(visit: DraftVisit, v: number): DraftVisit[] | null {
     const route = this.routes[v]!;
+    const leastAt = leastCents(this.instance, v, route, visit);
+    const present = routeCents(this.instance, v, route);
     let best = Infinity;
     let bestRoute: DraftVisit[] | null = null;
     for (let p = 0; p <= route.length; p++) {
-      const tried = [...route.slice(0, p), visit, ...route.slice(p)];
+      if (present + leastAt(p) >= best) continue;
+      const tried = route.toSpliced(p, 0, visit);
       const cents = routeCents(this.instance, v, tried);
       if (cents < best) {
         best = cents;
@@ -248,7 +253,6 @@ class Baseline {
           if (from === to) continue;
           const tried = [...best];
           tried.splice(to, 0, ...tried.splice(from, 1));
-          if (evaluateRoute(this.instance, v, tried) === null) continue;
           const price = routeCents(this.instance, v, tried);
           if (price < cents) {
             cents = price;

@@ -1,5 +1,6 @@
 import { type Draft, type DraftVisit, routeCents } from './draft.js';
-import { basePlace, type PlanningInstance } from './instance.js';
+import { busyMinutes, canEndInTime, leastCents } from './insertion-bounds.js';
+import type { PlanningInstance } from './instance.js';
 import { visitsPerDay } from './to-routing.js';
 import { visitMinutes } from './visit-minutes.js';
 
@@ -35,52 +36,63 @@ export function cheapestAddition(
 ): Addition | null {
   const { site } = instance.items[index]!;
   const alone: DraftVisit = { site, items: [index], promise: null };
-  let best: Addition | null = null;
   const visitsOn = visitsPerDayAt(instance, draft, site);
-  const offer = (v: number, visits: DraftVisit[], joins: Addition['joins']) => {
-    const cents = routeCents(instance, v, visits) - present[v]!;
-    if (cents < (best?.cents ?? below)) best = { v, visits, cents, joins };
-  };
+  const ways: Way[] = [];
   draft.forEach((visits, v) => {
     if (!canDo(instance, index, v)) return;
     const here = visits.findIndex((visit) => visit.site === site && visit.promise?.kind !== 'frozen');
     if (here >= 0) {
       const joined = withItem(visits[here]!, index);
-      if (respectsMachines(instance, joined)) offer(v, visits.with(here, joined), 'visit');
+      if (!respectsMachines(instance, joined) || !hasTimeFor(instance, v, visits, here, joined)) return;
+      ways.push({ v, at: here, joined, least: 0 });
     } else if (
       (visitsOn.get(instance.technicianDays[v]!.day) ?? 0) < visitsPerDay(instance.snapshot.sites[site]!) &&
-      visits.every((visit) => visit.site !== site)
+      visits.every((visit) => visit.site !== site) &&
+      !isPromised(instance, site, v)
     ) {
-      if (isPromised(instance, site, v)) return;
-      for (let p = 0; p <= visits.length; p++) {
-        if (leastCents(instance, v, visits, p, alone) >= (best?.cents ?? below)) continue;
-        offer(v, [...visits.slice(0, p), alone, ...visits.slice(p)], 'new-visit');
+      const leastAt = leastCents(instance, v, visits, alone);
+      for (let at = 0; at <= visits.length; at++) {
+        const least = leastAt(at);
+        if (least < below) ways.push({ v, at, joined: null, least });
       }
     }
   });
-  return best;
+  // The most promising first; of equally dear ones the first in the order of technician-days counts.
+  const inOrder = ways.map((way, order) => ({ ...way, order })).sort((a, b) => a.least - b.least || a.order - b.order);
+  let best: (Addition & { order: number }) | null = null;
+  for (const { v, at, joined, least, order } of inOrder) {
+    if (best !== null && least > best.cents) break;
+    const visits = joined ? draft[v]!.with(at, joined) : draft[v]!.toSpliced(at, 0, alone);
+    const cents = routeCents(instance, v, visits) - present[v]!;
+    if (!(cents < below)) continue;
+    if (best === null || cents < best.cents || (cents === best.cents && order < best.order)) {
+      best = { v, visits, cents, joins: joined ? 'visit' : 'new-visit', order };
+    }
+  }
+  if (best === null) return null;
+  const { v, visits, cents, joins } = best;
+  return { v, visits, cents, joins };
 }
 
-/** What a new visit costs at least: drives, labour, fee and timing, without overtime and before rounding. */
-function leastCents(
+/** A place where an item could be done: in a visit that is there, or in a new one at a position; and its least cost. */
+interface Way {
+  v: number;
+  at: number;
+  joined: DraftVisit | null;
+  least: number;
+}
+
+/** Whether the day can end in time once a visit takes as long as another one. */
+function hasTimeFor(
   instance: PlanningInstance,
   v: number,
   visits: readonly DraftVisit[],
-  position: number,
-  visit: DraftVisit,
-): number {
-  const { travel, snapshot } = instance;
-  const day = instance.technicianDays[v]!;
-  const base = basePlace(instance, day.technician);
-  const from = visits[position - 1]?.site ?? day.startPlace;
-  const to = visits[position]?.site ?? base;
-  const wage = snapshot.technicians[day.technician]!.wageCentsPerHour / 60;
-  const arc = (a: number, b: number) =>
-    travel.cents[a * travel.size + b]! + wage * travel.minutes[a * travel.size + b]!;
-  const detour = arc(from, visit.site) + arc(visit.site, to) - (visits.length > 0 ? arc(from, to) : 0);
-  const timing = visit.items.reduce((sum, item) => sum + instance.items[item]!.timingCents[day.day]!, 0);
-  const { total } = visitMinutes(instance, visit.site, visit.items);
-  return detour + wage * total + snapshot.sites[visit.site]!.visitFeeCents + timing - 1;
+  at: number,
+  other: DraftVisit,
+): boolean {
+  const { site, items } = visits[at]!;
+  const longer = visitMinutes(instance, site, other.items).total - visitMinutes(instance, site, items).total;
+  return canEndInTime(instance, v, busyMinutes(instance, v, visits) + longer);
 }
 
 /** A visit with one more item. */

@@ -74,6 +74,14 @@ export function transpose(matrix: Int32Array, size: number): Int32Array {
   return flipped;
 }
 
+/** Whether every way costs as much as the way back. */
+export function isOwnTranspose(matrix: Int32Array, size: number): boolean {
+  for (let i = 0; i < size; i++) {
+    for (let j = i + 1; j < size; j++) if (matrix[i * size + j] !== matrix[j * size + i]) return false;
+  }
+  return true;
+}
+
 const gaps = new WeakMap<Int32Array, number>();
 /** Places from which on only some of them are looked at as the third. */
 const MANY_PLACES = 250;
@@ -110,11 +118,13 @@ export function triangleGap(cost: Int32Array, size: number): number {
   if (known !== undefined) return known;
   let gap = 0;
   const step = Math.max(1, size / MANY_PLACES);
+  const isSymmetric = isOwnTranspose(cost, size);
   for (let at = 0; at < size; at += step) {
     const k = Math.floor(at);
     for (let i = 0; i < size; i++) {
       const head = cost[i * size + k]!;
-      for (let j = 0; j < size; j++) {
+      // There and back cost the same in a symmetric matrix: one of the two will do.
+      for (let j = isSymmetric ? i + 1 : 0; j < size; j++) {
         const dip = cost[i * size + j]! - head - cost[k * size + j]!;
         if (dip > gap) gap = dip;
       }

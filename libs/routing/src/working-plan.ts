@@ -1,6 +1,6 @@
 import { copyRoute, copySlot, PlanArrays } from './plan-copy.js';
 import type { RoutingProblem } from './problem.js';
-import { mostVisits, transpose } from './problem.js';
+import { isOwnTranspose, mostVisits, transpose } from './problem.js';
 import { RouteRoom } from './route-room.js';
 import { checkLongest, RouteSpan } from './route-span.js';
 import { RouteTimes } from './route-times.js';
@@ -464,6 +464,5 @@ export class WorkingPlan {
 
 /** The transposed matrix; a symmetric one is its own, and one copy of it stays closer to the processor than two. */
 function turned(matrix: Int32Array, n: number): Int32Array {
-  const other = transpose(matrix, n);
-  return other.every((value, k) => value === matrix[k]) ? matrix : other;
+  return isOwnTranspose(matrix, n) ? matrix : transpose(matrix, n);
 }

@@ -3,6 +3,21 @@
  * A clock shown twice means the first time; a skipped one is read with the offset before the gap.
  */
 export function localToMinutes(zone: string, date: string, clock: string): number {
+  const key = `${zone}|${date}|${clock}`;
+  let minutes = known.get(key);
+  if (minutes === undefined) {
+    minutes = askPlatform(zone, date, clock);
+    if (known.size >= MOST_KNOWN) known.clear();
+    known.set(key, minutes);
+  }
+  return minutes;
+}
+
+/** Shifts and access repeat the same clocks, and asking takes long: the answers are kept. */
+const known = new Map<string, number>();
+const MOST_KNOWN = 10_000;
+
+function askPlatform(zone: string, date: string, clock: string): number {
   const [year, month, day] = date.split('-').map(Number) as [number, number, number];
   const [hour, minute] = clock.split(':').map(Number) as [number, number];
   const asUtc = Date.UTC(year, month - 1, day, hour, minute) / 60_000;

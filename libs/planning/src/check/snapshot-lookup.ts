@@ -9,7 +9,10 @@ export class SnapshotLookup {
   readonly machines: Map<string, PlanningMachine>;
   readonly sites: Map<string, PlanningSnapshot['sites'][number]>;
   readonly technicians: Map<string, PlanningSnapshot['technicians'][number]>;
+  /** Number of items by the site of their machine. */
+  private readonly itemsAt = new Map<string, number>();
   private readonly place = new Map<string, number>();
+  private readonly trips = new Map<string, number>();
 
   constructor(
     readonly snapshot: PlanningSnapshot,
@@ -19,6 +22,10 @@ export class SnapshotLookup {
     this.machines = new Map(snapshot.machines.map((row) => [row.id, row]));
     this.sites = new Map(snapshot.sites.map((row) => [row.id, row]));
     this.technicians = new Map(snapshot.technicians.map((row) => [row.id, row]));
+    for (const { machineId } of snapshot.items) {
+      const site = this.machines.get(machineId)?.siteId;
+      if (site !== undefined) this.itemsAt.set(site, (this.itemsAt.get(site) ?? 0) + 1);
+    }
     snapshot.sites.forEach((row, k) => {
       this.place.set(`site ${row.id}`, k);
     });
@@ -47,6 +54,18 @@ export class SnapshotLookup {
     return names
       .map((name, k) => ({ ...this.drive(name, `site ${siteId}`), k }))
       .sort((a, b) => a.minutes - b.minutes || a.k - b.k);
+  }
+
+  /** Items waiting at a site. */
+  openAt(siteId: string): number {
+    return this.itemsAt.get(siteId) ?? 0;
+  }
+
+  /** What a later trip to a site costs, worked out once by the given arithmetic. */
+  tripTo(siteId: string, cost: () => number): number {
+    const known = this.trips.get(siteId) ?? cost();
+    this.trips.set(siteId, known);
+    return known;
   }
 
   /** Names of all preparation states an item needs on its machine, parents included. */

@@ -1,0 +1,67 @@
+import type { DraftVisit } from './draft.js';
+import { basePlace, type PlanningInstance } from './instance.js';
+import { visitMinutes } from './visit-minutes.js';
+
+const memo = new WeakMap<PlanningInstance, WeakMap<readonly DraftVisit[], number>>();
+
+/** Minutes of driving and work of a technician-day. Remembered by the instance and the list of visits. */
+export function busyMinutes(instance: PlanningInstance, v: number, visits: readonly DraftVisit[]): number {
+  let known = memo.get(instance);
+  if (!known) {
+    known = new WeakMap();
+    memo.set(instance, known);
+  }
+  let busy = known.get(visits);
+  if (busy === undefined) {
+    const { minutes, size } = instance.travel;
+    const day = instance.technicianDays[v]!;
+    let place = day.startPlace;
+    busy = 0;
+    for (const visit of visits) {
+      busy += minutes[place * size + visit.site]! + visitMinutes(instance, visit.site, visit.items).total;
+      place = visit.site;
+    }
+    if (visits.length > 0) busy += minutes[place * size + basePlace(instance, day.technician)]!;
+    known.set(visits, busy);
+  }
+  return busy;
+}
+
+/** Whether a technician-day with so many minutes of driving and work can end in time, lunch included, if nobody waits. */
+export function canEndInTime(instance: PlanningInstance, v: number, busy: number): boolean {
+  const { shiftStart, latestReturn, lunch } = instance.technicianDays[v]!;
+  const back = shiftStart + busy;
+  return (lunch && back > lunch.to ? back + lunch.minutes : back) <= latestReturn;
+}
+
+/**
+ * What a new visit costs at least, by its position in a technician-day: drives, labour, fee and timing, without overtime
+ * and before rounding; Infinity where the day cannot end in time with it.
+ */
+export function leastCents(
+  instance: PlanningInstance,
+  v: number,
+  visits: readonly DraftVisit[],
+  visit: DraftVisit,
+): (position: number) => number {
+  const { travel, snapshot } = instance;
+  const { minutes, cents, size } = travel;
+  const { technician, startPlace, day } = instance.technicianDays[v]!;
+  const base = basePlace(instance, technician);
+  const wage = snapshot.technicians[technician]!.wageCentsPerHour / 60;
+  const { total } = visitMinutes(instance, visit.site, visit.items);
+  const busy = busyMinutes(instance, v, visits) + total;
+  const timing = visit.items.reduce((sum, item) => sum + instance.items[item]!.timingCents[day]!, 0);
+  const anywhere = wage * total + snapshot.sites[visit.site]!.visitFeeCents + timing - 1;
+  return (position) => {
+    const from = visits[position - 1]?.site ?? startPlace;
+    const to = visits[position]?.site ?? base;
+    const there = from * size + visit.site;
+    const onward = visit.site * size + to;
+    const direct = from * size + to;
+    const isFirst = visits.length === 0;
+    const detour = minutes[there]! + minutes[onward]! - (isFirst ? 0 : minutes[direct]!);
+    if (!canEndInTime(instance, v, busy + detour)) return Infinity;
+    return cents[there]! + cents[onward]! - (isFirst ? 0 : cents[direct]!) + wage * detour + anywhere;
+  };
+}
