@@ -1,6 +1,6 @@
 import { EMPTY_MENU, type Menu, type MenuBook } from '@deckround/routing';
 import type { PlanningInstance } from './instance.js';
-import { machineOptions, type OfferedItem, type WorkOption } from './machine-options.js';
+import { machineOptions, NOTHING, type OfferedItem, type WorkOption } from './machine-options.js';
 import { UNITS_PER_CENT } from './money.js';
 import type { PlanStop } from './plan-stops.js';
 import { itemsOfOption, siteOptions } from './site-options.js';
@@ -367,7 +367,7 @@ export class ItemMenus implements MenuBook {
     );
   }
 
-  /** Options of one machine; remembered by what is open at it. */
+  /** Options of one machine; remembered by what is open at it, unless that is one item at most. */
   private optionsOf(
     stop: number,
     machine: number,
@@ -377,23 +377,16 @@ export class ItemMenus implements MenuBook {
     cls: number,
     day: number,
   ): readonly WorkOption[] {
-    const { instance } = this;
-    const cell = (machine * this.classes.length + cls) * instance.dates.length + day;
+    const key = bitsBetween(words, from, to);
+    if (typeof key === 'number' && (key & (key - 1)) === 0) {
+      return this.makeOptions(stop, machine, from, to, words, cls, day);
+    }
+    const cell = (machine * this.classes.length + cls) * this.instance.dates.length + day;
     this.machineMemo[cell] ??= new Map();
     const memo = this.machineMemo[cell]!;
-    const key = bitsBetween(words, from, to);
     let options = memo.get(key);
     if (options === undefined) {
-      const { skills, wage } = this.classes[cls]!;
-      const offered: OfferedItem[] = [];
-      for (let k = from; k < to; k++) {
-        const item = instance.items[this.books[stop]!.items[k]!]!;
-        if ((words[k >> 5]! & (1 << (k & 31))) === 0 || item.releaseDay > day || item.latestDay < day) continue;
-        if (item.skill !== null && !skills.has(item.skill)) continue;
-        const { index, minutes, preparationBits: bits } = item;
-        offered.push({ index, minutes, bits, gain: this.gain(index, day) });
-      }
-      options = machineOptions(offered, instance.forests[machine]!, wage);
+      options = this.makeOptions(stop, machine, from, to, words, cls, day);
       memo.set(key, options);
       if (++this.machineMemoCount > MACHINE_OPTIONS_KEPT) {
         this.machineMemo.length = 0;
@@ -401,6 +394,30 @@ export class ItemMenus implements MenuBook {
       }
     }
     return options;
+  }
+
+  private makeOptions(
+    stop: number,
+    machine: number,
+    from: number,
+    to: number,
+    words: Uint32Array,
+    cls: number,
+    day: number,
+  ): readonly WorkOption[] {
+    const { instance } = this;
+    const { skills, wage } = this.classes[cls]!;
+    const offered: OfferedItem[] = [];
+    for (let k = from; k < to; k++) {
+      if ((words[k >> 5]! & (1 << (k & 31))) === 0) continue;
+      const item = instance.items[this.books[stop]!.items[k]!]!;
+      if (item.releaseDay > day || item.latestDay < day) continue;
+      if (item.skill !== null && !skills.has(item.skill)) continue;
+      const { index, minutes, preparationBits: bits } = item;
+      const gain = this.gain(index, day);
+      if (gain > wage * minutes) offered.push({ index, minutes, bits, gain });
+    }
+    return offered.length === 0 ? NOTHING : machineOptions(offered, instance.forests[machine]!, wage);
   }
 
   private frozenMenu(stop: number, technician: number): Menu {

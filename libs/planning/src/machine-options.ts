@@ -16,6 +16,9 @@ export interface OfferedItem {
   gain: number;
 }
 
+/** The options where nothing is worth doing. */
+export const NOTHING: readonly WorkOption[] = [{ minutes: 0, net: 0, items: [] }];
+
 const ENUMERATE_UP_TO = 8;
 const STATES_UP_TO = 6;
 
@@ -28,7 +31,11 @@ const STATES_UP_TO = 6;
  *
  * @source dominance list: own design after the planner note, 4.5
  */
-export function machineOptions(items: readonly OfferedItem[], forest: PreparationForest, wage: number): WorkOption[] {
+export function machineOptions(
+  items: readonly OfferedItem[],
+  forest: PreparationForest,
+  wage: number,
+): readonly WorkOption[] {
   const useful = items.filter((item) => item.gain > wage * item.minutes);
   if (useful.length <= ENUMERATE_UP_TO) return bestSubsets(useful, forest, wage);
   return undominated(perPreparation(useful, forest, wage));
@@ -48,7 +55,8 @@ function bestSubsets(items: readonly OfferedItem[], forest: PreparationForest, w
     lengths[set] = lengths[rest]! + item.minutes + (added === 0 ? 0 : preparationMinutes(added, forest));
     longest = Math.max(longest, lengths[set]!);
   }
-  const best = new Int32Array(longest + 1).fill(-1);
+  if (best.length <= longest) best = new Int32Array(2 * longest + 1);
+  best.fill(-1, 0, longest + 1);
   for (let set = 0; set < sets; set++) {
     const rival = best[lengths[set]!]!;
     if (rival < 0 || gains[set]! > gains[rival]!) best[lengths[set]!] = set;
@@ -66,7 +74,9 @@ function bestSubsets(items: readonly OfferedItem[], forest: PreparationForest, w
   return options;
 }
 
-/** Per set of items, set 0 empty; kept between calls for speed. */
+/** The best set of every length; this and what follows are kept between calls for speed. */
+let best = new Int32Array(256);
+/** Per set of items, set 0 empty. */
 const lengths = new Int32Array(1 << ENUMERATE_UP_TO);
 const gains = new Float64Array(1 << ENUMERATE_UP_TO);
 const stateBits = new Int32Array(1 << ENUMERATE_UP_TO);
