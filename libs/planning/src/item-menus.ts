@@ -274,12 +274,13 @@ export class ItemMenus implements MenuBook {
   private mostWorthRoughly(stop: number, set: OpenSet, cls: number, day: number): number {
     const { wage, skills } = this.classes[cls]!;
     let worth = -wage * this.siteOf(stop).setupMinutes;
-    this.books[stop]!.items.forEach((index, k) => {
-      if ((set.words[k >> 5]! & (1 << (k & 31))) === 0) return;
-      const item = this.instance.items[index]!;
-      if (item.releaseDay > day || item.latestDay < day || (item.skill !== null && !skills.has(item.skill))) return;
-      worth += Math.max(0, this.gain(index, day) - wage * item.minutes);
-    });
+    const { items } = this.books[stop]!;
+    for (let k = 0; k < items.length; k++) {
+      if ((set.words[k >> 5]! & (1 << (k & 31))) === 0) continue;
+      const item = this.instance.items[items[k]!]!;
+      if (item.releaseDay > day || item.latestDay < day || (item.skill !== null && !skills.has(item.skill))) continue;
+      worth += Math.max(0, this.gain(item.index, day) - wage * item.minutes);
+    }
     return worth;
   }
 

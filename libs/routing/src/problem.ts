@@ -122,12 +122,15 @@ export function triangleGap(cost: Int32Array, size: number): number {
   for (let at = 0; at < size; at += step) {
     const k = Math.floor(at);
     for (let i = 0; i < size; i++) {
-      const head = cost[i * size + k]!;
+      const from = i * size;
+      const over = k * size;
+      let most = -Infinity;
       // There and back cost the same in a symmetric matrix: one of the two will do.
       for (let j = isSymmetric ? i + 1 : 0; j < size; j++) {
-        const dip = cost[i * size + j]! - head - cost[k * size + j]!;
-        if (dip > gap) gap = dip;
+        const saved = cost[from + j]! - cost[over + j]!;
+        if (saved > most) most = saved;
       }
+      gap = Math.max(gap, most - cost[from + k]!);
     }
   }
   gaps.set(cost, gap);
