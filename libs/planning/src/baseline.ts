@@ -39,12 +39,16 @@ class Baseline {
   private routes: DraftVisit[][];
   /** Visits by site and day. */
   private readonly visitsOn = new Map<string, number>();
+  /** Technician-days of each day. */
+  private readonly vehiclesOn: number[][];
 
   constructor(
     private readonly instance: PlanningInstance,
     private readonly stops: readonly PlanStop[],
   ) {
     this.routes = instance.technicianDays.map(() => []);
+    this.vehiclesOn = instance.dates.map(() => []);
+    for (const [v, { day }] of instance.technicianDays.entries()) this.vehiclesOn[day]!.push(v);
   }
 
   draft(variant: BaselineVariant): Draft {
@@ -176,8 +180,7 @@ class Baseline {
       const near = travel.minutes[(snapshot.sites.length + technician) * travel.size + site]!;
       return [-able, preferred ? 0 : 1, this.routes[v]!.length, near, v];
     };
-    return technicianDays
-      .flatMap((shift, v) => (shift.day === day ? [{ v, rank: rank(v) }] : []))
+    return this.vehiclesOn[day]!.map((v) => ({ v, rank: rank(v) }))
       .sort((a, b) => compare(a.rank, b.rank))
       .map(({ v }) => v);
   }
@@ -227,11 +230,13 @@ class Baseline {
   private cheapestRoute(visit: DraftVisit, v: number): DraftVisit[] | null {
     const route = this.routes[v]!;
     const leastAt = leastCents(this.instance, v, route, visit);
+    const least = Array.from({ length: route.length + 1 }, (_, p) => leastAt(p));
+    if (least.every((cents) => cents === Infinity)) return null;
     const present = routeCents(this.instance, v, route);
     let best = Infinity;
     let bestRoute: DraftVisit[] | null = null;
     for (let p = 0; p <= route.length; p++) {
-      if (present + leastAt(p) >= best) continue;
+      if (present + least[p]! >= best) continue;
       const tried = route.toSpliced(p, 0, visit);
       const cents = routeCents(this.instance, v, tried);
       if (cents < best) {
