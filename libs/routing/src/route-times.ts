@@ -31,7 +31,7 @@ export class RouteTimes {
    * Notes when a visit's service may begin, which goes by its minutes and vehicle. With several windows it goes by the
    * arrival too: then no begin is noted, and the windows are gone through each time.
    */
-  setSlot(slot: number, v: number): void {
+  noteBegin(slot: number, v: number): void {
     const { opensOf, beginsByOf, minutesOf, stopOf } = this.plan;
     const { vehicles, windowList, windowStart, windowOpen, windowLast, windowClose } = this.plan.problem;
     const list = windowList[stopOf[slot]! * vehicles.count + v]!;

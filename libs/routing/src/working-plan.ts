@@ -1,4 +1,4 @@
-import { copyRoute, copySlot, PlanArrays } from './plan-copy.js';
+import { copyRoute, copySlot, PlanArrays, type PlanSize } from './plan-arrays.js';
 import type { RoutingProblem } from './problem.js';
 import { isOwnTranspose, mostVisits, transpose } from './problem.js';
 import { RouteRoom } from './route-room.js';
@@ -14,47 +14,17 @@ export interface RoutedVisit {
 }
 
 /**
- * The plan under construction: all routes in flat arrays, position 0 = start place, len + 1 = end place.
- * Per position: earliest departures without and with lunch taken (`out0`, `out1`), latest arrivals with lunch still
- * to come and already taken, once with overtime (`late0`, `late1`) and once without (`reg0`, `reg1`).
- *
- * A second copy holds the last accepted plan; `rollback` and `commit` copy touched routes only.
+ * The plan under construction. A second copy of its arrays holds the last accepted plan; `rollback` and `commit` copy
+ * touched routes only.
  */
-export class WorkingPlan {
+export class WorkingPlan extends PlanArrays {
   readonly stride: number;
   readonly slotCount: number;
   /** First slot of each stop; slots of stop s are firstSlot[s] … firstSlot[s + 1] − 1. */
   readonly firstSlot: Int32Array;
   readonly stopOf: Int32Array;
-
-  readonly length: Int32Array;
-  readonly load: Int32Array;
-  readonly slotAt: Int32Array;
-  readonly placeAt: Int32Array;
-  /** Cost of the arc to the next position; 0 in an empty route, which is not driven. */
-  readonly arcAt: Int32Array;
-  /** Minutes of the drive to the next position. */
-  readonly driveAt: Int32Array;
-  readonly out0: Int32Array;
-  readonly out1: Int32Array;
-  readonly late0: Int32Array;
-  readonly late1: Int32Array;
-  readonly reg0: Int32Array;
-  readonly reg1: Int32Array;
-  /** Minutes of overtime per route. */
-  readonly overtime: Int32Array;
-
-  /** Per slot: its route (−1 = not placed), position, service minutes, worth and token. */
-  readonly routeOf: Int32Array;
+  /** Per slot: its position in its route. */
   readonly positionOf: Int32Array;
-  readonly minutesOf: Int32Array;
-  /** Per slot: when its service may begin, from and to; `RouteTimes.setSlot`. */
-  readonly opensOf: Int32Array;
-  readonly beginsByOf: Int32Array;
-  readonly worthOf: Float64Array;
-  readonly tokenOf: Int32Array;
-  /** Per stop: what is open there. */
-  readonly open: Int32Array;
   /** Row = crowd, column = day: visits placed. */
   readonly crowdDay: Int32Array;
   /** Per vehicle: 1 = takes no visits for now. */
@@ -87,42 +57,21 @@ export class WorkingPlan {
   touchedStopCount = 0;
   private readonly stopTouched: Uint8Array;
 
-  private readonly now: PlanArrays;
   private readonly kept: PlanArrays;
 
   constructor(readonly problem: RoutingProblem) {
     const { stops, vehicles } = problem;
+    const size = sizeOf(problem);
+    super(size);
     checkLongest(vehicles);
-    this.firstSlot = new Int32Array(stops.count + 1);
-    for (let s = 0; s < stops.count; s++) this.firstSlot[s + 1] = this.firstSlot[s]! + stops.visits[s]!;
-    this.slotCount = this.firstSlot[stops.count]!;
-    this.stopOf = new Int32Array(this.slotCount);
-    for (let s = 0; s < stops.count; s++) this.stopOf.fill(s, this.firstSlot[s]!, this.firstSlot[s + 1]!);
-    this.stride = Math.min(mostVisits(problem), Math.max(60, Math.floor(8_000_000 / Math.max(1, vehicles.count)))) + 2;
+    this.kept = new PlanArrays(size);
+    this.stride = size.stride;
+    this.slotCount = size.slots;
     const ints = (n: number) => new Int32Array(n);
-    const arrays = () => new PlanArrays(vehicles.count, vehicles.count * this.stride, this.slotCount, stops.count);
-    this.now = arrays();
-    this.kept = arrays();
-    this.length = this.now.length;
-    this.load = this.now.load;
-    this.overtime = this.now.overtime;
-    this.slotAt = this.now.slotAt;
-    this.placeAt = this.now.placeAt;
-    this.arcAt = this.now.arcAt;
-    this.driveAt = this.now.driveAt;
-    this.out0 = this.now.out0;
-    this.out1 = this.now.out1;
-    this.late0 = this.now.late0;
-    this.late1 = this.now.late1;
-    this.reg0 = this.now.reg0;
-    this.reg1 = this.now.reg1;
-    this.routeOf = this.now.routeOf;
-    this.minutesOf = this.now.minutesOf;
-    this.opensOf = this.now.opensOf;
-    this.beginsByOf = this.now.beginsByOf;
-    this.worthOf = this.now.worthOf;
-    this.tokenOf = this.now.tokenOf;
-    this.open = this.now.open;
+    this.firstSlot = ints(stops.count + 1);
+    for (let s = 0; s < stops.count; s++) this.firstSlot[s + 1] = this.firstSlot[s]! + stops.visits[s]!;
+    this.stopOf = ints(this.slotCount);
+    for (let s = 0; s < stops.count; s++) this.stopOf.fill(s, this.firstSlot[s]!, this.firstSlot[s + 1]!);
     this.version = ints(vehicles.count);
     this.changes = ints(Math.max(1, vehicles.count));
     this.positionOf = ints(this.slotCount);
@@ -208,7 +157,7 @@ export class WorkingPlan {
     this.tokenOf[slot] = menus.token(stop, open, v, option);
     this.open[stop] = menus.take(stop, open, this.tokenOf[slot]!);
     this.routeOf[slot] = v;
-    this.times.setSlot(slot, v);
+    this.times.noteBegin(slot, v);
     this.crowdDay[stops.crowd[stop]! * days + vehicles.day[v]!]!++;
     const p = v * this.stride + position;
     this.cost += this.problem.fixedCost[stop * vehicles.count + v]! - this.worthOf[slot]! - this.arcAt[p]!;
@@ -321,7 +270,7 @@ export class WorkingPlan {
     for (let k = 0; k < this.touchedStopCount; k++) {
       const s = this.touchedStops[k]!;
       kept.open[s] = this.open[s]!;
-      for (let x = this.firstSlot[s]!; x < this.firstSlot[s + 1]!; x++) copySlot(this.now, kept, x);
+      for (let x = this.firstSlot[s]!; x < this.firstSlot[s + 1]!; x++) copySlot(this, kept, x);
       this.stopTouched[s] = 0;
     }
     this.touchedRouteCount = 0;
@@ -331,7 +280,7 @@ export class WorkingPlan {
   }
 
   private accept(v: number): void {
-    copyRoute(this.now, this.kept, v, v * this.stride, this.length[v]!, this.times.isPlain[v] === 1);
+    copyRoute(this, this.kept, v, v * this.stride, this.length[v]!, this.times.isPlain[v] === 1);
     this.room.accept(v);
   }
 
@@ -359,7 +308,7 @@ export class WorkingPlan {
       this.open[s] = kept.open[s]!;
       for (let x = this.firstSlot[s]!; x < this.firstSlot[s + 1]!; x++) {
         if (this.routeOf[x]! >= 0) this.crowdDay[row + vehicles.day[this.routeOf[x]!]!]!--;
-        copySlot(kept, this.now, x);
+        copySlot(kept, this, x);
         if (this.routeOf[x]! >= 0) this.crowdDay[row + vehicles.day[this.routeOf[x]!]!]!++;
       }
       this.stopTouched[s] = 0;
@@ -367,7 +316,7 @@ export class WorkingPlan {
     for (let k = 0; k < this.touchedRouteCount; k++) {
       const v = this.touchedRoutes[k]!;
       const base = v * stride;
-      copyRoute(kept, this.now, v, base, kept.length[v]!, this.times.isPlain[v] === 1);
+      copyRoute(kept, this, v, base, kept.length[v]!, this.times.isPlain[v] === 1);
       for (let p = 1; p <= this.length[v]!; p++) this.positionOf[this.slotAt[base + p]!] = p;
       this.span?.refresh(v, 1, this.length[v]!);
       this.room.restore(v);
@@ -447,7 +396,7 @@ export class WorkingPlan {
         this.tokenOf[slot] = token;
         this.open[stop] = menus.take(stop, this.open[stop]!, token);
         this.routeOf[slot] = v;
-        this.times.setSlot(slot, v);
+        this.times.noteBegin(slot, v);
         this.crowdDay[stops.crowd[stop]! * days + vehicles.day[v]!]!++;
         this.load[v]! += stops.load[stop]!;
         this.slotAt[base + k + 1] = slot;
@@ -460,6 +409,17 @@ export class WorkingPlan {
     });
     this.commit();
   }
+}
+
+function sizeOf(problem: RoutingProblem): PlanSize {
+  const { stops, vehicles } = problem;
+  const most = Math.max(60, Math.floor(8_000_000 / Math.max(1, vehicles.count)));
+  return {
+    vehicles: vehicles.count,
+    stride: Math.min(mostVisits(problem), most) + 2,
+    slots: stops.visits.reduce((sum, visits) => sum + visits, 0),
+    stops: stops.count,
+  };
 }
 
 /** The transposed matrix; a symmetric one is its own, and one copy of it stays closer to the processor than two. */

@@ -1,13 +1,28 @@
-/** What a plan holds per vehicle, per position of a route, and per visit. Two of them: the present plan, the accepted one. */
+export interface PlanSize {
+  vehicles: number;
+  /** Cells of each route: its visits at most, the start place, and the end place. */
+  stride: number;
+  /** Visits of all stops at most. */
+  slots: number;
+  stops: number;
+}
+
+/**
+ * What a plan holds: all routes in flat arrays, position 0 = start place, length + 1 = end place.
+ * Per position: earliest departures without and with lunch taken (`out0`, `out1`), latest arrivals with lunch still
+ * to come and already taken, once with overtime (`late0`, `late1`) and once without (`reg0`, `reg1`).
+ */
 export class PlanArrays {
   readonly length: Int32Array;
   readonly load: Int32Array;
-  /** Minutes of overtime. */
+  /** Minutes of overtime per route. */
   readonly overtime: Int32Array;
 
   readonly slotAt: Int32Array;
   readonly placeAt: Int32Array;
+  /** Cost of the arc to the next position; 0 in an empty route, which is not driven. */
   readonly arcAt: Int32Array;
+  /** Minutes of the drive to the next position. */
   readonly driveAt: Int32Array;
   readonly out0: Int32Array;
   readonly out1: Int32Array;
@@ -16,17 +31,21 @@ export class PlanArrays {
   readonly reg0: Int32Array;
   readonly reg1: Int32Array;
 
+  /** Per slot: its route (−1 = not placed), service minutes, worth and token. */
   readonly routeOf: Int32Array;
   readonly minutesOf: Int32Array;
+  /** Per slot: when its service may begin, from and to; see `RouteTimes.noteBegin`. */
   readonly opensOf: Int32Array;
   readonly beginsByOf: Int32Array;
   readonly worthOf: Float64Array;
   readonly tokenOf: Int32Array;
 
+  /** Per stop: what is open there. */
   readonly open: Int32Array;
 
-  constructor(vehicles: number, cells: number, slots: number, stops: number) {
+  constructor({ vehicles, stride, slots, stops }: PlanSize) {
     const ints = (n: number) => new Int32Array(n);
+    const cells = vehicles * stride;
     this.length = ints(vehicles);
     this.load = ints(vehicles);
     this.overtime = ints(vehicles);
