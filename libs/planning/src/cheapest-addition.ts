@@ -44,7 +44,7 @@ export function cheapestAddition(
     if (here >= 0) {
       const joined = withItem(visits[here]!, index);
       if (!respectsMachines(instance, joined) || !hasTimeFor(instance, v, visits, here, joined)) return;
-      ways.push({ v, at: here, joined, least: 0 });
+      ways.push({ v, at: here, joined, least: -Infinity });
     } else if (
       (visitsOn.get(instance.technicianDays[v]!.day) ?? 0) < visitsPerDay(instance.snapshot.sites[site]!) &&
       visits.every((visit) => visit.site !== site) &&
@@ -74,7 +74,7 @@ export function cheapestAddition(
   return { v, visits, cents, joins };
 }
 
-/** A place where an item could be done: in a visit that is there, or in a new one at a position; and its least cost. */
+/** A place where an item could be done: in a visit that is there (worked out in any case), or in a new one; and its least cost. */
 interface Way {
   v: number;
   at: number;
