@@ -39,10 +39,16 @@ interface ItemMenu extends Menu {
   tokens: Int32Array | null;
 }
 
+/** Items `from` … `to` − 1 of a stop are at one machine. */
+interface MachineItems {
+  machine: number;
+  from: number;
+  to: number;
+}
+
 interface StopBook {
   items: number[];
-  /** Items `from` … `to` − 1 are at one machine. */
-  machines: { machine: number; from: number; to: number }[];
+  machines: MachineItems[];
   sets: OpenSet[];
   setOf: Map<string, number>;
   tokens: { items: readonly number[]; words: Uint32Array }[];
@@ -363,31 +369,27 @@ export class ItemMenus implements MenuBook {
 
   /** Per machine of the stop its options. */
   private machineLists(stop: number, set: OpenSet, cls: number, day: number): (readonly WorkOption[])[] {
-    return this.books[stop]!.machines.map(({ machine, from, to }) =>
-      this.optionsOf(stop, machine, from, to, set.words, cls, day),
-    );
+    return this.books[stop]!.machines.map((at) => this.optionsOf(stop, at, set.words, cls, day));
   }
 
   /** Options of one machine; remembered by what is open at it, unless that is one item at most. */
   private optionsOf(
     stop: number,
-    machine: number,
-    from: number,
-    to: number,
+    at: MachineItems,
     words: Uint32Array,
     cls: number,
     day: number,
   ): readonly WorkOption[] {
-    const key = bitsBetween(words, from, to);
+    const key = bitsBetween(words, at.from, at.to);
     if (typeof key === 'number' && (key & (key - 1)) === 0) {
-      return this.makeOptions(stop, machine, from, to, words, cls, day);
+      return this.makeOptions(stop, at, words, cls, day);
     }
-    const cell = (machine * this.classes.length + cls) * this.instance.dates.length + day;
+    const cell = (at.machine * this.classes.length + cls) * this.instance.dates.length + day;
     this.machineMemo[cell] ??= new Map();
     const memo = this.machineMemo[cell]!;
     let options = memo.get(key);
     if (options === undefined) {
-      options = this.makeOptions(stop, machine, from, to, words, cls, day);
+      options = this.makeOptions(stop, at, words, cls, day);
       memo.set(key, options);
       if (++this.machineMemoCount > MACHINE_OPTIONS_KEPT) {
         this.machineMemo.length = 0;
@@ -399,9 +401,7 @@ export class ItemMenus implements MenuBook {
 
   private makeOptions(
     stop: number,
-    machine: number,
-    from: number,
-    to: number,
+    { machine, from, to }: MachineItems,
     words: Uint32Array,
     cls: number,
     day: number,
@@ -435,8 +435,8 @@ export class ItemMenus implements MenuBook {
 }
 
 /** The stop's items stand machine by machine. */
-function machinesOf(instance: PlanningInstance, items: readonly number[]): StopBook['machines'] {
-  const machines: StopBook['machines'] = [];
+function machinesOf(instance: PlanningInstance, items: readonly number[]): MachineItems[] {
+  const machines: MachineItems[] = [];
   items.forEach((item, k) => {
     const { machine } = instance.items[item]!;
     const last = machines.at(-1);
