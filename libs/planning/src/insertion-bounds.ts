@@ -2,29 +2,18 @@ import type { DraftVisit } from './draft.js';
 import { basePlace, type PlanningInstance } from './instance.js';
 import { visitMinutes } from './visit-minutes.js';
 
-const memo = new WeakMap<PlanningInstance, WeakMap<readonly DraftVisit[], number>>();
-
-/** Minutes of driving and work of a technician-day. Remembered by the instance and the list of visits. */
+/** Minutes of driving and work of a technician-day. */
 export function busyMinutes(instance: PlanningInstance, v: number, visits: readonly DraftVisit[]): number {
-  let known = memo.get(instance);
-  if (!known) {
-    known = new WeakMap();
-    memo.set(instance, known);
+  if (visits.length === 0) return 0;
+  const { minutes, size } = instance.travel;
+  const { startPlace, technician } = instance.technicianDays[v]!;
+  let place = startPlace;
+  let busy = 0;
+  for (const { site, items } of visits) {
+    busy += minutes[place * size + site]! + visitMinutes(instance, site, items).total;
+    place = site;
   }
-  let busy = known.get(visits);
-  if (busy === undefined) {
-    const { minutes, size } = instance.travel;
-    const day = instance.technicianDays[v]!;
-    let place = day.startPlace;
-    busy = 0;
-    for (const visit of visits) {
-      busy += minutes[place * size + visit.site]! + visitMinutes(instance, visit.site, visit.items).total;
-      place = visit.site;
-    }
-    if (visits.length > 0) busy += minutes[place * size + basePlace(instance, day.technician)]!;
-    known.set(visits, busy);
-  }
-  return busy;
+  return busy + minutes[place * size + basePlace(instance, technician)]!;
 }
 
 /** Whether a technician-day with so many minutes of driving and work can end in time, lunch included, if nobody waits. */

@@ -1,6 +1,6 @@
 import { EMPTY_MENU, type Menu, type MenuBook } from '@deckround/routing';
 import type { PlanningInstance } from './instance.js';
-import { machineOptions, NOTHING, type OfferedItem, type WorkOption } from './machine-options.js';
+import { machineOptions, type OfferedItem, type WorkOption } from './machine-options.js';
 import { UNITS_PER_CENT } from './money.js';
 import type { PlanStop } from './plan-stops.js';
 import { itemsOfOption, siteOptions } from './site-options.js';
@@ -415,10 +415,9 @@ export class ItemMenus implements MenuBook {
       if (item.releaseDay > day || item.latestDay < day) continue;
       if (item.skill !== null && !skills.has(item.skill)) continue;
       const { index, minutes, preparationBits: bits } = item;
-      const gain = this.gain(index, day);
-      if (gain > wage * minutes) offered.push({ index, minutes, bits, gain });
+      offered.push({ index, minutes, bits, gain: this.gain(index, day) });
     }
-    return offered.length === 0 ? NOTHING : machineOptions(offered, instance.forests[machine]!, wage);
+    return machineOptions(offered, instance.forests[machine]!, wage);
   }
 
   private frozenMenu(stop: number, technician: number): Menu {

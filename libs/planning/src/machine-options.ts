@@ -17,7 +17,7 @@ export interface OfferedItem {
 }
 
 /** The options where nothing is worth doing. */
-export const NOTHING: readonly WorkOption[] = [{ minutes: 0, net: 0, items: [] }];
+const NOTHING: readonly WorkOption[] = [{ minutes: 0, net: 0, items: [] }];
 
 const ENUMERATE_UP_TO = 8;
 const STATES_UP_TO = 6;
@@ -37,6 +37,7 @@ export function machineOptions(
   wage: number,
 ): readonly WorkOption[] {
   const useful = items.filter((item) => item.gain > wage * item.minutes);
+  if (useful.length === 0) return NOTHING;
   if (useful.length <= ENUMERATE_UP_TO) return bestSubsets(useful, forest, wage);
   return undominated(perPreparation(useful, forest, wage));
 }

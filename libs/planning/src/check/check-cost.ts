@@ -74,18 +74,11 @@ export function checkCost(lookup: SnapshotLookup, plan: WeekPlan, report: Report
   if (plan.cost.total !== total) report('cost', `total is ${plan.cost.total} cents, should be ${total}`);
 }
 
-/** Deferral cost plus its share of a typical later trip. */
+/** Deferral cost plus its share of a typical later trip: fee, set-up, and the mean of the three shortest drives there. */
 export function deferralPrice(lookup: SnapshotLookup, item: PlanningItem): number {
-  const { siteId } = lookup.machines.get(item.machineId)!;
-  const trip = lookup.tripTo(siteId, () => laterTrip(lookup, siteId));
-  return item.deferralCents + Math.round((lookup.snapshot.laterTripShare * trip) / Math.max(1, lookup.openAt(siteId)));
-}
-
-/** Fee, set-up, and the mean of the three shortest drives there; cents. */
-function laterTrip(lookup: SnapshotLookup, siteId: string): number {
   const { snapshot } = lookup;
-  const site = lookup.sites.get(siteId)!;
-  const drives = lookup.drivesTo(siteId, snapshot.sites.length > 1 ? 'sites' : 'bases').slice(0, 3);
+  const site = lookup.sites.get(lookup.machines.get(item.machineId)!.siteId)!;
+  const drives = lookup.drivesTo(site.id, snapshot.sites.length > 1 ? 'sites' : 'bases').slice(0, 3);
   // fee + set-up × mean wage + mean of (cents + minutes × mean wage) over the drives, over one denominator
   const people = BigInt(Math.max(1, snapshot.technicians.length));
   const wages = snapshot.technicians.reduce((sum, { wageCentsPerHour }) => sum + BigInt(wageCentsPerHour), 0n);
@@ -93,7 +86,8 @@ function laterTrip(lookup: SnapshotLookup, siteId: string): number {
   const below = 60n * people * count;
   let above = below * BigInt(site.visitFeeCents) + count * BigInt(site.setupMinutes) * wages;
   for (const { cents, minutes } of drives) above += 60n * people * BigInt(cents) + wages * BigInt(minutes);
-  return Number((2n * above + below) / (2n * below));
+  const trip = Number((2n * above + below) / (2n * below));
+  return item.deferralCents + Math.round((snapshot.laterTripShare * trip) / Math.max(1, lookup.openAt(site.id)));
 }
 
 /** Own minutes at the average wage, by the snapshot's share. */

@@ -3,6 +3,12 @@ import type { PlanningItem, PlanningMachine, PlanningPromise, PlanningSnapshot }
 import type { PlannedVisit } from '../week-plan.js';
 import { instantToMinutes, localToMinutes } from './local-time.js';
 
+interface Drive {
+  minutes: number;
+  metres: number;
+  cents: number;
+}
+
 /** The snapshot by name, with the few quantities that several checks need. Own arithmetic throughout. */
 export class SnapshotLookup {
   readonly items: Map<string, PlanningItem>;
@@ -12,7 +18,8 @@ export class SnapshotLookup {
   /** Number of items by the site of their machine. */
   private readonly itemsAt = new Map<string, number>();
   private readonly place = new Map<string, number>();
-  private readonly trips = new Map<string, number>();
+  /** Items of one site ask for the same drives. */
+  private readonly drivesKnown = new Map<string, readonly Drive[]>();
 
   constructor(
     readonly snapshot: PlanningSnapshot,
@@ -35,7 +42,7 @@ export class SnapshotLookup {
   }
 
   /** Drive between two places named `site X` or `base X`. */
-  drive(from: string, to: string): { minutes: number; metres: number; cents: number } {
+  drive(from: string, to: string): Drive {
     const arc = this.place.get(from)! * this.travel.size + this.place.get(to)!;
     return {
       minutes: this.travel.minutes[arc]!,
@@ -44,28 +51,25 @@ export class SnapshotLookup {
     };
   }
 
-  /** Drives from each site and base to a site, nearest first. */
-  drivesTo(siteId: string, from: 'sites' | 'bases') {
-    const { sites, technicians } = this.snapshot;
-    const names =
-      from === 'sites'
-        ? sites.filter((site) => site.id !== siteId).map((site) => `site ${site.id}`)
-        : technicians.map((technician) => `base ${technician.id}`);
-    return names
-      .map((name, k) => ({ ...this.drive(name, `site ${siteId}`), k }))
-      .sort((a, b) => a.minutes - b.minutes || a.k - b.k);
+  /** Drives from each site, or each base, to a site, nearest first. */
+  drivesTo(siteId: string, from: 'sites' | 'bases'): readonly Drive[] {
+    const key = `${from} ${siteId}`;
+    let drives = this.drivesKnown.get(key);
+    if (drives === undefined) {
+      const { sites, technicians } = this.snapshot;
+      const names =
+        from === 'sites'
+          ? sites.filter((site) => site.id !== siteId).map((site) => `site ${site.id}`)
+          : technicians.map((technician) => `base ${technician.id}`);
+      drives = names.map((name) => this.drive(name, `site ${siteId}`)).sort((a, b) => a.minutes - b.minutes);
+      this.drivesKnown.set(key, drives);
+    }
+    return drives;
   }
 
   /** Items waiting at a site. */
   openAt(siteId: string): number {
     return this.itemsAt.get(siteId) ?? 0;
-  }
-
-  /** What a later trip to a site costs, worked out once by the given arithmetic. */
-  tripTo(siteId: string, cost: () => number): number {
-    const known = this.trips.get(siteId) ?? cost();
-    this.trips.set(siteId, known);
-    return known;
   }
 
   /** Names of all preparation states an item needs on its machine, parents included. */
