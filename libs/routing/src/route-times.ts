@@ -24,7 +24,6 @@ export class RouteTimes {
       minutes === 0 && latestReturn[v] === shiftEnd[v] ? 1 : 0,
     );
     plan.out0.fill(NEVER);
-    plan.late0.fill(IMPOSSIBLE);
   }
 
   /**
@@ -161,7 +160,7 @@ export class RouteTimes {
     const to = lunchTo[v]!;
     const end = base + plan.length[v]! + 1;
     wait1[end] = by;
-    wait0[end] = lunch > 0 ? Math.min(to, by) : IMPOSSIBLE;
+    if (lunch > 0) wait0[end] = Math.min(to, by);
     for (let p = base + last; p > base; p--) {
       const slot = slotAt[p]!;
       const drive = driveAt[p]!;
@@ -171,10 +170,7 @@ export class RouteTimes {
       const leave1 = wait1[p + 1]! - drive;
       const begin1 = Math.min(leave1 - service, beginBy);
       wait1[p] = begin1 >= open ? begin1 : this.arrival(slot, v, leave1);
-      if (lunch === 0) {
-        wait0[p] = IMPOSSIBLE;
-        continue;
-      }
+      if (lunch === 0) continue;
       const leave0 = Math.max(wait0[p + 1]! - drive, departureBeforeLunch(wait1[p + 1]!, drive, lunch, from, to));
       const begin0 = Math.min(leave0 - service, beginBy);
       wait0[p] = begin0 >= open ? begin0 : this.arrival(slot, v, leave0);
