@@ -12,19 +12,7 @@ export default {
     '^@deckround/(api|worker)$': '<rootDir>/apps/$1/src/index.ts',
     '^(\\.{1,2}/.*)\\.js$': '$1',
   },
-  transform: {
-    '^.+\\.ts$': [
-      '@swc/jest',
-      {
-        jsc: {
-          target: 'es2022',
-          parser: { syntax: 'typescript', decorators: true },
-          transform: { legacyDecorator: true, decoratorMetadata: true },
-        },
-        module: { type: 'es6' },
-        sourceMaps: 'inline',
-      },
-    ],
-  },
+  transform: { '^.+\\.ts$': '<rootDir>/tests/support/own-globals.js' },
+  sandboxInjectedGlobals: ['Math'],
   testTimeout: 120_000,
 };
