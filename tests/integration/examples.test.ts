@@ -96,15 +96,7 @@ describe('the examples of the document', () => {
     await send('ServiceItem_change', real.get(SAMPLE_IDS.serviceItem));
     await send('Import_check');
     await send('Import_import');
-    for (const kind of [
-      'Blackout',
-      'MachineOverride',
-      'HourMeter',
-      'ComponentLife',
-      'Absence',
-      'MachineMove',
-      'Agreement',
-    ])
+    for (const kind of ['Blackout', 'MachineOverride', 'ComponentLife', 'Absence', 'MachineMove', 'Agreement'])
       await send(`${kind}_add`);
     await send('Travel_learn');
     await send('Weather_keep');

@@ -87,4 +87,18 @@ describe('meter changes', () => {
     const foreign = { machineId: shop.machineIds.get('M1')!, changedOn: '2026-06-05', oldHours: '506' };
     expect((await other.post('/v1/meter-changes', foreign)).status).toBe(404);
   });
+
+  it('are not made up where the meter is known to start again from zero', async () => {
+    const machineId = shop.machineIds.get('M5')!;
+    const found = async () => (await manager.get(`/v1/meter-changes?machineId=${machineId}`)).body.items;
+    await readNewMeter(machineId);
+    expect(await found()).toMatchObject([{ origin: 'found' }]);
+    const change = (meterRolloverHours: string | null) =>
+      manager.patch(`/v1/machines/${machineId}`, { meterRolloverHours }, '*');
+    expect((await change('0')).status).toBe(422);
+    expect((await change('720')).body.meterRolloverHours).toBe('720');
+    expect(await found()).toEqual([]);
+    expect((await change(null)).body.meterRolloverHours).toBeNull();
+    expect(await found()).toHaveLength(1);
+  });
 });

@@ -401,38 +401,6 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/hour-meters": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["HourMeter_list"];
-        put?: never;
-        post: operations["HourMeter_add"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/v1/hour-meters/{id}": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["HourMeter_read"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
     "/v1/component-slots": {
         parameters: {
             query?: never;
@@ -3280,6 +3248,7 @@ export interface components {
             severity?: "light" | "normal" | "severe";
             /** @enum {string} */
             condition?: "working" | "down" | "at-shop";
+            meterRolloverHours?: (string & (unknown & unknown)) | null;
             notes?: string;
         };
         Machine: {
@@ -3310,6 +3279,7 @@ export interface components {
             severity: "light" | "normal" | "severe";
             /** @enum {string} */
             condition: "working" | "down" | "at-shop";
+            meterRolloverHours: (string & (unknown & unknown)) | null;
             notes: string;
         };
         MachineCreate: {
@@ -3343,6 +3313,8 @@ export interface components {
              * @enum {string}
              */
             condition?: "working" | "down" | "at-shop";
+            /** @default null */
+            meterRolloverHours?: (string & (unknown & unknown)) | null;
             /** @default  */
             notes?: string;
         };
@@ -3557,42 +3529,6 @@ export interface components {
         /** @description One page; `next` is null on the last */
         MachineOverridePage: {
             items: components["schemas"]["MachineOverride"][];
-            next: string | null;
-        };
-        HourMeterCreate: {
-            /**
-             * Format: uuid
-             * @description Identifier of a row
-             */
-            machineId: string;
-            /** @default null */
-            fittedOn?: string | null;
-            /** @default 0 */
-            firstHours?: string;
-            /** @default null */
-            rolloverHours?: string | null;
-        };
-        /** @description A meter’s stay on a machine */
-        HourMeter: {
-            /**
-             * Format: uuid
-             * @description Identifier of a row
-             */
-            id: string;
-            /**
-             * Format: uuid
-             * @description Identifier of a row
-             */
-            machineId: string;
-            fittedOn: string | null;
-            firstHours: string;
-            removedOn: string | null;
-            lastHours: string | null;
-            rolloverHours: string | null;
-        };
-        /** @description One page; `next` is null on the last */
-        HourMeterPage: {
-            items: components["schemas"]["HourMeter"][];
             next: string | null;
         };
         /** @description One page; `next` is null on the last */
@@ -9219,7 +9155,8 @@ export interface operations {
                  *       "serial": "SN-0077",
                  *       "inServiceOn": "2025-04-01",
                  *       "spindles": 3,
-                 *       "severity": "severe"
+                 *       "severity": "severe",
+                 *       "meterRolloverHours": "10000"
                  *     }
                  */
                 "application/json": components["schemas"]["MachineCreate"];
@@ -9617,112 +9554,6 @@ export interface operations {
             403: components["responses"]["NotAllowed"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["TooLarge"];
-            422: components["responses"]["Unusable"];
-            429: components["responses"]["TooMany"];
-            500: components["responses"]["Failed"];
-        };
-    };
-    HourMeter_list: {
-        parameters: {
-            query?: {
-                cursor?: string;
-                limit?: number;
-                /** @description Identifier of a row */
-                machineId?: string;
-            };
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            /** @description A page of the list, ordered by id */
-            200: {
-                headers: {
-                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
-                    RateLimit: components["headers"]["RateLimit"];
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HourMeterPage"];
-                };
-            };
-            401: components["responses"]["SignedOut"];
-            403: components["responses"]["NotAllowed"];
-            422: components["responses"]["Unusable"];
-            429: components["responses"]["TooMany"];
-            500: components["responses"]["Failed"];
-        };
-    };
-    HourMeter_add: {
-        parameters: {
-            query?: never;
-            header: {
-                /** @description A key of the caller’s own choosing, kept for 7 days: repeating the request with it repeats the answer, not the effect. */
-                "Idempotency-Key": string;
-            };
-            path?: never;
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                /**
-                 * @example {
-                 *       "machineId": "5a3f0c1e-0000-4000-8000-000000000003",
-                 *       "fittedOn": "2026-05-04",
-                 *       "firstHours": "0"
-                 *     }
-                 */
-                "application/json": components["schemas"]["HourMeterCreate"];
-            };
-        };
-        responses: {
-            /** @description A new hourmeter */
-            201: {
-                headers: {
-                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
-                    RateLimit: components["headers"]["RateLimit"];
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HourMeter"];
-                };
-            };
-            400: components["responses"]["KeyMissing"];
-            401: components["responses"]["SignedOut"];
-            403: components["responses"]["NotAllowed"];
-            409: components["responses"]["Conflict"];
-            413: components["responses"]["TooLarge"];
-            422: components["responses"]["Unusable"];
-            429: components["responses"]["TooMany"];
-            500: components["responses"]["Failed"];
-        };
-    };
-    HourMeter_read: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                id: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            /** @description The row; its ETag is needed to change it */
-            200: {
-                headers: {
-                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
-                    RateLimit: components["headers"]["RateLimit"];
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["HourMeter"];
-                };
-            };
-            401: components["responses"]["SignedOut"];
-            403: components["responses"]["NotAllowed"];
-            404: components["responses"]["NotFound"];
             422: components["responses"]["Unusable"];
             429: components["responses"]["TooMany"];
             500: components["responses"]["Failed"];

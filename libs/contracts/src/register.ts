@@ -106,6 +106,9 @@ export const Blackout = z
 
 const Severity = z.enum(['light', 'normal', 'severe']);
 const Condition = z.enum(['working', 'down', 'at-shop']);
+const Rollover = Hours.regex(/[1-9]/, 'more than zero hours').describe(
+  'Hours at which the meter starts again from zero; null: not told',
+);
 export const MachineCreate = z
   .strictObject({
     code: Code,
@@ -118,6 +121,7 @@ export const MachineCreate = z
     spindles: z.int().min(0).max(20).default(3),
     severity: Severity.default('normal'),
     condition: Condition.default('working'),
+    meterRolloverHours: Rollover.nullable().default(null),
     notes: text(2000).default(''),
   })
   .meta({ id: 'MachineCreate' });
@@ -135,6 +139,7 @@ export const Machine = z
     spindles: z.int(),
     severity: Severity,
     condition: Condition,
+    meterRolloverHours: Rollover.nullable(),
     notes: z.string(),
   })
   .meta({ id: 'Machine' });
@@ -370,26 +375,6 @@ export const MachineOverride = z
     note: z.string(),
   })
   .meta({ id: 'MachineOverride', description: 'What one machine does differently from its class' });
-
-export const HourMeterCreate = z
-  .strictObject({
-    machineId: Id,
-    fittedOn: LocalDate.nullable().default(null),
-    firstHours: Hours.default('0'),
-    rolloverHours: Hours.nullable().default(null),
-  })
-  .meta({ id: 'HourMeterCreate' });
-export const HourMeter = z
-  .object({
-    id: Id,
-    machineId: Id,
-    fittedOn: LocalDate.nullable(),
-    firstHours: Hours,
-    removedOn: LocalDate.nullable(),
-    lastHours: Hours.nullable(),
-    rolloverHours: Hours.nullable(),
-  })
-  .meta({ id: 'HourMeter', description: 'A meter’s stay on a machine' });
 
 export const ComponentSlot = z
   .object({ id: Id, machineId: Id, name: z.string(), kind: z.string() })

@@ -70,7 +70,7 @@ export class LifetimeScale {
 
 /** One scale per machine; readings after the end of `asOf` are not used. */
 export function lifetimeScales(register: Register, asOf: string): Map<string, LifetimeScale> {
-  const { believed } = cleanReadings(register.readings, register.meterChanges, { asOf });
+  const { believed } = cleanReadings(register.readings, register.meterChanges, { asOf, machines: register.machines });
   const scales = new Map(
     register.machines.map((machine) => [machine.id, new LifetimeScale(believed.get(machine.id) ?? [])]),
   );

@@ -80,6 +80,7 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
       inServiceOn: machine.inServiceOn && dateText(machine.inServiceOn),
       spindles: machine.spindles,
       severity: machine.severity as 'light' | 'normal' | 'severe',
+      meterRolloverHours: machine.meterRolloverHours && Number(machine.meterRolloverHours),
       notes: machine.notes,
     })),
     readings: (history ? await readReadings(tx, 'all') : [])

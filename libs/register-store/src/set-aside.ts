@@ -24,6 +24,9 @@ export async function revisitReadings(
   const known = await tx.meterChange.findMany({
     where: machineIds === 'all' ? { machine: { retiredOn: null } } : { machineId: { in: [...machineIds] } },
   });
+  const metered = await tx.machine.findMany({
+    where: { meterRolloverHours: { not: null }, ...(machineIds === 'all' ? {} : { id: { in: [...machineIds] } }) },
+  });
   const told = known.filter((change) => change.origin === 'told');
   const isRefused = (row: (typeof rows)[number]) => row.decided && row.status === 'set-aside';
   const cleaned = cleanReadings(
@@ -34,6 +37,7 @@ export async function revisitReadings(
       oldHours: Number(change.oldHours),
       newHours: Number(change.newHours),
     })),
+    { machines: metered.map(({ id, meterRolloverHours }) => ({ id, meterRolloverHours: Number(meterRolloverHours) })) },
   );
   const verdicts = new Map(cleaned.setAside.map((each) => [each.readingId, each]));
   const differing = rows.filter((row) => !row.decided && (verdicts.get(row.id)?.code ?? null) !== row.reasonCode);

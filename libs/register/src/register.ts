@@ -56,6 +56,8 @@ export interface Machine {
   readonly inServiceOn: string | null;
   readonly spindles: number;
   readonly severity: 'light' | 'normal' | 'severe';
+  /** Hours at which its meter starts again from zero; absent or null = not told. */
+  readonly meterRolloverHours?: number | null;
   readonly notes: string;
 }
 

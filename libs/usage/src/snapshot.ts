@@ -11,6 +11,8 @@ export const MachineForUsage = z.object({
   latitude: z.number().nullable(),
   longitude: z.number().nullable(),
   inServiceOn: localDate.nullable(),
+  /** Hours at which its meter starts again from zero; absent or null = not told. */
+  meterRolloverHours: z.number().positive().nullable().optional(),
   /** Where it stood before, in order of time, each until the day it left. */
   formerSites: z
     .array(

@@ -2,8 +2,6 @@ import {
   ComponentLife,
   ComponentLifeCreate,
   ComponentSlot,
-  HourMeter,
-  HourMeterCreate,
   Id,
   MachineOverride,
   MachineOverrideCreate,
@@ -46,34 +44,6 @@ const overrides: Resource<Prisma.MachineItemOverrideGetPayload<object>> = {
   },
   remove: async (tx, row) => {
     await tx.machineItemOverride.delete({ where: { id: row.id } });
-  },
-};
-
-const hourMeters: Resource<Prisma.HourMeterGetPayload<object>> = {
-  path: 'hour-meters',
-  name: 'HourMeter',
-  view: HourMeter,
-  query: MachineQuery,
-  create: HourMeterCreate,
-  readers: ['manager', 'technician'],
-  writers: ['manager'],
-  order: 'id',
-  where: ofMachine,
-  table: (tx) => tx.hourMeter,
-  toView: (row) => ({
-    ...row,
-    fittedOn: dateOrNull(row.fittedOn),
-    firstHours: String(row.firstHours),
-    removedOn: dateOrNull(row.removedOn),
-    lastHours: hoursText(row.lastHours),
-    rolloverHours: hoursText(row.rolloverHours),
-  }),
-  insert: async (tx, actor, body: z.infer<typeof HourMeterCreate>) => {
-    await requireMachines(tx, actor, [body.machineId]);
-    const row = await tx.hourMeter.create({
-      data: { shopId: actor.shopId, ...body, fittedOn: columnOrNull(body.fittedOn) },
-    });
-    return row.id;
   },
 };
 
@@ -134,6 +104,6 @@ const registerImports: Resource<Prisma.RegisterImportGetPayload<object>> = {
   toView: (row) => ({ ...row, importedAt: row.importedAt.toISOString() }),
 };
 
-export const MACHINE_DETAIL_CONTROLLERS = [overrides, hourMeters, componentSlots, componentLives, registerImports].map(
-  (each) => resourceController(each as Resource<{ id: string }>),
+export const MACHINE_DETAIL_CONTROLLERS = [overrides, componentSlots, componentLives, registerImports].map((each) =>
+  resourceController(each as Resource<{ id: string }>),
 );

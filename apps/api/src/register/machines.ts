@@ -1,6 +1,6 @@
 import { Id, Machine, MachineChanges, MachineClass, MachineCreate, PageQuery } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
-import { dateColumn, shopNow, wallClockOf } from '@deckround/register-store';
+import { dateColumn, revisitReadings, shopNow, wallClockOf } from '@deckround/register-store';
 import type { Prisma, Tx } from '@deckround/store';
 import type { z } from 'zod';
 import { siteScope } from '../access/actor.js';
@@ -23,7 +23,12 @@ const machines: Resource<Row> = {
   where: ({ siteId }) => (siteId === undefined ? {} : { siteId }),
   table: (tx) => tx.machine,
   include: { class: true },
-  toView: (row) => ({ ...row, machineClass: row.class.code, inServiceOn: dateOrNull(row.inServiceOn) }),
+  toView: (row) => ({
+    ...row,
+    machineClass: row.class.code,
+    inServiceOn: dateOrNull(row.inServiceOn),
+    meterRolloverHours: row.meterRolloverHours && String(row.meterRolloverHours),
+  }),
   insert: async (tx, actor, body: z.infer<typeof MachineCreate>) => {
     const { machineClass, inServiceOn, ...fields } = body;
     const { id } = await tx.machine.create({
@@ -49,6 +54,7 @@ const machines: Resource<Row> = {
         version: { increment: 1 },
       },
     });
+    if (fields.meterRolloverHours !== undefined) await revisitReadings(tx, [row.id]);
     if (fields.spindles !== undefined) await writeSpindleSlots(tx, actor.shopId, row.id, fields.spindles);
   },
 };

@@ -15,6 +15,7 @@ export function usageSnapshot(register: Register, asOf: string, horizonDays: num
       latitude: sites.get(machine.siteId)?.latitude ?? null,
       longitude: sites.get(machine.siteId)?.longitude ?? null,
       inServiceOn: machine.inServiceOn,
+      meterRolloverHours: machine.meterRolloverHours ?? null,
     })),
     readings: [...register.readings],
     meterChanges: [...register.meterChanges],

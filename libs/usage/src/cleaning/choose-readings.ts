@@ -23,7 +23,8 @@ const SET_ASIDE_CONFIRMED = 1000;
 const ROLLOVER = 3;
 const NEW_METER = 9;
 const RESTART = 19;
-const ROLLOVER_POINTS = [10_000, 100_000];
+/** Where a meter of four or five figures before the point starts again; for meters of which nothing is told. */
+const USUAL_ROLLOVERS = [10_000, 100_000];
 /** Longest run of readings that can be disbelieved in a row. */
 const LONGEST_RUN = 14;
 
@@ -36,6 +37,7 @@ const LONGEST_RUN = 14;
  * reading never condemns the good ones after it, and a new reading may overturn an old verdict.
  *
  * @param placed in time order
+ * @param rollover hours at which the meter starts again from zero, where told
  * @returns the believed readings in time order; at least one when there is any. Cost O(n · 15).
  * @source Viterbi 1967, from memory; prices are own judgement
  */
@@ -43,7 +45,9 @@ export function chooseReadings(
   placed: readonly PlacedReading[],
   changes: readonly MeterChange[],
   use: PlausibleUse,
+  rollover?: number,
 ): Step[] {
+  const rollovers = rollover === undefined ? USUAL_ROLLOVERS : [rollover];
   const n = placed.length;
   if (n === 0) return [];
   const cost = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
@@ -53,7 +57,7 @@ export function chooseReadings(
     let best = i === 0 ? 0 : Number.POSITIVE_INFINITY;
     let bestStep: Step = { at: i, grown: 0, by: 'first' };
     for (let j = i - 1; j >= 0 && j >= i - LONGEST_RUN - 1; j--) {
-      const step = follow(placed[j]!, placed[i]!, changes, use);
+      const step = follow(placed[j]!, placed[i]!, changes, use, rollovers);
       let total = cost[j]! + step.doubt;
       // even if every skipped reading were explained; spares nearly all looks at misreadings
       if (total + SET_ASIDE_EXPLAINED * (i - j - 1) >= best) continue;
@@ -92,7 +96,13 @@ export function chooseReadings(
   return story.reverse();
 }
 
-function follow(a: PlacedReading, b: PlacedReading, changes: readonly MeterChange[], use: PlausibleUse) {
+function follow(
+  a: PlacedReading,
+  b: PlacedReading,
+  changes: readonly MeterChange[],
+  use: PlausibleUse,
+  rollovers: readonly number[],
+) {
   const days = b.moment - a.moment;
   const grown = hoursBetween(a, b, changes);
   if (grown >= -BACKWARD_TOLERANCE) {
@@ -100,9 +110,9 @@ function follow(a: PlacedReading, b: PlacedReading, changes: readonly MeterChang
     if (doubt < RESTART) return { grown: Math.max(0, grown), by: 'running' as const, doubt };
     return { grown: Math.min(24 * days, use.peakRate * days), by: 'restart' as const, doubt: RESTART };
   }
-  for (const point of ROLLOVER_POINTS) {
+  for (const point of rollovers) {
     const across = point - a.hours + b.hours;
-    const doubt = a.meter === b.meter && across >= 0 ? doubtOfUse(across, days, use) : Number.POSITIVE_INFINITY;
+    const doubt = a.meter === b.meter && a.hours <= point ? doubtOfUse(across, days, use) : Number.POSITIVE_INFINITY;
     if (doubt < 2) return { grown: across, by: 'rollover' as const, doubt: ROLLOVER + doubt };
   }
   const sinceZero = doubtOfUse(b.hours, days, use);

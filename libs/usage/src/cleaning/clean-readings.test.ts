@@ -78,6 +78,19 @@ test('a five-figure meter rolls over', () => {
   expect(believed.get('m')!.map((each) => each.lifetimeHours)).toEqual([9970, 9990, 10010, 10030]);
 });
 
+test('a meter of which the rollover is told starts again there, and nowhere else', () => {
+  const lifetimes = (readings: Reading[], meterRolloverHours: number | null) =>
+    cleanReadings(readings, [], { machines: [{ id: 'm', meterRolloverHours }] }).believed.get('m')!;
+  const inThousands = everyTenDays(960, 980, 0.5, 21, 41);
+  expect(lifetimes(inThousands, 1000).map((each) => each.lifetimeHours)).toEqual([960, 980, 1000.5, 1021, 1041]);
+  // told of nothing, it looks like a new meter, which had no hours to run before it was fitted
+  expect(lifetimes(inThousands, null).map((each) => each.lifetimeHours)).toEqual([960, 980, 980.5, 1001, 1021]);
+  const inTenThousands = everyTenDays(9970, 9990, 10, 30);
+  expect(lifetimes(inTenThousands, 100_000).at(-1)!.lifetimeHours).toBe(10_020);
+  // what it shows beyond that figure is no rollover's doing
+  expect(lifetimes(everyTenDays(1480, 1500, 1520, 1540), 1000).at(-1)!.lifetimeHours).toBe(1540);
+});
+
 test('the same reading twice is one; a reading of tomorrow waits', () => {
   const [a, b] = everyTenDays(100, 120);
   expect(codes([a!, { ...a!, id: 'again' }, b!]).map(([, code]) => code)).toEqual(['duplicate']);

@@ -1,6 +1,6 @@
 import { dateOfDay, dayNumber } from '../calendar.js';
-import type { MeterChange, Reading } from '../snapshot.js';
-import { chooseReadings, explainMisreading } from './choose-readings.js';
+import type { MachineForUsage, MeterChange, Reading } from '../snapshot.js';
+import { chooseReadings, explainMisreading, type Step } from './choose-readings.js';
 import { fleetPeakRate, neighbourRates, type PlausibleUse, plausibleUse } from './plausible-use.js';
 import { hoursAtFirst, hoursBetween, type PlacedReading, placeReadings } from './told-changes.js';
 
@@ -43,6 +43,9 @@ export interface CleanedReadings {
   readonly proposedMeterChanges: readonly MeterChange[];
 }
 
+/** A machine, as far as its hour meter is concerned. */
+export type MeteredMachine = Pick<MachineForUsage, 'id' | 'meterRolloverHours'>;
+
 /**
  * Puts readings on the lifetime scale and sets aside what cannot be true, looking at all readings of a machine at once.
  * Nothing is dropped; the order in which readings arrived does not matter.
@@ -50,11 +53,12 @@ export interface CleanedReadings {
  * @param readings      any order, any machines
  * @param meterChanges  told changes, any order
  * @param options.asOf  readings after the end of this local day are set aside as `in-future`; absent = none are
+ * @param options.machines  where their meters start again from zero, if told; without it the usual places are tried
  */
 export function cleanReadings(
   readings: readonly Reading[],
   meterChanges: readonly MeterChange[],
-  options: { readonly asOf?: string } = {},
+  options: { readonly asOf?: string; readonly machines?: readonly MeteredMachine[] } = {},
 ): CleanedReadings {
   const setAside: SetAside[] = [];
   const end = options.asOf === undefined ? Number.POSITIVE_INFINITY : dayNumber(options.asOf) + 1;
@@ -79,12 +83,16 @@ export function cleanReadings(
       ),
     );
   }
+  const rollovers = new Map(options.machines?.map((each) => [each.id, each.meterRolloverHours ?? undefined]));
   const fleetPeak = fleetPeakRate(ratesOf.values());
   const believed = new Map<string, LifetimeReading[]>();
   const proposedMeterChanges: MeterChange[] = [];
   for (const id of machines) {
     const use = plausibleUse(ratesOf.get(id)!, fleetPeak);
-    believed.set(id, judge(placedOf.get(id)!, changesOf.get(id) ?? [], use, setAside, proposedMeterChanges));
+    const placed = placedOf.get(id)!;
+    const changes = changesOf.get(id) ?? [];
+    const story = chooseReadings(placed, changes, use, rollovers.get(id));
+    believed.set(id, judge(placed, story, changes, use, setAside, proposedMeterChanges));
     // a million readings need not stand in memory twice
     placedOf.delete(id);
   }
@@ -93,12 +101,12 @@ export function cleanReadings(
 
 function judge(
   placed: readonly PlacedReading[],
+  story: readonly Step[],
   changes: readonly MeterChange[],
   use: PlausibleUse,
   setAside: SetAside[],
   proposed: MeterChange[],
 ): LifetimeReading[] {
-  const story = chooseReadings(placed, changes, use);
   const line: LifetimeReading[] = [];
   let lifetimeHours = 0;
   let next = 0;

@@ -59,8 +59,8 @@ const CLOCK_AHEAD_DAYS = 800;
  */
 export function fitUsage(snapshot: UsageSnapshot): UsageModel {
   const originDay = dayNumber(snapshot.asOf);
-  const cleaned = cleanReadings(snapshot.readings, snapshot.meterChanges, { asOf: snapshot.asOf });
-  const { machines } = snapshot;
+  const { machines, asOf } = snapshot;
+  const cleaned = cleanReadings(snapshot.readings, snapshot.meterChanges, { asOf, machines });
   const lines = machines.map((machine) => cleaned.believed.get(machine.id) ?? []);
   const { stays, present } = staysOf(machines, lines);
   const places = stays.map((stay) => stay.machine);

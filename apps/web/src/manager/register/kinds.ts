@@ -141,6 +141,7 @@ export const KINDS = {
         start: 'working',
         column: true,
       },
+      { name: 'meterRolloverHours', kind: 'hours', optional: true },
       { name: 'notes', kind: 'long', start: '' },
     ],
   },

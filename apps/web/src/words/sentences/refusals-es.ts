@@ -272,6 +272,7 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
   ['letters, digits and . _ / - only, at most 64', 'solo letras, cifras y . _ / -, hasta 64'],
   ['write it like 07:30', 'escríbalo como 07:30'],
   ['hours as a decimal string, like "412.6"', 'horas, como 412.6'],
+  ['more than zero hours', 'más de cero horas'],
   ['a quantity as a decimal string, like "2"', 'una cantidad, como 2'],
   ['a lower-case word', 'una palabra en minúsculas'],
   ['the first day comes first', 'el primer día va primero'],
