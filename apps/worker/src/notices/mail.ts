@@ -1,4 +1,5 @@
 import { createTransport } from 'nodemailer';
+import { whyUnreached } from '../deliver/why-unreached.js';
 import type { ComposedNotice } from './compose-notice.js';
 
 /** How one message fared: taken by the server, refused for good, or to be tried again. */
@@ -41,7 +42,8 @@ export function openMailer(smtpUrl: string, from: string): Mailer {
         const { responseCode, message } = error as Error & { responseCode?: number };
         // RFC 5321, 4.2.1: 5yz is final. A refused sign-in (535) is the shop's set-up and may be mended.
         const isFinal = responseCode !== undefined && responseCode >= 500 && responseCode !== 535;
-        return { kind: isFinal ? 'refused' : 'failed', error: message.slice(0, 500) };
+        const reason = responseCode === undefined ? whyUnreached(error) : message; // the server's own words, where it spoke
+        return { kind: isFinal ? 'refused' : 'failed', error: reason.slice(0, 500) };
       }
     },
     close: () => transport.close(),
