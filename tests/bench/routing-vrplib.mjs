@@ -24,6 +24,10 @@ export function readVrplib(text) {
       sections[current].push(line.split(/\s+/).map(Number));
     }
   }
+  for (const name of ['NODE_COORD', 'DEMAND', 'TIME_WINDOW']) {
+    if (!sections[`${name}_SECTION`])
+      throw new Error(`It has no ${name}_SECTION; a CVRPTW file with all three is wanted.`);
+  }
   const nodes = sections.NODE_COORD_SECTION;
   const n = nodes.length;
   const clients = n - 1;
