@@ -39,6 +39,8 @@ export interface SearchParameters {
   drawnRoutes: number;
   /** From more routes than this on, two searches divide the plan between them. */
   dividedFrom: number;
+  /** Share of the run from which on cyclic transfers are looked for, now and then; 1 = never. */
+  transfersFrom: number;
   insertionCache: boolean;
   earlyAbort: boolean;
 }
@@ -68,6 +70,7 @@ export const DEFAULT_PARAMETERS: SearchParameters = {
   nearRoutes: 4,
   drawnRoutes: 1,
   dividedFrom: 40,
+  transfersFrom: 0.4,
   insertionCache: true,
   earlyAbort: true,
 };

@@ -5,6 +5,7 @@ import { nearestStops } from './neighbours.js';
 import { Offers } from './offers.js';
 import type { ChoiceSolver } from './polish/choice.js';
 import { chooseRoutes } from './polish/choose-routes.js';
+import { CyclicTransfers } from './polish/cyclic-transfers.js';
 import { RoutePool } from './polish/route-pool.js';
 import type { RoutingProblem } from './problem.js';
 import { triangleGap } from './problem.js';
@@ -60,6 +61,9 @@ const ADOPT_FROM = 2;
 const LENGTH_KNOWN_AT = 0.02;
 /** Accepted changes between two notes of the plan's routes. */
 const NOTED_EVERY = 20;
+/** Looks for cyclic transfers take place so many times in a run at most, and every so many tried insertions an iteration. Measured. */
+const LOOKS_PER_RUN = 200;
+const TRIALS_PER_ITERATION = 4;
 
 /**
  * Ruin and recreate under simulated annealing: minimise arcs + fixed costs + overtime − worth.
@@ -99,6 +103,8 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
   const { exchange } = options;
   let halves = exchange ? new Halves(plan, survey, exchange) : null;
   let isCombined = false;
+  const transfers = new CyclicTransfers(plan, survey, neighbours, reach);
+  let nextLook = 0;
   let accepted = 0;
   const keepBest = (at: number) => {
     best = current;
@@ -147,6 +153,13 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
         }
       }
       if (isLast) break;
+      if (share >= parameters.transfersFrom && iterations >= nextLook && survey.unserved.count > 0) {
+        if (transfers.look()) {
+          current = plan.cost;
+          if (current < best) keepBest(iterations);
+        }
+        nextLook = iterations + Math.max(iterations / share / LOOKS_PER_RUN, transfers.trials / TRIALS_PER_ITERATION);
+      }
       if (iterations === 0) {
         scale = meanArcCost(plan);
         // Both stand at the same plan here, and decide alike.
