@@ -6,6 +6,8 @@ import type { WorkingPlan } from '../working-plan.js';
 const MOST_ARCS = 40;
 /** Nearest stops of a visit whose routes it may enter. Own choice. */
 const LOOKED_AT = 40;
+/** What a trial takes where there is lunch or overtime, in plain ones. Own choice. */
+const FULL_TRIAL = 5;
 
 /**
  * What it costs when one visit enters another's route: in place of one of its visits, or beside all of them. Visits near
@@ -27,7 +29,7 @@ export class TransferGraph {
   readonly target: Int32Array;
   readonly cost: Float64Array;
   private readonly arcCount: Int32Array;
-  /** Insertions tried by the latest `build`. */
+  /** Insertions tried by the latest `build`, each counted for what it takes. */
   trials = 0;
   private near: number[][] = [];
   /** Per route: the latest mover that has met it. */
@@ -120,8 +122,8 @@ export class TransferGraph {
     const { plan, scan, movers } = this;
     const { problem, routeOf, open, crowdDay, stopOf } = plan;
     const { stops, vehicles, days, menus } = problem;
+    this.trials += this.near[v]!.length * (plan.times.isPlain[v] === 1 ? 1 : FULL_TRIAL);
     for (const m of this.near[v]!) {
-      this.trials++;
       const slot = movers[m]!;
       const stop = stopOf[slot]!;
       const own = routeOf[slot]!;
