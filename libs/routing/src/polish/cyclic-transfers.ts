@@ -14,8 +14,8 @@ const LEAST_GAIN = 1e-6;
  * first may come from outside the plan or leave a gap; the last may leave the plan, go where there is room, or take the
  * first's place. Taking strings out and putting visits in one by one hardly ever brings these about.
  *
- * From each visit the cheapest beginnings are followed, all below 0: every exchange that pays has such a beginning
- * somewhere. The one that saves most is made on the plan itself, and given up where it does not pay there.
+ * From each visit the cheapest beginnings are followed that cost less than nothing: a ring that pays can always be begun
+ * so that it does all along. The one that saves most is made on the plan itself, and given up where it does not pay there.
  *
  * @source P. M. Thompson, H. N. Psaraftis, Cyclic transfer algorithms for multivehicle routing and scheduling problems,
  *         Operations Research 41 (1993) 935–946 (from memory); following only the cheapest beginnings is our own
