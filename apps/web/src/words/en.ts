@@ -632,7 +632,7 @@ export const en = {
   'field.serial': 'Serial number',
   'field.inServiceOn': 'In service since',
   'field.spindles': 'Spindles',
-  'field.meterRolloverHours': 'Meter starts again from zero at, h',
+  'field.meterRolloverHours': 'Meter rolls over at, h',
   'field.severity': 'Conditions',
   'field.condition': 'State',
   'field.notes': 'Notes',

@@ -637,7 +637,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'field.serial': 'Número de serie',
   'field.inServiceOn': 'En servicio desde',
   'field.spindles': 'Husillos',
-  'field.meterRolloverHours': 'El contador vuelve a cero a las, h',
+  'field.meterRolloverHours': 'Vuelve a cero a las, h',
   'field.severity': 'Condiciones',
   'field.condition': 'Estado',
   'field.notes': 'Notas',
