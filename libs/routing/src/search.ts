@@ -155,7 +155,8 @@ export function solve(problem: RoutingProblem, options: SolveOptions): RoutingRe
         }
       }
       if (isLast) break;
-      const isDue = share >= parameters.transfersFrom && iterations >= nextLook;
+      // Not at a meeting: there both searches stand at the same plan, which they are about to divide.
+      const isDue = !isMeeting && share >= parameters.transfersFrom && iterations >= nextLook;
       if (transfers !== null && isDue && survey.unserved.count > 0) {
         if (transfers.look()) {
           current = plan.cost;

@@ -5,7 +5,7 @@ import type { Prisma, Tx } from '@deckround/store';
 import type { z } from 'zod';
 import { siteScope } from '../access/actor.js';
 import { type Resource, resourceController } from './resource.js';
-import { columnOrNull, dateOrNull } from './values.js';
+import { columnOrNull, dateOrNull, hoursText } from './values.js';
 
 type Row = Prisma.MachineGetPayload<{ include: { class: true } }>;
 
@@ -27,7 +27,7 @@ const machines: Resource<Row> = {
     ...row,
     machineClass: row.class.code,
     inServiceOn: dateOrNull(row.inServiceOn),
-    meterRolloverHours: row.meterRolloverHours && String(row.meterRolloverHours),
+    meterRolloverHours: hoursText(row.meterRolloverHours),
   }),
   insert: async (tx, actor, body: z.infer<typeof MachineCreate>) => {
     const { machineClass, inServiceOn, ...fields } = body;

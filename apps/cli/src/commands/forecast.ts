@@ -34,7 +34,7 @@ export function addForecast(program: Command): void {
         const seen = register.readings.filter((reading) => reading.readAt.slice(0, 10) <= options.asOf);
         const readings = new Map(seen.map((reading) => [reading.id, reading]));
         const changes = register.meterChanges.filter((change) => change.changedAt <= options.asOf);
-        const { setAside } = cleanReadings(seen, changes);
+        const { setAside } = cleanReadings(seen, changes, { machines: register.machines });
         writeWholeFile(options.setAside, [
           'machine_id,read_at,hours,reason\n',
           ...setAside.map((each) => {
