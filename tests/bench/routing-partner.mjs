@@ -1,4 +1,4 @@
-// The second thread of a routing run on two threads: the same problem, another seed, wider strings.
+// The second thread of a routing run on two threads: the same problem, another seed, shorter strings.
 import { readFileSync } from 'node:fs';
 import { workerData } from 'node:worker_threads';
 import { maxIterations, sharedExchange, solve } from '@deckround/routing';
@@ -11,6 +11,6 @@ const { problem } = file.endsWith('.json') ? readWeekPlan(text) : readVrplib(tex
 solve(problem, {
   seed: seed + 1_000_003,
   stop: maxIterations(iterations),
-  parameters: { meanRemoved: 10, longestString: 10, ...parameters },
+  parameters: { longestString: 10, ...parameters },
   exchange: sharedExchange(meeting, 1, every),
 });

@@ -127,7 +127,7 @@ export function searchBeside(
     seed: options.seed + 1_000_003,
     stop: anyOf(maxIterations(options.iterations), cancelled(options.shouldCancel)),
     start,
-    parameters: { ...parametersFor(problem.stops.count), meanRemoved: 10, longestString: 10 },
+    parameters: { ...parametersFor(problem.stops.count), longestString: 10 },
     exchange: options.exchange,
   });
 }

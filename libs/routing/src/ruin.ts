@@ -15,8 +15,6 @@ import type { WorkingPlan } from './working-plan.js';
  *         Transportation Science 54 (2020) 417–433; formulas after three open implementations, paper not re-read
  */
 export class StringRuin {
-  private readonly removed: number;
-
   constructor(
     private readonly plan: WorkingPlan,
     private readonly random: Random,
@@ -25,10 +23,7 @@ export class StringRuin {
     private readonly offers: Offers,
     private readonly neighbours: Int32Array,
     private readonly reach: number,
-  ) {
-    const isMany = plan.problem.vehicles.count > parameters.manyRoutes;
-    this.removed = isMany ? parameters.meanRemovedOfMany : parameters.meanRemoved;
-  }
+  ) {}
 
   apply(): void {
     const { plan, random, parameters, survey, offers } = this;
@@ -40,7 +35,7 @@ export class StringRuin {
     }
     const mean = survey.placed.count / Math.max(1, survey.usedRoutes);
     const longest = Math.max(1, Math.min(parameters.longestString, mean));
-    const strings = Math.floor(1 + (random.next() / 4294967296) * ((4 * this.removed) / (1 + longest) - 1));
+    const strings = Math.floor(1 + (random.next() / 4294967296) * ((4 * parameters.meanRemoved) / (1 + longest) - 1));
     const seed = plan.stopOf[survey.placed.draw(random)]!;
     const wanted = survey.unserved.count === 0 ? 0 : random.below(parameters.unservedNear + 1);
     let taken = 0;

@@ -1,8 +1,7 @@
 /** Settings of the search; each with the value that measured best, see the room's README. */
 export interface SearchParameters {
-  /** c: visits taken out per iteration, on average; and where routes are many, since iterations are scarce there. */
+  /** c: visits taken out per iteration, on average. */
   meanRemoved: number;
-  meanRemovedOfMany: number;
   /** L: longest string. */
   longestString: number;
   /** α: share of split strings. */
@@ -46,8 +45,7 @@ export interface SearchParameters {
 }
 
 export const DEFAULT_PARAMETERS: SearchParameters = {
-  meanRemoved: 15,
-  meanRemovedOfMany: 7,
+  meanRemoved: 6,
   longestString: 20,
   splitShare: 0.5,
   splitGrowth: 0.01,
