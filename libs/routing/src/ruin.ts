@@ -8,8 +8,9 @@ import type { WorkingPlan } from './working-plan.js';
  * String ruin: takes strings of neighbouring visits out of routes near a random stop, across all days, and lists the
  * stops concerned together with a few unserved ones to be offered again.
  *
- * ls = min(L, mean route length); strings k = ⌊U(1, ks + 1)⌋ with ks = 4c/(1 + ls) − 1; string length ⌊U(1, lmax + 1)⌋
- * with lmax = min(route length, ls); with chance α a split string that spares one visit in its middle.
+ * ls = min(L, mean route length); strings k = ⌊U(1, ks + 1)⌋; string length ⌊U(1, lmax + 1)⌋ with
+ * lmax = min(route length, ls); with chance α a split string that spares one visit in its middle. The source takes
+ * ks = 4c/(1 + ls) − 1, for a mean number of visits c; one ks for all did better on short routes and on long ones. Measured.
  *
  * @source J. Christiaens, G. Vanden Berghe, Slack induction by string removals for vehicle routing problems,
  *         Transportation Science 54 (2020) 417–433; formulas after three open implementations, paper not re-read
@@ -35,7 +36,7 @@ export class StringRuin {
     }
     const mean = survey.placed.count / Math.max(1, survey.usedRoutes);
     const longest = Math.max(1, Math.min(parameters.longestString, mean));
-    const strings = Math.floor(1 + (random.next() / 4294967296) * ((4 * parameters.meanRemoved) / (1 + longest) - 1));
+    const strings = Math.floor(1 + (random.next() / 4294967296) * parameters.moreStrings);
     const seed = plan.stopOf[survey.placed.draw(random)]!;
     const wanted = survey.unserved.count === 0 ? 0 : random.below(parameters.unservedNear + 1);
     let taken = 0;

@@ -1,7 +1,7 @@
 /** Settings of the search; each with the value that measured best, see the room's README. */
 export interface SearchParameters {
-  /** c: visits taken out per iteration, on average. */
-  meanRemoved: number;
+  /** Strings taken out per iteration: one, and up to so many more by a draw. */
+  moreStrings: number;
   /** L: longest string. */
   longestString: number;
   /** α: share of split strings. */
@@ -45,7 +45,7 @@ export interface SearchParameters {
 }
 
 export const DEFAULT_PARAMETERS: SearchParameters = {
-  meanRemoved: 6,
+  moreStrings: 2.5,
   longestString: 20,
   splitShare: 0.5,
   splitGrowth: 0.01,
