@@ -65,7 +65,7 @@ function onOneThread(problem) {
 }
 
 /**
- * Without iterations told, a trial of both threads fixes how many fit. It takes a tenth of the time or so: divided, they
+ * Without iterations told, a trial of both threads fixes how many fit. It takes some of that time itself: divided, they
  * are faster than one by itself, and both are slower while plans still change much.
  */
 function onTwoThreads(file, problem) {
