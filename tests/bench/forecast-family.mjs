@@ -1,18 +1,19 @@
 // Forecasts and cleaning over a family of simulated registers: several climates, sizes, ways of reading, at several origins.
-//   npm run bench:forecast-family [-- --rounds 3 --seed 1 --by climate]
 // Coverage counts a meter's half tenth; machines whose 80 % interval is narrower than 0.2 h say only that they stand still.
-import { parseArgs } from 'node:util';
 import { fitUsage, forecastUsage, pinballLoss } from '@deckround/usage';
+import { benchOptions } from './bench-options.mjs';
 import { family } from './simulated-registers/family.mjs';
 import { inventRegister } from './simulated-registers/register.mjs';
 
-const { values: args } = parseArgs({
-  options: {
-    rounds: { type: 'string', default: '3' },
-    seed: { type: 'string', default: '1' },
-    rows: { type: 'boolean', default: false },
-  },
-});
+const {
+  rounds,
+  seed,
+  rows: isTold,
+} = benchOptions(
+  `bench:forecast-family [-- --rounds 3 --seed 1 --rows]
+--rows also prints one JSON line per register, origin and distance.`,
+  { rounds: 3, seed: 1, rows: false },
+);
 const AHEAD = [14, 30, 60];
 const HALF_A_TENTH = 0.05;
 const STANDS_STILL = 0.2;
@@ -21,7 +22,7 @@ const PROBABILITIES = [0.1, 0.25, 0.5, 0.75, 0.9];
 /** One row per register, origin and distance. */
 const rows = [];
 const found = [];
-for (const { options, origins } of family({ rounds: Number(args.rounds), seed: Number(args.seed) })) {
+for (const { options, origins } of family({ rounds, seed })) {
   const register = inventRegister(options);
   for (const { kind, asOf, readUntil } of origins) {
     const snapshot = register.snapshotAt(asOf, { readUntil: readUntil ?? asOf });
@@ -127,7 +128,7 @@ table('origin', (each) => each.kind);
 table('climate', (each) => each.climate);
 table('temper', (each) => each.temper);
 table('machines', (each) => `${each.machines}`);
-if (args.rows) for (const each of rows) console.log(JSON.stringify(each));
+if (isTold) for (const each of rows) console.log(JSON.stringify(each));
 
 console.log(
   '\nread           readings  wrong  found            good set aside  untold proposed, confirmed ones  proposals',

@@ -1,24 +1,29 @@
 // Time and memory of due forecasts by the number of machines: 100 readings each, every item of the starter catalogue,
 // 60 days of usage. One process per size, so that memory is that size's own.
-//   npm run bench:forecast-scale [-- --sizes 1000,2000,5000,10000]
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { parseArgs } from 'node:util';
 import { DEFAULT_SHOP, starterClasses, upkeepSnapshot } from '@deckround/register';
 import { forecastDue } from '@deckround/upkeep';
+import { benchOptions, numbersFrom } from './bench-options.mjs';
 
-const { values } = parseArgs({
-  options: { sizes: { type: 'string', default: '1000,2000,5000,10000' }, one: { type: 'string' } },
-});
-if (values.one === undefined) {
+const { sizes, one } = benchOptions(
+  'bench:forecast-scale [-- --sizes 1000,2000,5000,10000]',
+  { sizes: '1000,2000,5000,10000', one: 0 },
+  (values) => ({ ...values, sizes: numbersFrom(1, 'sizes', values.sizes) }),
+);
+if (one === 0) {
   console.log('machines  items     processor s  s per 1,000  peak MB');
-  for (const size of values.sizes.split(',')) {
-    const { stdout, stderr, status } = spawnSync(process.execPath, [fileURLToPath(import.meta.url), '--one', size]);
+  for (const size of sizes) {
+    const { stdout, stderr, status } = spawnSync(process.execPath, [
+      fileURLToPath(import.meta.url),
+      '--one',
+      String(size),
+    ]);
     if (status !== 0) throw new Error(stderr.toString());
     process.stdout.write(stdout);
   }
 } else {
-  measure(Number(values.one));
+  measure(one);
 }
 
 function measure(count) {

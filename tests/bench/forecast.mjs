@@ -1,9 +1,6 @@
 // Forecasts held against the true hours of a simulated register, next to three baselines in the same run.
-//   npm run bench:forecast -- --register DIR --truth truth.csv[.gz] [--as-of YYYY-MM-DD]
-// Truth: machine_id,date,true_hours (lifetime hours at the end of the day).
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { parseArgs } from 'node:util';
 import { gunzipSync } from 'node:zlib';
 import {
   BASELINES,
@@ -16,14 +13,17 @@ import {
   pinballLoss,
 } from '@deckround/usage';
 import { parse } from 'csv-parse/sync';
+import { benchOptions } from './bench-options.mjs';
 
-const { values: args } = parseArgs({
-  options: { register: { type: 'string' }, truth: { type: 'string' }, 'as-of': { type: 'string' } },
-});
-if (!args.register || !args.truth) {
-  console.error('usage: node tests/bench/forecast.mjs --register DIR --truth truth.csv[.gz] [--as-of YYYY-MM-DD]');
-  process.exit(2);
-}
+const args = benchOptions(
+  `bench:forecast -- --register DIR --truth truth.csv[.gz] [--as-of YYYY-MM-DD]
+Truth: machine_id,date,true_hours (lifetime hours at the end of the day).`,
+  { register: undefined, truth: undefined, 'as-of': undefined },
+  (values) => {
+    if (!values.register || !values.truth) throw new Error('Name a register and its truth.');
+    return values;
+  },
+);
 const table = (path) => {
   const bytes = readFileSync(path);
   return parse(path.endsWith('.gz') ? gunzipSync(bytes) : bytes, { columns: true });

@@ -1,43 +1,35 @@
-/**
- * Long horizons and road calls. Usage, after a build:
- *   node tests/bench/planning-scale.mjs [--sizes 50,100,200,500] [--seconds S] [--threads 2] [--calls 100] [--weeks 0]
- * Sizes are sites: ten machines each, a technician for every 25 sites, four weeks; a process each, so that memory is its
- * own. Planned as the worker does it, the search in two threads or one. Then road calls into a week of 10 technicians: how
- * long the options take, and whether promises move unsaid. With --weeks N also N small generated weeks, every plan checked.
- */
+/** Long horizons and road calls. A process for each size, so that memory is its own. */
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { parseArgs } from 'node:util';
 import { checkPlan, planWeek, roadCallOptions, standingWeek } from '@deckround/planning';
 import { planInThread } from '@deckround/worker';
 import { standingVisits } from '../../libs/planning/dist/test-support/a-standing-week.js';
 import { generateSnapshot } from '../../libs/planning/dist/test-support/generate-snapshot.js';
+import { benchOptions, numbersFrom } from './bench-options.mjs';
 
-const { values } = parseArgs({
-  options: {
-    sizes: { type: 'string', default: '50,100,200,500' },
-    seconds: { type: 'string', default: '40' },
-    threads: { type: 'string', default: '2' },
-    calls: { type: 'string', default: '100' },
-    weeks: { type: 'string', default: '0' },
-    one: { type: 'string' },
-  },
-});
+const { sizes, seconds, threads, calls, weeks, one } = benchOptions(
+  `bench:planning-scale [-- --sizes 50,100,200,500 --seconds S --threads 2 --calls 100 --weeks 0]
+Sizes are sites: ten machines each, a technician for every 25 sites, four weeks. Planned as the worker does it, the search
+in two threads or one. Then road calls into a week of 10 technicians: how long the options take, and whether promises move
+unsaid. With --weeks N also N small generated weeks, every plan checked.`,
+  { sizes: '50,100,200,500', seconds: 40, threads: 2, calls: 100, weeks: 0, one: 0 },
+  (values) => ({ ...values, sizes: numbersFrom(1, 'sizes', values.sizes) }),
+);
 const now = () => performance.now();
 
-if (values.one) {
-  await oneSize(Number(values.one));
+if (one > 0) {
+  await oneSize(one);
 } else {
-  for (const size of values.sizes.split(',').filter(Boolean)) {
+  for (const size of sizes) {
     const { stdout, stderr, status } = spawnSync(process.execPath, [
       fileURLToPath(import.meta.url),
-      ...['--one', size, '--seconds', values.seconds, '--threads', values.threads],
+      ...['--one', size, '--seconds', seconds, '--threads', threads].map(String),
     ]);
     if (status !== 0) throw new Error(stderr.toString());
     process.stdout.write(stdout);
   }
-  if (Number(values.calls) > 0) roadCalls(Number(values.calls));
-  if (Number(values.weeks) > 0) smallWeeks(Number(values.weeks));
+  if (calls > 0) roadCalls(calls);
+  if (weeks > 0) smallWeeks(weeks);
 }
 
 async function oneSize(sites) {
@@ -46,7 +38,7 @@ async function oneSize(sites) {
     ...{ days: 28, mustDos: true, promises: true, reachKm: 60 },
   });
   const begin = now();
-  const options = { snapshotHash: '', seed: 1, seconds: Number(values.seconds), threads: Number(values.threads) };
+  const options = { snapshotHash: '', seed: 1, seconds, threads };
   const plan = await planInThread(snapshot, options).plan;
   const planned = now();
   const faults = checkPlan(snapshot, plan).length;

@@ -1,23 +1,16 @@
-/**
- * Planning benchmark. Usage, after a build:
- *   node tests/bench/planning.mjs [--seconds S] [--seed N] [--weeks 30] [--out results.jsonl]
- * Plans generated weeks and compares each with the better of both two-stage baselines; every plan is checked.
- */
+/** Planning benchmark. */
 import { appendFileSync } from 'node:fs';
-import { parseArgs } from 'node:util';
 import { baselinePlan, checkPlan, planWeek } from '@deckround/planning';
 import { generateSnapshot } from '../../libs/planning/dist/test-support/generate-snapshot.js';
+import { benchOptions } from './bench-options.mjs';
 
-const { values } = parseArgs({
-  options: {
-    seconds: { type: 'string', default: '2' },
-    seed: { type: 'string', default: '1' },
-    weeks: { type: 'string', default: '30' },
-    out: { type: 'string' },
-  },
-});
+const { seconds, seed, weeks, out } = benchOptions(
+  `bench:planning [-- --seconds S --seed N --weeks 30 --out results.jsonl]
+Plans generated weeks and compares each with the better of both two-stage baselines; every plan is checked.`,
+  { seconds: 2, seed: 1, weeks: 30, out: undefined },
+);
 const savings = [];
-for (let week = 1; week <= Number(values.weeks); week++) {
+for (let week = 1; week <= weeks; week++) {
   const snapshot = generateSnapshot({
     seed: week,
     sites: 12 + ((week * 7) % 49),
@@ -29,8 +22,8 @@ for (let week = 1; week <= Number(values.weeks); week++) {
   });
   const plan = planWeek(snapshot, {
     snapshotHash: '',
-    seed: Number(values.seed),
-    stop: { seconds: Number(values.seconds), now: () => performance.now() },
+    seed,
+    stop: { seconds, now: () => performance.now() },
   });
   const baselines = ['due-day', 'seven-day-merge'].map((variant) => baselinePlan(snapshot, variant));
   const better = Math.min(...baselines.map((baseline) => baseline.cost.total));
@@ -46,7 +39,7 @@ for (let week = 1; week <= Number(values.weeks); week++) {
     iterations: plan.iterations,
   };
   console.log(JSON.stringify(line));
-  if (values.out) appendFileSync(values.out, `${JSON.stringify(line)}\n`);
+  if (out) appendFileSync(out, `${JSON.stringify(line)}\n`);
 }
 const mean = savings.reduce((sum, saving) => sum + saving, 0) / savings.length;
 console.log(

@@ -1,30 +1,29 @@
 /**
- * How smooth a visit is dragged over a crowded week, and how much script the first look at the demo's week costs. Usage,
- * after a build:
- *   node tests/bench/screens.mjs [--technicians 20] [--seconds 6] [--plan 30] [--profile FILE]
- * The crowded week is planned by the product itself for `--plan` seconds; the drag goes over its strips with the mouse, and
- * frames are counted from the timestamps of requestAnimationFrame. `--profile` writes what the processor did meanwhile, for the
- * developer tools of Chromium.
+ * How smooth a visit is dragged over a crowded week, and how much script the first look at the demo's week costs. The
+ * crowded week is planned by the product itself; the drag goes over its strips with the mouse, and frames are counted from
+ * the timestamps of requestAnimationFrame. A profile, where one is wanted, is for the developer tools of Chromium.
  */
 import { chmodSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { parseArgs } from 'node:util';
 import { hashPassword, startService } from '@deckround/api';
 import { createDemo, DEMO_TODAY, DEMO_WEEK } from '@deckround/demo';
 import { createLogger, parseConfig } from '@deckround/platform';
 import { openDatabase } from '@deckround/store';
 import { chromium } from 'playwright-core';
+import { benchOptions } from './bench-options.mjs';
 import { createCrowdedShop, EVE, SIGN_IN, WEEK } from './screens/crowded-shop.mjs';
 
-const { values } = parseArgs({
-  options: {
-    technicians: { type: 'string', default: '20' },
-    seconds: { type: 'string', default: '6' },
-    plan: { type: 'string', default: '30' },
-    profile: { type: 'string' },
-  },
-});
+const {
+  technicians,
+  seconds,
+  plan: planSeconds,
+  profile,
+} = benchOptions(
+  `bench:screens [-- --technicians 20 --seconds 6 --plan 30 --profile FILE]
+--plan: seconds that the product plans the crowded week for. --profile writes what the processor did meanwhile.`,
+  { technicians: 20, seconds: 6, plan: 30, profile: undefined },
+);
 const VISITS = 'button[aria-keyshortcuts="M"]';
 /** The map, its worker and the county lines come after the week is shown. */
 const OF_THE_MAP = /\/(map-|maplibre|counties)/;
@@ -44,9 +43,9 @@ try {
   await plan(await signIn(email, password), DEMO_TODAY, DEMO_WEEK, 5);
   report({ firstLoadOf: 'the demo’s week', ...(await firstLoad(email, password)) });
 
-  await createCrowdedShop(service.store, Number(values.technicians));
+  await createCrowdedShop(service.store, technicians);
   const token = await signIn(SIGN_IN.email, SIGN_IN.password);
-  await plan(token, EVE, WEEK, Number(values.plan));
+  await plan(token, EVE, WEEK, planSeconds);
   report(await drag());
 } finally {
   await browser.close();
@@ -133,7 +132,7 @@ async function drag() {
   const strips = await page.locator('[data-technician]').count();
   const from = await visits.first().boundingBox();
   const session = await page.context().newCDPSession(page);
-  if (values.profile) {
+  if (profile) {
     await session.send('Profiler.enable');
     await session.send('Profiler.start');
   }
@@ -152,7 +151,7 @@ async function drag() {
     const count = (at) => { frames_.push(at); globalThis.counting = requestAnimationFrame(count); };
     requestAnimationFrame(count);
   `);
-  const until = performance.now() + 1000 * Number(values.seconds);
+  const until = performance.now() + 1000 * seconds;
   const moves = [];
   while (performance.now() < until) {
     // To and fro over the strips in sight, as a hand does that looks for a place; no move waits for the one before.
@@ -162,11 +161,11 @@ async function drag() {
   }
   await Promise.all(moves);
   const frames = await page.evaluate('cancelAnimationFrame(counting), frames_');
-  if (values.profile) writeFileSync(values.profile, JSON.stringify((await session.send('Profiler.stop')).profile));
+  if (profile) writeFileSync(profile, JSON.stringify((await session.send('Profiler.stop')).profile));
   await page.keyboard.press('Escape');
   await page.mouse.up();
   return {
-    dragOver: `${values.technicians} technicians`,
+    dragOver: `${technicians} technicians`,
     ...{ strips, visits: await visits.count(), pricedMs, moves: moves.length, ...framesPerSecond(frames) },
   };
 }
