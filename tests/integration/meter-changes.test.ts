@@ -1,8 +1,10 @@
+import type { Register } from '@deckround/register';
+import { importRegister } from '@deckround/register-store';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import type { ApiClient } from '../support/api-client.js';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
 import { runningApi } from '../support/running-api.js';
-import { createSmallShop, type SmallShop } from '../support/small-shop.js';
+import { createSmallShop, type SmallShop, smallRegister } from '../support/small-shop.js';
 
 let database: TestDatabase;
 let api: Awaited<ReturnType<typeof runningApi>>;
@@ -100,5 +102,19 @@ describe('meter changes', () => {
     expect(await found()).toEqual([]);
     expect((await change(null)).body.meterRolloverHours).toBeNull();
     expect(await found()).toHaveLength(1);
+  });
+
+  it('heed a rollover told by an imported register, which leaves alone what it does not tell', async () => {
+    const untold = smallRegister();
+    const machines = untold.machines.map((each) => (each.id === 'M4' ? { ...each, meterRolloverHours: 9000 } : each));
+    const changed = async (register: Register) => {
+      const { counts } = await database.store.inShop(shop.shopId, (tx) => importRegister(tx, shop.shopId, register));
+      return counts.machines!.changed;
+    };
+    expect(await changed({ ...untold, machines })).toBe(1);
+    expect(await changed({ ...untold, machines })).toBe(0);
+    expect(await changed(untold)).toBe(0);
+    const kept = await manager.get(`/v1/machines/${shop.machineIds.get('M4')!}`);
+    expect(kept.body.meterRolloverHours).toBe('9000');
   });
 });

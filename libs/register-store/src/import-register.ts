@@ -1,6 +1,6 @@
 import { createHash, randomUUID } from 'node:crypto';
 import type { Register } from '@deckround/register';
-import { insertReadings, type Tx } from '@deckround/store';
+import { insertReadings, Prisma, type Tx } from '@deckround/store';
 import { type ImportCount, newCount } from './import-counts.js';
 import { dateColumn } from './local-time.js';
 import { revisitReadings, type SetAsideResult } from './set-aside.js';
@@ -84,6 +84,8 @@ export async function importRegister(tx: Tx, shopId: string, register: Register)
       spindles: each.spindles,
       severity: each.severity,
       notes: each.notes,
+      // untold, what the shop has entered stays
+      ...(each.meterRolloverHours != null && { meterRolloverHours: each.meterRolloverHours }),
     })),
   );
   await writeStock(tx, shopId, register, parts);
@@ -187,6 +189,7 @@ async function upsert(table: CodedTable, shopId: string, rows: readonly CodedRow
 
 function isSame(before: unknown, value: unknown): boolean {
   if (before instanceof Date && value instanceof Date) return before.getTime() === value.getTime();
+  if (before instanceof Prisma.Decimal) return before.equals(value as number);
   return before === value;
 }
 

@@ -30,7 +30,8 @@ describe('columns', () => {
     ['windows', column.weeklyWindows(), 'Mon 07:00-08:00', [{ weekday: 1, startMinute: 420, endMinute: 480 }]],
     ['list', column.list(), ' Mechanical; ;electrical;', ['mechanical', 'electrical']],
     ['time zone', column.timeZone(), 'America/Denver', 'America/Denver'],
-    ['time zone', column.timeZone(), '', null],
+    ['column that may be missing', column.mayLack(column.timeZone()), 'America/Denver', 'America/Denver'],
+    ['column that may be missing', column.mayLack(column.timeZone()), '', null],
   ])('%s reads its cell', (_name, { read }, cell, value) => {
     expect(read(cell)).toEqual(value);
   });

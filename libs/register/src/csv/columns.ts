@@ -19,6 +19,16 @@ export interface Column<T> {
   read(text: string): T;
 }
 
+/** Cells may be empty. */
+function orNull<T>(inner: Column<T>): Column<T | null> {
+  return { ...inner, read: (cell) => (cell === '' ? null : inner.read(cell)) };
+}
+
+/** The column may be missing, and its cells empty. */
+export function mayLack<T>(inner: Column<T>): Column<T | null> {
+  return { ...orNull(inner), optional: true };
+}
+
 const MAX_TEXT = 500;
 
 /** Years before and after are slips of the pen, and would stretch every calendar to them. */
@@ -86,8 +96,7 @@ export function number(range: { min: number; max: number; unit: string }): Colum
 }
 
 export function optionalNumber(range: { min: number; max: number; unit: string }): Column<number | null> {
-  const inner = number(range);
-  return { read: (cell) => (cell === '' ? null : inner.read(cell)) };
+  return orNull(number(range));
 }
 
 export function integer(range: { min: number; max: number; unit: string }): Column<number> {
@@ -152,7 +161,7 @@ function refuseFarYear(cell: string): void {
 }
 
 export function optionalDate(): Column<string | null> {
-  return { read: (cell) => (cell === '' ? null : date().read(cell)) };
+  return orNull(date());
 }
 
 /** Wall clock of the site, `2014-06-16T07:45:00`; seconds may be left out, a blank may stand for the T. */
@@ -226,11 +235,9 @@ export function list(): Column<string[]> {
   };
 }
 
-export function timeZone(): Column<string | null> {
+export function timeZone(): Column<string> {
   return {
-    optional: true,
     read: (cell) => {
-      if (cell === '') return null;
       if (!isTimeZone(cell))
         throw new CellFault(`"${short(cell)}" is not a time zone: write it like America/Chicago`, 'cell-no-zone', {
           cell: short(cell),

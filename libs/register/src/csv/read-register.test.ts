@@ -85,6 +85,20 @@ describe('readRegister', () => {
     expect(register.sites.map((site) => site.timeZone)).toEqual(['America/Denver', 'America/Chicago']);
   });
 
+  it('reads where a meter rolls over, of the machines of which it is told', async () => {
+    const machines = lines(
+      'machine_id,site_id,class,maker,model,serial,in_service_on,spindles,severity,notes,meter_rollover_hours',
+      'M1,S1,zero-turn,,,A,,3,normal,,10000',
+      'M2,S1,zero-turn,,,B,,3,normal,,',
+    );
+    const files = { 'machines.csv': machines };
+    const { register } = await registerOf(files);
+    expect(register.machines.map((machine) => machine.meterRolloverHours)).toEqual([10_000, undefined]);
+    expect(await faultsOf({ 'machines.csv': machines.replace('10000', '9999.5') })).toEqual([
+      'machines.csv, line 2, column meter_rollover_hours: 9999.5 must be a whole number of h',
+    ]);
+  });
+
   it('takes the same reading told twice as one, and another value at the same time as another', async () => {
     const row = 'M1,2013-06-03T07:45:00,350.2,telematics';
     const { register, counts } = await registerOf({

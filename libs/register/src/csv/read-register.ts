@@ -149,6 +149,7 @@ class RegisterReader {
         spindles: row.spindles,
         severity: row.severity,
         notes: row.notes,
+        ...(row.meter_rollover_hours !== null && { meterRolloverHours: row.meter_rollover_hours }),
       };
     });
   }

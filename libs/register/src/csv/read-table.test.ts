@@ -8,7 +8,7 @@ const COLUMNS = {
   part_id: column.identifier(),
   description: column.text(),
   on_hand: column.number({ min: 0, max: 99, unit: 'pieces' }),
-  time_zone: column.timeZone(),
+  time_zone: column.mayLack(column.timeZone()),
 };
 
 async function read(content: string | Uint8Array, pieceBytes?: number) {

@@ -19,7 +19,7 @@ export const TABLES = {
     setup_minutes: column.integer({ min: 0, max: 480, unit: 'minutes' }),
     max_machines_down: column.integer({ min: 1, max: 1000, unit: 'machines' }),
     notes: column.text(),
-    time_zone: column.timeZone(),
+    time_zone: column.mayLack(column.timeZone()),
   },
   'machines.csv': {
     machine_id: column.identifier(),
@@ -32,6 +32,7 @@ export const TABLES = {
     spindles: column.integer({ min: 0, max: 20, unit: 'spindles' }),
     severity: column.oneOf(['light', 'normal', 'severe'] as const, 'normal'),
     notes: column.text(),
+    meter_rollover_hours: column.mayLack(column.integer({ min: 1, max: 999_999, unit: 'h' })),
   },
   'technicians.csv': {
     technician_id: column.identifier(),
