@@ -43,6 +43,11 @@ export function numberFrom(least, name, text) {
   return number;
 }
 
+export function oneOf(name, text, choices) {
+  if (!choices.includes(text)) throw new Error(`--${name} ${text}: use ${choices.join(' or ')}.`);
+  return text;
+}
+
 /** A list such as 50,100,200. */
 export function numbersFrom(least, name, text) {
   return text

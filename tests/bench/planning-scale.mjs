@@ -5,15 +5,19 @@ import { checkPlan, planWeek, roadCallOptions, standingWeek } from '@deckround/p
 import { planInThread } from '@deckround/worker';
 import { standingVisits } from '../../libs/planning/dist/test-support/a-standing-week.js';
 import { generateSnapshot } from '../../libs/planning/dist/test-support/generate-snapshot.js';
-import { benchOptions, numbersFrom } from './bench-options.mjs';
+import { benchOptions, numbersFrom, oneOf } from './bench-options.mjs';
 
 const { sizes, seconds, threads, calls, weeks, one } = benchOptions(
   `bench:planning-scale [-- --sizes 50,100,200,500 --seconds S --threads 2 --calls 100 --weeks 0]
 Sizes are sites: ten machines each, a technician for every 25 sites, four weeks. Planned as the worker does it, the search
 in two threads or one. Then road calls into a week of 10 technicians: how long the options take, and whether promises move
 unsaid. With --weeks N also N small generated weeks, every plan checked.`,
-  { sizes: '50,100,200,500', seconds: 40, threads: 2, calls: 100, weeks: 0, one: 0 },
-  (values) => ({ ...values, sizes: numbersFrom(1, 'sizes', values.sizes) }),
+  { sizes: '50,100,200,500', seconds: 40, threads: '2', calls: 100, weeks: 0, one: 0 },
+  (values) => ({
+    ...values,
+    sizes: numbersFrom(1, 'sizes', values.sizes),
+    threads: Number(oneOf('threads', values.threads, ['1', '2'])),
+  }),
 );
 const now = () => performance.now();
 

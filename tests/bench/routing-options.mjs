@@ -1,4 +1,4 @@
-import { benchOptions, numberFrom } from './bench-options.mjs';
+import { benchOptions, numberFrom, oneOf } from './bench-options.mjs';
 
 const USAGE = `bench:routing -- FILES… [--seconds S | --iterations N] [--clock wall|cpu] [--seed N] [--threads 1|2] [--combine]
   [--parameters JSON] [--out results.jsonl] [--solutions DIR]
@@ -12,6 +12,7 @@ const DEFAULTS = {
   ...{ parameters: '{}', out: undefined, solutions: undefined },
 };
 
+/** What the routing benchmark was asked for. */
 export function routingOptions() {
   return benchOptions(USAGE, DEFAULTS, (values, files) => {
     if (files.length === 0) throw new Error('Name at least one instance.');
@@ -25,9 +26,4 @@ export function routingOptions() {
       parameters: JSON.parse(values.parameters),
     };
   });
-}
-
-function oneOf(name, text, choices) {
-  if (!choices.includes(text)) throw new Error(`--${name} ${text}: use ${choices.join(' or ')}.`);
-  return text;
 }

@@ -189,7 +189,7 @@ async function upsert(table: CodedTable, shopId: string, rows: readonly CodedRow
 
 function isSame(before: unknown, value: unknown): boolean {
   if (before instanceof Date && value instanceof Date) return before.getTime() === value.getTime();
-  if (before instanceof Prisma.Decimal) return before.equals(value as number);
+  if (before instanceof Prisma.Decimal) return typeof value === 'number' && before.equals(value);
   return before === value;
 }
 

@@ -91,9 +91,8 @@ describe('readRegister', () => {
       'M1,S1,zero-turn,,,A,,3,normal,,10000',
       'M2,S1,zero-turn,,,B,,3,normal,,',
     );
-    const files = { 'machines.csv': machines };
-    const { register } = await registerOf(files);
-    expect(register.machines.map((machine) => machine.meterRolloverHours)).toEqual([10_000, undefined]);
+    const { register } = await registerOf({ 'machines.csv': machines });
+    expect(register.machines.map((machine) => machine.meterRolloverHours)).toEqual([10_000, null]);
     expect(await faultsOf({ 'machines.csv': machines.replace('10000', '9999.5') })).toEqual([
       'machines.csv, line 2, column meter_rollover_hours: 9999.5 must be a whole number of h',
     ]);

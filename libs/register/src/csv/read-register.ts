@@ -149,7 +149,7 @@ class RegisterReader {
         spindles: row.spindles,
         severity: row.severity,
         notes: row.notes,
-        ...(row.meter_rollover_hours !== null && { meterRolloverHours: row.meter_rollover_hours }),
+        meterRolloverHours: row.meter_rollover_hours,
       };
     });
   }
