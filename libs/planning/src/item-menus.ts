@@ -63,6 +63,7 @@ interface StopBook {
  * must be done); net = Σ gain − wage × (set-up + preparation + items).
  */
 export class ItemMenus implements MenuBook {
+  readonly isSingle = false;
   private readonly books: StopBook[];
   private readonly classOf: number[];
   private readonly classes: { technician: number; skills: Set<string>; wage: number }[] = [];

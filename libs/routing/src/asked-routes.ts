@@ -16,6 +16,8 @@ export class AskedRoutes {
   /** Per vehicle: the latest look around a stop that has met it. */
   private readonly metAt: Int32Array;
   private looks = 0;
+  /** Per stop: how many vehicles can serve it. */
+  private readonly serverCount: Int32Array;
 
   constructor(
     private readonly plan: WorkingPlan,
@@ -24,11 +26,12 @@ export class AskedRoutes {
     /** Vehicles that can serve a stop at all. */
     private readonly servers: readonly Int32Array[],
     /** Nearest stops of each, `reach` a row. */
-    private readonly neighbours: Int32Array,
+    private readonly neighbours: Uint16Array,
     private readonly reach: number,
   ) {
     this.routes = new Int32Array(plan.problem.vehicles.count);
     this.metAt = new Int32Array(plan.problem.vehicles.count);
+    this.serverCount = Int32Array.from(servers, (ofStop) => ofStop.length);
   }
 
   /** Lists the routes to ask for a place for the stop. */
@@ -46,10 +49,8 @@ export class AskedRoutes {
     }
     this.rebuilt = count;
     this.count = count;
-    const servers = this.servers[stop]!;
-    const isByRoom = roomy.count < servers.length;
-    const others = isByRoom ? roomy.members : servers;
-    const otherCount = isByRoom ? roomy.count : servers.length;
+    const otherCount = Math.min(roomy.count, this.serverCount[stop]!);
+    const others = otherCount === roomy.count ? roomy.members : this.servers[stop]!;
     if (otherCount > this.parameters.manyRoutes) {
       this.askSome(stop, least);
       return;

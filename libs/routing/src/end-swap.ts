@@ -24,7 +24,7 @@ export class EndSwap {
     private readonly survey: Survey,
     private readonly offers: Offers,
     /** Nearest stops of each, itself first, `reach` a row. */
-    private readonly neighbours: Int32Array,
+    private readonly neighbours: Uint16Array,
     private readonly reach: number,
   ) {
     this.ours = new Int32Array(plan.slotCount);

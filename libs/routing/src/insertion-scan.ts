@@ -43,20 +43,20 @@ export class InsertionScan {
     const w0 = problem.windowStart[list]!;
     const w1 = problem.windowStart[list + 1]!;
     if (w0 === w1) return;
+    const { menus } = problem;
     const open = this.plan.open[stop]!;
-    if (!problem.menus.isPrepared(stop, open, v)) {
-      if (!this.mayPay(stop, v, open, limit, w0, w1)) return;
+    const isPlain = this.plan.times.isPlain[v] === 1 && w1 === w0 + 1;
+    // Told without the menu's own objects, which lie all over the memory.
+    if (isPlain && menus.isSingle) {
+      if (open === 0) this.scanPlain(stop, v, menus.least(stop, open), menus.ceiling(stop, open), w0, ahead);
+      return;
     }
-    const menu = problem.menus.menu(stop, open, v);
+    if (!menus.isPrepared(stop, open, v) && !this.mayPay(stop, v, open, limit, w0, w1)) return;
+    const menu = menus.menu(stop, open, v);
     if (menu.count === 0) return;
-    const plain =
-      menu.count === 1 &&
-      w1 === w0 + 1 &&
-      problem.vehicles.lunchMinutes[v] === 0 &&
-      problem.vehicles.latestReturn[v] === problem.vehicles.shiftEnd[v];
-    if (this.plan.span !== null && !plain) throw new RangeError('a longest time away wants one option and one window');
-    if (plain) this.scanPlain(stop, v, menu.minutes[0]!, menu.worth[0]!, w0, ahead);
-    else this.scanFull(stop, v, menu, limit, w0, w1, ahead);
+    if (isPlain && menu.count === 1) this.scanPlain(stop, v, menu.minutes[0]!, menu.worth[0]!, w0, ahead);
+    else if (this.plan.span === null) this.scanFull(stop, v, menu, limit, w0, w1, ahead);
+    else throw new RangeError('a longest time away wants one option and one window');
   }
 
   private scanPlain(stop: number, v: number, service: number, worth: number, window: number, ahead: number): void {
@@ -74,7 +74,7 @@ export class InsertionScan {
     const lastStart = Math.min(problem.windowLast[window]!, problem.windowClose[window]! - service);
     const base = v * plan.stride;
     const end = base + plan.length[v]!;
-    const constant = problem.fixedCost[stop * problem.vehicles.count + v]! - worth;
+    const constant = plan.fixedCost(stop, v) - worth;
     let cost1 = Infinity;
     let cost2 = Infinity;
     let at1 = -1;
@@ -136,7 +136,7 @@ export class InsertionScan {
     const reg0 = hasOvertime ? plan.reg0 : late0;
     const reg1 = hasOvertime ? plan.reg1 : late1;
     const rate = vehicles.overtimeCost[v]!;
-    const constant = problem.fixedCost[stop * vehicles.count + v]! - plan.overtime[v]! * rate;
+    const constant = plan.fixedCost(stop, v) - plan.overtime[v]! * rate;
     const { minutes, worth } = menu;
     const most = worth[menu.count - 1]!;
     const lastStart = windowClose[w1 - 1]! - minutes[0]!;
@@ -200,13 +200,13 @@ export class InsertionScan {
   /** Whether the shortest service fits anywhere in the route where the most it can be worth pays for the detour. */
   private mayPay(stop: number, v: number, open: number, limit: number, w0: number, w1: number): boolean {
     const { plan } = this;
-    const { vehicles, stops, menus, fixedCost, places: P } = plan.problem;
+    const { vehicles, stops, menus, places: P } = plan.problem;
     const row = stops.place[stop]! * P;
     const cls = vehicles.costClass[v]!;
     const arcs = plan.costTo[cls]!;
     const costFrom = plan.costFrom[cls]!;
     const saved = plan.overtime[v]! * vehicles.overtimeCost[v]!;
-    const most = menus.ceilingOn(stop, open, v) + saved - fixedCost[stop * vehicles.count + v]!;
+    const most = menus.ceilingOn(stop, open, v) + saved - plan.fixedCost(stop, v);
     const least = menus.least(stop, open);
     const lunch = vehicles.lunchMinutes[v]!;
     const from = vehicles.lunchFrom[v]!;

@@ -16,6 +16,8 @@ export interface Menu {
  * (0 = nothing done yet); taking an option leads to another `open`, giving it back leads home again.
  */
 export interface MenuBook {
+  /** Whether a stop where nothing is done yet has one option, of `least` minutes and worth its `ceiling`, and later none. */
+  readonly isSingle: boolean;
   menu(stop: number, open: number, vehicle: number): Menu;
   /** What is open after a visit with `token` is taken. */
   take(stop: number, open: number, token: number): number;
@@ -44,8 +46,10 @@ export const EMPTY_MENU: Menu = { count: 0, minutes: new Int32Array(0), worth: n
 
 /** The plain case: one visit per stop, fixed minutes, one price for leaving it out. */
 export class SingleOptionMenus implements MenuBook {
+  readonly isSingle = true;
   private readonly menus: Menu[];
   private readonly minutes: Int32Array;
+  private readonly price: Float64Array;
 
   /**
    * @param minutes service minutes, one per stop
@@ -53,11 +57,12 @@ export class SingleOptionMenus implements MenuBook {
    */
   constructor(
     minutes: ArrayLike<number>,
-    private readonly price: ArrayLike<number>,
+    price: ArrayLike<number>,
     /** Prices from here on mean that the stop must be served. */
     private readonly mustFrom = Infinity,
   ) {
     this.minutes = Int32Array.from(minutes);
+    this.price = Float64Array.from(price);
     this.menus = Array.from({ length: minutes.length }, (_, s) => ({
       count: 1,
       minutes: Int32Array.of(minutes[s]!),

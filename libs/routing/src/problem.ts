@@ -1,5 +1,8 @@
 import type { MenuBook } from './menu.js';
 
+/** Row = from, column = to. */
+export type Matrix = Int32Array | Uint16Array;
+
 /** One entry per vehicle (a technician-day). Minutes count from one common instant. */
 export interface Vehicles {
   readonly count: number;
@@ -45,17 +48,17 @@ export interface Stops {
  */
 export interface RoutingProblem {
   readonly places: number;
-  /** Row = from, column = to; may be asymmetric. */
-  readonly minutes: Int32Array;
+  /** May be asymmetric. */
+  readonly minutes: Matrix;
   /** One matrix per cost class. */
-  readonly arcCost: readonly Int32Array[];
+  readonly arcCost: readonly Matrix[];
   readonly vehicles: Vehicles;
   readonly stops: Stops;
   readonly days: number;
   /** One entry per crowd: visits allowed on one day. */
   readonly visitsPerDay: Int32Array;
   /** Row = stop, column = vehicle: which window list applies, −1 = this vehicle cannot serve the stop. */
-  readonly windowList: Int32Array;
+  readonly windowList: Int32Array | Int16Array;
   /** List l holds windows windowStart[l] … windowStart[l + 1] − 1, in order of time, not overlapping. */
   readonly windowStart: Int32Array;
   readonly windowOpen: Int32Array;
@@ -68,21 +71,21 @@ export interface RoutingProblem {
 }
 
 /** @returns the matrix with rows and columns exchanged */
-export function transpose(matrix: Int32Array, size: number): Int32Array {
-  const flipped = new Int32Array(size * size);
+export function transpose(matrix: Matrix, size: number): Matrix {
+  const flipped = matrix.slice();
   for (let i = 0; i < size; i++) for (let j = 0; j < size; j++) flipped[j * size + i] = matrix[i * size + j]!;
   return flipped;
 }
 
 /** Whether every way costs as much as the way back. */
-export function isOwnTranspose(matrix: Int32Array, size: number): boolean {
+export function isOwnTranspose(matrix: Matrix, size: number): boolean {
   for (let i = 0; i < size; i++) {
     for (let j = i + 1; j < size; j++) if (matrix[i * size + j] !== matrix[j * size + i]) return false;
   }
   return true;
 }
 
-const gaps = new WeakMap<Int32Array, number>();
+const gaps = new WeakMap<Matrix, number>();
 /** Places from which on only some of them are looked at as the third. */
 const MANY_PLACES = 250;
 
@@ -104,8 +107,14 @@ export function mostVisits({ stops, vehicles, menus }: RoutingProblem): number {
 
 /** What a minute's drive costs, over all pairs of places; 1 where nothing takes time. */
 export function costPerMinute({ minutes, arcCost }: RoutingProblem): number {
-  const all = minutes.reduce((sum, each) => sum + each, 0);
-  return all > 0 ? arcCost[0]!.reduce((sum, each) => sum + each, 0) / all : 1;
+  const all = sumOf(minutes);
+  return all > 0 ? sumOf(arcCost[0]!) / all : 1;
+}
+
+function sumOf(matrix: Matrix): number {
+  let sum = 0;
+  for (let k = 0; k < matrix.length; k++) sum += matrix[k]!;
+  return sum;
 }
 
 /**
@@ -113,7 +122,7 @@ export function costPerMinute({ minutes, arcCost }: RoutingProblem): number {
  * max over i, k, j of c[i][j] − c[i][k] − c[k][j]; 0 when the triangle inequality holds. Beyond 250 places k runs over
  * 250 of them, evenly spread: the search may then give up a little too early now and then. Remembered by the matrix.
  */
-export function triangleGap(cost: Int32Array, size: number): number {
+export function triangleGap(cost: Matrix, size: number): number {
   const known = gaps.get(cost);
   if (known !== undefined) return known;
   let gap = 0;

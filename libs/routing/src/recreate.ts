@@ -19,6 +19,7 @@ export class GreedyRecreate {
   private readonly kindSeen: Int32Array;
   private round = 0;
   private readonly asked: AskedRoutes;
+  private readonly fewLooks: number;
   /** One row per order: smaller goes first. */
   private readonly keys: Float64Array[];
   private readonly weights: number[];
@@ -30,11 +31,12 @@ export class GreedyRecreate {
     private readonly parameters: SearchParameters,
     private readonly dip: number,
     /** Nearest stops of each, `reach` a row. */
-    neighbours: Int32Array,
+    neighbours: Uint16Array,
     reach: number,
   ) {
     const { stops, vehicles, windowList } = plan.problem;
     this.cache = new InsertionCache(plan, parameters.insertionCache);
+    this.fewLooks = Math.min(FEW_LOOKS, Math.floor(vehicles.count / ROUTES_PER_LOOK));
     this.queue = new Int32Array(stops.count + plan.slotCount);
     this.rank = new Float64Array(stops.count);
     this.kindSeen = new Int32Array(Math.max(0, ...vehicles.kind) + 1);
@@ -111,12 +113,13 @@ export class GreedyRecreate {
     let bestVehicle = -1;
     let bestPosition = 0;
     let bestOption = 0;
-    const { cost, enabled } = cache;
-    if (count > rebuilt) cache.bring(stop, limit);
+    const { cost } = cache;
+    const isKept = cache.enabled && count - rebuilt > this.fewLooks;
+    if (isKept) cache.bring(stop, limit);
     const row = stop * vehicles.count;
     for (let k = 0; k < count; k++) {
       const v = routes[k]!;
-      const isFresh = !enabled || k < rebuilt;
+      const isFresh = !isKept || k < rebuilt;
       if (!isFresh) {
         let known = cost[row + v]!;
         if (Number.isNaN(known)) known = cache.fill(stop, v);
@@ -181,6 +184,9 @@ export class GreedyRecreate {
   }
 }
 
+/** Other routes are looked at anew where they are few: the more routes, the longer a row is to bring up to date. Measured. */
+const ROUTES_PER_LOOK = 16;
+const FEW_LOOKS = 6;
 /** From more vehicles than this on, a stop's length is judged by a few: making the menus of all of them takes long. */
 const MENUS_LOOKED_AT = 60;
 const FEW_MENUS = 4;

@@ -22,7 +22,7 @@ export class StringRuin {
     private readonly parameters: SearchParameters,
     private readonly survey: Survey,
     private readonly offers: Offers,
-    private readonly neighbours: Int32Array,
+    private readonly neighbours: Uint16Array,
     private readonly reach: number,
   ) {}
 

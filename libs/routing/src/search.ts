@@ -1,3 +1,4 @@
+import { compact } from './compact.js';
 import { EndSwap } from './end-swap.js';
 import { type Exchange, fromNumbers, inNumbers, WHOLE } from './exchange.js';
 import { Halves } from './halves.js';
@@ -72,7 +73,8 @@ const TRIALS_PER_ITERATION = 20;
  *
  * The same problem, seed and iteration budget give the same result. Hard constraints hold throughout.
  */
-export function solve(problem: RoutingProblem, options: SolveOptions): RoutingResult {
+export function solve(told: RoutingProblem, options: SolveOptions): RoutingResult {
+  const problem = compact(told);
   const parameters = { ...DEFAULT_PARAMETERS, ...options.parameters };
   const random = new Random(options.seed);
   const plan = new WorkingPlan(problem);

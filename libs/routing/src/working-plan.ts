@@ -1,5 +1,5 @@
 import { copyRoute, copySlot, PlanArrays, type PlanSize } from './plan-arrays.js';
-import type { RoutingProblem } from './problem.js';
+import type { Matrix, RoutingProblem } from './problem.js';
 import { isOwnTranspose, mostVisits, transpose } from './problem.js';
 import { RouteRoom } from './route-room.js';
 import { checkLongest, RouteSpan } from './route-span.js';
@@ -32,10 +32,10 @@ export class WorkingPlan extends PlanArrays {
   /** Bumped whenever a route is committed with a change. */
   readonly version: Int32Array;
 
-  readonly minutesTo: Int32Array;
-  readonly minutesFrom: Int32Array;
-  readonly costTo: readonly Int32Array[];
-  readonly costFrom: readonly Int32Array[];
+  readonly minutesTo: Matrix;
+  readonly minutesFrom: Matrix;
+  readonly costTo: readonly Matrix[];
+  readonly costFrom: readonly Matrix[];
   /** Only where vehicles have a longest time away. */
   readonly span: RouteSpan | null;
   readonly times: RouteTimes;
@@ -58,6 +58,8 @@ export class WorkingPlan extends PlanArrays {
   private readonly stopTouched: Uint8Array;
 
   private readonly kept: PlanArrays;
+  /** Where all are 0 the table is not read: it would only keep others from the processor. */
+  private readonly hasFixedCosts: boolean;
 
   constructor(readonly problem: RoutingProblem) {
     const { stops, vehicles } = problem;
@@ -65,6 +67,7 @@ export class WorkingPlan extends PlanArrays {
     super(size);
     checkLongest(vehicles);
     this.kept = new PlanArrays(size);
+    this.hasFixedCosts = problem.fixedCost.some((cost) => cost !== 0);
     this.stride = size.stride;
     this.slotCount = size.slots;
     const ints = (n: number) => new Int32Array(n);
@@ -131,6 +134,11 @@ export class WorkingPlan extends PlanArrays {
     return -1;
   }
 
+  /** Cost of a visit whatever is done in it. */
+  fixedCost(stop: number, v: number): number {
+    return this.hasFixedCosts ? this.problem.fixedCost[stop * this.problem.vehicles.count + v]! : 0;
+  }
+
   /** Whether crowd limit, capacity and "once per route" let the vehicle take another visit to the stop. */
   admits(stop: number, v: number): boolean {
     if (this.closed[v] === 1) return false;
@@ -151,16 +159,21 @@ export class WorkingPlan extends PlanArrays {
     this.touchRoute(v);
     this.touchStop(stop);
     const open = this.open[stop]!;
-    const menu = menus.menu(stop, open, v);
-    this.minutesOf[slot] = menu.minutes[option]!;
-    this.worthOf[slot] = menu.worth[option]!;
+    if (menus.isSingle) {
+      this.minutesOf[slot] = menus.least(stop, open);
+      this.worthOf[slot] = menus.ceiling(stop, open);
+    } else {
+      const menu = menus.menu(stop, open, v);
+      this.minutesOf[slot] = menu.minutes[option]!;
+      this.worthOf[slot] = menu.worth[option]!;
+    }
     this.tokenOf[slot] = menus.token(stop, open, v, option);
     this.open[stop] = menus.take(stop, open, this.tokenOf[slot]!);
     this.routeOf[slot] = v;
     this.times.noteBegin(slot, v);
     this.crowdDay[stops.crowd[stop]! * days + vehicles.day[v]!]!++;
     const p = v * this.stride + position;
-    this.cost += this.problem.fixedCost[stop * vehicles.count + v]! - this.worthOf[slot]! - this.arcAt[p]!;
+    this.cost += this.fixedCost(stop, v) - this.worthOf[slot]! - this.arcAt[p]!;
     this.shift(v, p + 1, v * this.stride + this.length[v]! + 1, 1);
     this.slotAt[p + 1] = slot;
     this.placeAt[p + 1] = stops.place[stop]!;
@@ -182,7 +195,7 @@ export class WorkingPlan extends PlanArrays {
       const stop = this.stopOf[slot]!;
       this.touchStop(stop);
       this.open[stop] = menus.giveBack(stop, this.open[stop]!, this.tokenOf[slot]!);
-      this.cost += this.worthOf[slot]! - this.problem.fixedCost[stop * vehicles.count + v]!;
+      this.cost += this.worthOf[slot]! - this.fixedCost(stop, v);
       this.routeOf[slot] = -1;
       this.crowdDay[stops.crowd[stop]! * days + vehicles.day[v]!]!--;
       this.load[v]! -= stops.load[stop]!;
@@ -349,13 +362,13 @@ export class WorkingPlan extends PlanArrays {
   routeCost(v: number): number {
     const n = this.length[v]!;
     if (n === 0) return 0;
-    const { vehicles, fixedCost } = this.problem;
+    const { vehicles } = this.problem;
     const base = v * this.stride;
     let cost = this.overtime[v]! * vehicles.overtimeCost[v]!;
     for (let p = base; p <= base + n; p++) cost += this.arcAt[p]!;
     for (let p = base + 1; p <= base + n; p++) {
       const slot = this.slotAt[p]!;
-      cost += fixedCost[this.stopOf[slot]! * vehicles.count + v]! - this.worthOf[slot]!;
+      cost += this.fixedCost(this.stopOf[slot]!, v) - this.worthOf[slot]!;
     }
     return cost;
   }
@@ -401,7 +414,7 @@ export class WorkingPlan extends PlanArrays {
         this.load[v]! += stops.load[stop]!;
         this.slotAt[base + k + 1] = slot;
         this.placeAt[base + k + 1] = stops.place[stop]!;
-        this.cost += this.problem.fixedCost[stop * vehicles.count + v]! - worth;
+        this.cost += this.fixedCost(stop, v) - worth;
       });
       this.length[v] = visits.length;
       this.layOut(v);
@@ -423,6 +436,6 @@ function sizeOf(problem: RoutingProblem): PlanSize {
 }
 
 /** The transposed matrix; a symmetric one is its own, and one copy of it stays closer to the processor than two. */
-function turned(matrix: Int32Array, n: number): Int32Array {
+function turned(matrix: Matrix, n: number): Matrix {
   return isOwnTranspose(matrix, n) ? matrix : transpose(matrix, n);
 }

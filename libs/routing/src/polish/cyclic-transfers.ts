@@ -37,7 +37,7 @@ export class CyclicTransfers {
     private readonly plan: WorkingPlan,
     private readonly survey: Survey,
     /** Nearest stops of each, itself first, `reach` a row. */
-    neighbours: Int32Array,
+    neighbours: Uint16Array,
     reach: number,
   ) {
     this.scan = new InsertionScan(plan);

@@ -40,7 +40,7 @@ export class TransferGraph {
     private readonly scan: InsertionScan,
     private readonly survey: Survey,
     /** Nearest stops of each, itself first, `reach` a row. */
-    private readonly neighbours: Int32Array,
+    private readonly neighbours: Uint16Array,
     private readonly reach: number,
   ) {
     const { slotCount } = plan;

@@ -20,6 +20,7 @@ export interface RandomProblemSettings {
 
 /** Menus of several options for every stop, the same on every vehicle, one visit per stop. */
 class FixedMenus implements MenuBook {
+  readonly isSingle = false;
   constructor(private readonly menus: Menu[]) {}
   menu(stop: number, open: number): Menu {
     return open === 0 ? this.menus[stop]! : { count: 0, minutes: new Int32Array(0), worth: new Float64Array(0) };
