@@ -77,10 +77,11 @@ export async function createApi(context: ApiContext): Promise<NestFastifyApplica
     done(null, body),
   );
   streamSnapshots(fastify);
-  const document = openApiDocument(app);
-  const page = readablePage(document);
-  fastify.get('/openapi.json', (_request, reply) => reply.send(document));
-  fastify.get('/docs', (_request, reply) => reply.type('text/html; charset=utf-8').send(page));
+  // Made when first asked for: a service that starts anew should soon answer.
+  const document = once(() => openApiDocument(app));
+  const page = once(() => readablePage(document()));
+  fastify.get('/openapi.json', (_request, reply) => reply.send(document()));
+  fastify.get('/docs', (_request, reply) => reply.type('text/html; charset=utf-8').send(page()));
   await serveWebApp(fastify);
   await app.init();
   await fastify.ready();
@@ -97,4 +98,13 @@ function pointerOf(path: readonly (PropertyKey | { readonly key: PropertyKey })[
           .replace(/\//g, '~1')}`,
     )
     .join('');
+}
+
+/** Makes it at the first call, and answers with the same from then on. */
+function once<T extends object | string>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
 }
