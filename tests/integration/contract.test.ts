@@ -116,6 +116,9 @@ async function requestOf(random: Random, operations: readonly Operation[]): Prom
   return { caller, operation, path: path + (query.length > 0 ? `?${query.join('&')}` : ''), body, headers };
 }
 
+/** One object: shapes are compiled once each. */
+const PROBLEM: Schema = { $ref: '#/components/schemas/Problem' };
+
 const toText = (text: string) => text.replace(/[\ud800-\udfff]/g, '').slice(0, 2000) || '-';
 
 /** Values that exist, so that a request gets past the first door. */
@@ -151,7 +154,7 @@ async function faultOf(
   if (status >= 400) {
     if (!/application\/problem\+json/.test(answer.headers.get('content-type') ?? ''))
       return `status ${status} without a problem document`;
-    return contract.faultOf({ $ref: '#/components/schemas/Problem' }, answer.body);
+    return contract.faultOf(PROBLEM, answer.body);
   }
   if (status < 300) reached.add(operation);
   const shape = operation.answers.get(String(status));
