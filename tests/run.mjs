@@ -15,9 +15,14 @@ const say = (line) => process.stdout.write(`${line}\n`);
 
 let passed = 0;
 let failed = 0;
+// Beside the tests, which wait for other things now and then.
+const checks = step('lint and format', [
+  'node_modules/@biomejs/biome/bin/biome',
+  'check',
+  '.',
+  '--reporter=summary',
+]).then(() => step('types of the tests', ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.tests.json']));
 try {
-  step('lint and format', ['node_modules/@biomejs/biome/bin/biome', 'check', '.', '--reporter=summary']);
-  step('types of the tests', ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.tests.json']);
   const postgres = await findPostgres();
   const redis = await findRedis();
   await jest({ ...postgres, ...redis, ...findBrowser() });
@@ -25,20 +30,29 @@ try {
   failed += 1;
   say(error instanceof Error ? error.message : String(error));
 } finally {
+  await checks;
   for (const end of endings.reverse()) await end();
   rmSync(folder, { recursive: true, force: true });
 }
 say(`${passed} passed, ${failed} failed`);
 process.exit(failed === 0 ? 0 : 1);
 
+/** Runs a program that says nothing but what is wrong; it counts as one test. */
 function step(name, args) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8' });
-  if (status === 0) {
-    passed += 1;
-    return;
-  }
-  failed += 1;
-  say(`${name}: failed\n${stdout}${stderr}`);
+  return new Promise((done) => {
+    const child = spawn(process.execPath, args, { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] });
+    let said = '';
+    for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text) => (said += text));
+    child.on('error', (error) => (said += error.message));
+    child.on('close', (status) => {
+      if (status === 0) passed += 1;
+      else {
+        failed += 1;
+        say(`${name}: failed\n${said}`);
+      }
+      done();
+    });
+  });
 }
 
 /** The server named by DATABASE_URL, else the PostgreSQL that comes from npm. One migrated template for all files. */

@@ -2,8 +2,8 @@ import type { Matrix, RoutingProblem } from './problem.js';
 
 /**
  * The same problem in less memory, with places that lie near each other numbered one after the other. A search looks up
- * drives all over the tables; where these do not fit into the processor's nearest caches, it waits for them for most of
- * its time. Plans come out the same.
+ * drives all over the tables, and waits for them where these do not fit into the processor's nearest caches. Plans come out
+ * the same, but beyond 250 places, of which `triangleGap` then samples others.
  */
 export function compact(problem: RoutingProblem): RoutingProblem {
   const { vehicles, stops } = problem;
