@@ -64,19 +64,21 @@ export class AskedRoutes {
   private askSome(stop: number, least: number): void {
     const { plan, routes, random, neighbours, reach, metAt } = this;
     const { nearRoutes, drawnRoutes } = this.parameters;
-    const { routeOf, firstSlot } = plan;
+    const { routeOf, firstSlot, routeTouched } = plan;
     const { vehicles, windowList } = plan.problem;
     const row = stop * vehicles.count;
     const servers = this.servers[stop]!;
     const look = ++this.looks;
     const enough = this.rebuilt + nearRoutes;
     const end = stop * reach + Math.min(reach, LOOKED_AT);
-    for (let k = stop * reach; k < end && this.count < enough; k++) {
+    let unmet = plan.untouchedCount;
+    for (let k = stop * reach; k < end && unmet > 0 && this.count < enough; k++) {
       const near = neighbours[k]!;
       for (let x = firstSlot[near]!; x < firstSlot[near + 1]!; x++) {
         const v = routeOf[x]!;
-        if (v < 0 || metAt[v] === look) continue;
+        if (v < 0 || metAt[v] === look || routeTouched[v] === 1) continue;
         metAt[v] = look;
+        unmet--;
         if (windowList[row + v]! >= 0 && this.isWorthIt(v, least)) routes[this.count++] = v;
       }
     }
