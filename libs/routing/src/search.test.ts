@@ -29,6 +29,13 @@ describe('solve', () => {
     }
   });
 
+  it('gives the same plan however the places are numbered', () => {
+    for (const extra of [{}, { asymmetric: true }, crowded]) {
+      const problem = week(5, extra);
+      expect(run(backwards(problem), 500)).toEqual(run(problem, 500));
+    }
+  });
+
   it('gives minutes a price where days are full, but not where there is lunch', () => {
     const differs = (extra: object) => {
       const problem = week(2, extra);
@@ -138,3 +145,17 @@ describe('solve', () => {
     expect(run(problem, 300)).toMatchObject({ cost: 0, unassigned: [] });
   });
 });
+
+/** The same problem with its places numbered from the last to the first. */
+function backwards(problem: ReturnType<typeof week>): ReturnType<typeof week> {
+  const { places, vehicles, stops } = problem;
+  const turn = (each: Int32Array) => each.map((place) => places - 1 - place);
+  return {
+    ...problem,
+    // Of a matrix read from its end, rows and columns both run backwards.
+    minutes: problem.minutes.slice().reverse(),
+    arcCost: problem.arcCost.map((matrix) => matrix.slice().reverse()),
+    vehicles: { ...vehicles, startPlace: turn(vehicles.startPlace), endPlace: turn(vehicles.endPlace) },
+    stops: { ...stops, place: turn(stops.place) },
+  };
+}
