@@ -1,7 +1,6 @@
 import { type ChargeDocument, writeUbl } from '@deckround/billing';
 import { StreamableFile } from '@nestjs/common';
 import type { DocumentRow } from './document-view.js';
-import { writePdf } from './write-pdf.js';
 
 export function ublFile(row: DocumentRow): StreamableFile {
   const document = row.document as unknown as ChargeDocument;
@@ -13,6 +12,7 @@ export function ublFile(row: DocumentRow): StreamableFile {
 
 export async function pdfFile(row: DocumentRow): Promise<StreamableFile> {
   const document = row.document as unknown as ChargeDocument;
+  const { writePdf } = await import('./write-pdf.js');
   return new StreamableFile(await writePdf(document), {
     type: 'application/pdf',
     disposition: `inline; filename="${document.kind}-${document.number ?? 'draft'}.pdf"`,

@@ -34,7 +34,6 @@ import { Once } from '../http/once.js';
 import { afterCursor, readCursor, toPage } from '../http/paging.js';
 import { publicAddress } from '../http/public-address.js';
 import { CLOCK, CONFIG, STORE } from '../http/tokens.js';
-import { drawLabelSheet } from './draw-sheet.js';
 import { keptId, newLabelId } from './label-id.js';
 import { machineName } from './machine-name.js';
 
@@ -164,6 +163,7 @@ export class MachineLabelsController {
       serial: machine.serial,
     }));
     const day = labels.map((label) => label.madeAt).sort((a, b) => b.getTime() - a.getTime())[0]!;
+    const { drawLabelSheet } = await import('./draw-sheet.js');
     return new StreamableFile(await drawLabelSheet(printed, { name: shop.name, day }, options), {
       type: 'application/pdf',
       disposition: `inline; filename="labels-${site.code.replaceAll('/', '-')}.pdf"`,

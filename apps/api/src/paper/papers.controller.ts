@@ -13,9 +13,7 @@ import { chooseDay, loadDay } from '../field-day/load-day.js';
 import { publicAddress } from '../http/public-address.js';
 import { CLOCK, CONFIG, STORE } from '../http/tokens.js';
 import type { Day } from './day-of-paper.js';
-import { drawLoadLists } from './load-list.js';
 import { paperWords } from './paper-words.js';
-import { drawVisitSheet } from './visit-sheet.js';
 
 const Printed = (description: string) =>
   applyDecorators(
@@ -52,6 +50,7 @@ export class PapersController {
     });
     if (loaded.length === 0)
       throw new DomainError('plan-not-ready', 'No visit is planned in these days: plan the week, then print.');
+    const { drawLoadLists } = await import('./load-list.js');
     return pdfNamed(
       `load-lists-${weekOf}.pdf`,
       await drawLoadLists(loaded, addressOf(this.config, request), paperWords(language)),
@@ -72,6 +71,7 @@ export class PapersController {
       const { date } = await chooseDay(tx, technicianId, today, query.date);
       return loadDay(tx, technicianId, date);
     });
+    const { drawLoadLists } = await import('./load-list.js');
     return pdfNamed(
       `load-list-${day.date}.pdf`,
       await drawLoadLists([day], addressOf(this.config, request), paperWords(query.language)),
@@ -94,6 +94,7 @@ export class PapersController {
     });
     const visit = day.visits.find((each) => each.id === id)!;
     const address = `${addressOf(this.config, request)(day)}/${id}`;
+    const { drawVisitSheet } = await import('./visit-sheet.js');
     return pdfNamed(`visit-${day.date}.pdf`, await drawVisitSheet(day, visit, address, paperWords(language)));
   }
 }

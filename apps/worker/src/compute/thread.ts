@@ -1,42 +1,46 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import { deriveLives, learnItems, machineRecords } from '@deckround/learning';
-import { loadChoiceSolver } from '@deckround/partition';
-import { planWeek, searchBeside } from '@deckround/planning';
-import { meetingEvery, sharedExchange } from '@deckround/routing';
-import { backtest } from '@deckround/usage';
-import { computeForecast } from './compute-forecast.js';
-import { meetBeside, plannedIterations } from './meet-beside.js';
 import type { ComputeMessage, ComputeTask } from './messages.js';
+
+// Every task begins with a new thread: it loads what that task needs, and no more.
 
 /** Between two words on how a search is getting on, milliseconds. */
 const TELL_EVERY = 200;
 
-const task = workerData as ComputeTask;
-const send = (message: ComputeMessage) => parentPort!.postMessage(message);
+type TaskOf<Kind extends ComputeTask['kind']> = Extract<ComputeTask, { kind: Kind }>;
 
-if (task.kind === 'forecast') {
-  send({ kind: 'forecast-done', result: computeForecast(task.snapshot) });
-} else if (task.kind === 'backtest') {
-  send({ kind: 'backtest-done', rows: backtest(task.snapshot, task.options) });
-} else if (task.kind === 'lives') {
-  const { register, asOf, history } = task;
-  send({
-    kind: 'lives-done',
-    result: { lives: deriveLives(register, asOf, history), records: machineRecords(register, asOf, history.retired) },
-  });
-} else if (task.kind === 'learn') {
-  const lives = deriveLives(task.register, task.asOf, task.history);
-  send({ kind: 'learn-done', result: learnItems(task.register, lives) });
-} else if (task.kind === 'search-beside') {
-  const iterations = plannedIterations(task.beside);
-  const flag = new Int32Array(task.cancelFlag);
-  searchBeside(task.snapshot, {
-    seed: task.seed,
-    iterations,
-    exchange: sharedExchange(task.beside.meeting, 1, meetingEvery(iterations)),
-    shouldCancel: () => Atomics.load(flag, 0) !== 0,
-  });
-} else {
+const send = (message: ComputeMessage) => parentPort!.postMessage(message);
+const task = workerData as ComputeTask;
+if (task.kind === 'forecast') await forecast(task);
+else if (task.kind === 'backtest') await holdAgainstReadings(task);
+else if (task.kind === 'lives') await lives(task);
+else if (task.kind === 'learn') await learn(task);
+else if (task.kind === 'plan') await plan(task);
+else await searchBesideAnother(task);
+
+async function forecast({ snapshot }: TaskOf<'forecast'>): Promise<void> {
+  const { computeForecast } = await import('./compute-forecast.js');
+  send({ kind: 'forecast-done', result: computeForecast(snapshot) });
+}
+
+async function holdAgainstReadings({ snapshot, options }: TaskOf<'backtest'>): Promise<void> {
+  const { backtest } = await import('@deckround/usage');
+  send({ kind: 'backtest-done', rows: backtest(snapshot, options) });
+}
+
+async function lives({ register, asOf, history }: TaskOf<'lives'>): Promise<void> {
+  const { deriveLives, machineRecords } = await import('@deckround/learning');
+  const records = machineRecords(register, asOf, history.retired);
+  send({ kind: 'lives-done', result: { lives: deriveLives(register, asOf, history), records } });
+}
+
+async function learn({ register, asOf, history }: TaskOf<'learn'>): Promise<void> {
+  const { deriveLives, learnItems } = await import('@deckround/learning');
+  send({ kind: 'learn-done', result: learnItems(register, deriveLives(register, asOf, history)) });
+}
+
+async function plan(task: TaskOf<'plan'>): Promise<void> {
+  const [{ planWeek }, { meetBeside }] = await Promise.all([import('@deckround/planning'), import('./meet-beside.js')]);
+  const choice = task.combine ? await (await import('@deckround/partition')).loadChoiceSolver() : null;
   const flag = new Int32Array(task.cancelFlag);
   let toldAt = Number.NEGATIVE_INFINITY;
   const plan = planWeek(task.snapshot, {
@@ -47,7 +51,7 @@ if (task.kind === 'forecast') {
         ? { iterations: task.iterations }
         : { seconds: task.seconds ?? 10, now: () => performance.now() },
     shouldCancel: () => Atomics.load(flag, 0) !== 0,
-    ...(task.combine && { choice: await loadChoiceSolver() }),
+    ...(choice && { choice }),
     ...(task.beside && { beside: meetBeside(task.beside) }),
     onProgress: (progress) => {
       if (performance.now() < toldAt + TELL_EVERY) return;
@@ -58,4 +62,20 @@ if (task.kind === 'forecast') {
     },
   });
   send({ kind: 'plan-done', plan });
+}
+
+async function searchBesideAnother(task: TaskOf<'search-beside'>): Promise<void> {
+  const [{ searchBeside }, { meetingEvery, sharedExchange }, { plannedIterations }] = await Promise.all([
+    import('@deckround/planning'),
+    import('@deckround/routing'),
+    import('./meet-beside.js'),
+  ]);
+  const iterations = plannedIterations(task.beside);
+  const flag = new Int32Array(task.cancelFlag);
+  searchBeside(task.snapshot, {
+    seed: task.seed,
+    iterations,
+    exchange: sharedExchange(task.beside.meeting, 1, meetingEvery(iterations)),
+    shouldCancel: () => Atomics.load(flag, 0) !== 0,
+  });
 }
