@@ -1,6 +1,6 @@
 import { createHash, randomUUID } from 'node:crypto';
 import type { Register } from '@deckround/register';
-import { insertReadings, Prisma, type Tx } from '@deckround/store';
+import { insertCompletions, insertReadings, Prisma, type Tx } from '@deckround/store';
 import { type ImportCount, newCount } from './import-counts.js';
 import { dateColumn } from './local-time.js';
 import { revisitReadings, type SetAsideResult } from './set-aside.js';
@@ -308,20 +308,23 @@ async function writeCompletions(
   const slotIds = new Map(
     (await tx.componentSlot.findMany()).map((slot) => [`${slot.machineId}|${slot.name}`, slot.id]),
   );
-  return addMissing(
-    tx.completion,
+  const count = newCount(register.completions.length);
+  count.added = await insertCompletions(
+    tx,
+    shopId,
     register.completions.map((each) => {
       const machineId = machineIds.get(each.machineId)!;
       return {
-        shopId,
         machineId,
         itemCode: each.code,
         slotId: each.slot === null ? null : slotIds.get(`${machineId}|${each.slot}`)!,
-        doneOn: dateColumn(each.doneOn),
+        doneOn: each.doneOn,
         meterHours: each.meterHours,
         outcome: each.outcome,
         partId: each.part === null ? null : partIds.get(each.part)!,
       };
     }),
   );
+  count.unchanged = count.read - count.added;
+  return count;
 }

@@ -19,15 +19,17 @@ export interface ReadingRow extends NewReading {
 /** Readings by the tens of thousands go in and out in one statement, on the clock of their site. */
 export async function insertReadings(tx: Tx, shopId: string, readings: readonly NewReading[]): Promise<number> {
   return tx.$executeRaw`
+    with clock as materialized ( -- one look-up per machine: joined to the readings, sites would be gone through anew each time
+      select machine.id, site.time_zone from machine join site on site.id = machine.site_id
+    )
     insert into reading (shop_id, machine_id, read_at, hours, source)
-    select ${shopId}::uuid, new.machine_id, new.read_at at time zone site.time_zone, new.hours, new.source
+    select ${shopId}::uuid, new.machine_id, new.read_at at time zone clock.time_zone, new.hours, new.source
     from unnest(
       ${readings.map((each) => each.machineId)}::uuid[],
       ${readings.map((each) => each.readAt)}::timestamp[],
       ${readings.map((each) => each.hours)}::numeric[],
       ${readings.map((each) => each.source)}::text[]
-    ) as new (machine_id, read_at, hours, source)
-    join machine on machine.id = new.machine_id join site on site.id = machine.site_id
+    ) as new (machine_id, read_at, hours, source) join clock on clock.id = new.machine_id
     on conflict do nothing`;
 }
 
