@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { hostname } from 'node:os';
 import { BullQueue, InProcessJobs, type JobQueue } from '@deckround/jobs';
-import { type Clock, type Config, createLogger, type Logger, systemClock } from '@deckround/platform';
+import { type Clock, type Config, createLogger, type Logger, portTaken, systemClock } from '@deckround/platform';
 import { type Database, openDatabase, Store } from '@deckround/store';
 import { createProcessors, startDeliveries, startSweep } from '@deckround/worker';
 import { createApi } from './create-api.js';
@@ -38,8 +38,6 @@ export async function startService(
           logger.error('job.failed', { name, runId }, error),
         )
       : new BullQueue({ redisUrl: config.REDIS_URL, prefix: config.QUEUE_PREFIX });
-  const stopSweep = inProcess ? startSweep({ ...context, queue }) : async () => {};
-  const stopDeliveries = inProcess ? startDeliveries({ ...context, queue }) : async () => {};
   const limiter =
     config.REDIS_URL === undefined
       ? new MemoryRateLimiter()
@@ -48,17 +46,14 @@ export async function startService(
   try {
     await app.listen(config.PORT, config.HOST);
   } catch (error) {
-    await stopSweep();
-    await stopDeliveries();
     await Promise.allSettled([app.close(), queue.close(), limiter.close(), store.close()]);
     if (!options.database) await database.stop();
-    if ((error as NodeJS.ErrnoException).code === 'EADDRINUSE') {
-      throw new Error(
-        `Port ${config.PORT} on ${config.HOST} is taken: stop what listens there, or set PORT to another number.`,
-      );
-    }
+    if ((error as NodeJS.ErrnoException).code === 'EADDRINUSE') throw portTaken(config.PORT, config.HOST);
     throw error;
   }
+  // Only now: work begun before would be cut off where the port is taken.
+  const stopSweep = inProcess ? startSweep({ ...context, queue }) : async () => {};
+  const stopDeliveries = inProcess ? startDeliveries({ ...context, queue }) : async () => {};
   const address = (await app.getUrl()).replace('[::1]', 'localhost');
   logger.info('api.ready', { address, database: database.kind, inProcess });
   return {

@@ -3,7 +3,7 @@ import { join, resolve } from 'node:path';
 import type { Service } from '@deckround/api';
 import { createDemo, DEMO_TODAY, DEMO_WEEK, type Demo } from '@deckround/demo';
 import { PlanningSnapshot, WeekPlan } from '@deckround/planning';
-import { createLogger, isAlive, parseConfig } from '@deckround/platform';
+import { createLogger, isAlive, parseConfig, requireFreePort } from '@deckround/platform';
 import { dateColumn, loadRegister } from '@deckround/register-store';
 import { type Database, openDatabase, Store } from '@deckround/store';
 import type { Command } from 'commander';
@@ -40,6 +40,11 @@ async function runDemo(options: Options): Promise<void> {
   const steps = new Steps(process.stdout);
   const ending = new Ending();
   const hold = holdFolder(folder);
+  // Before work of minutes that nobody could look at.
+  await requireFreePort(config.PORT, config.HOST).catch((error: Error) => {
+    hold.release();
+    throw error;
+  });
   let database: Database | undefined;
   let service: Service | undefined;
   try {
