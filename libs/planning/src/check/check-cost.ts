@@ -1,13 +1,12 @@
 import type { PlanningItem } from '../snapshot.js';
 import type { CostParts, WeekPlan } from '../week-plan.js';
-import { instantToMinutes, localToMinutes } from './local-time.js';
 import type { Report } from './plan-fault.js';
+import { overtimeMinutes, roundCost, stopsOf } from './route-cost.js';
 import type { SnapshotLookup } from './snapshot-lookup.js';
 
 /** Every part of the cost to the cent, the price of everything left out, and the timing cost of every item. */
 export function checkCost(lookup: SnapshotLookup, plan: WeekPlan, report: Report): void {
   const { snapshot } = lookup;
-  const visits = new Map(plan.visits.map((visit) => [visit.id, visit]));
   const cost: Omit<CostParts, 'total'> = {
     travel: 0,
     labour: 0,
@@ -21,37 +20,15 @@ export function checkCost(lookup: SnapshotLookup, plan: WeekPlan, report: Report
   };
   for (const route of plan.routes) {
     const technician = lookup.technicians.get(route.technicianId)!;
-    const stops = route.visitIds.map((id) => visits.get(id)!);
-    const begins = technician.shifts.find(({ date }) => date === route.date)?.underWay?.siteId ?? null;
-    const from = begins === null ? `base ${technician.id}` : `site ${begins}`;
-    const path = [from, ...stops.map((visit) => `site ${visit.siteId}`), `base ${technician.id}`];
-    let minutes = 0;
-    for (let leg = 1; leg < path.length; leg++) {
-      const drive = lookup.drive(path[leg - 1]!, path[leg]!);
-      cost.travel += drive.cents;
-      minutes += drive.minutes;
+    const stops = stopsOf(plan, route);
+    const round = roundCost(lookup, route, stops);
+    for (const part of Object.keys(round) as (keyof typeof round)[]) cost[part] += round[part];
+    for (const planned of stops.flatMap((visit) => visit.items)) {
+      const timing = lookup.timing(planned.itemId, route.date);
+      if (planned.timingCents !== timing) report('cost', `item ${planned.itemId}: timing cost is ${timing} cents`);
     }
-    for (const visit of stops) {
-      const site = lookup.sites.get(visit.siteId)!;
-      const { start, end } = lookup.span(visit);
-      minutes += end - start;
-      cost.visitFees += site.visitFeeCents;
-      if (site.preferredTechnicianId !== null && site.preferredTechnicianId !== technician.id) {
-        cost.preference += site.preferenceCents;
-      }
-      const day = Math.round((Date.parse(visit.date) - Date.parse(snapshot.firstDate)) / 86_400_000);
-      for (const planned of visit.items) {
-        const timing = lookup.items.get(planned.itemId)!.timingCostCents[day]!;
-        cost.timing += timing;
-        if (planned.timingCents !== timing) report('cost', `item ${planned.itemId}: timing cost is ${timing} cents`);
-      }
-    }
-    cost.labour += Math.round((minutes * technician.wageCentsPerHour) / 60);
-    const shift = technician.shifts.find((candidate) => candidate.date === route.date);
-    if (!shift) continue;
-    const late = instantToMinutes(route.returnAt) - localToMinutes(technician.zone, route.date, shift.end);
     const premium = Math.max(0, technician.overtimeCentsPerHour - technician.wageCentsPerHour);
-    if (late > 0) cost.overtime += Math.round((late * premium) / 60);
+    cost.overtime += Math.round((overtimeMinutes(lookup, route) * premium) / 60);
   }
   const left = new Map(plan.leftOut.map((row) => [row.itemId, row]));
   for (const item of snapshot.items) {

@@ -272,6 +272,14 @@ const breakages: [string, PlanFaultCode, (plan: WeekPlan, snapshot: PlanningSnap
       for (const part of snapshot.parts) Object.assign(part, { onHand: 0, arrivals: [] });
     },
   ],
+  [
+    'a visit whose own share is wrong by a cent',
+    'cost',
+    (plan) => {
+      const regular = plan.routes.find((route) => route.overtimeMinutes === 0)!;
+      plan.visits.find((visit) => visit.id === regular.visitIds[0])!.marginalCents += 1;
+    },
+  ],
   ...(
     ['total', 'travel', 'labour', 'overtime', 'visitFees', 'preference', 'timing', 'deferral', 'disruption'] as const
   ).map((part): [string, PlanFaultCode, (plan: WeekPlan) => void] => [

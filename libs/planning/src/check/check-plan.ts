@@ -4,6 +4,7 @@ import type { WeekPlan } from '../week-plan.js';
 import { checkCost } from './check-cost.js';
 import { checkItems } from './check-items.js';
 import { checkLoad } from './check-load.js';
+import { checkMarginals } from './check-marginals.js';
 import { checkPromises } from './check-promises.js';
 import { checkRoutes } from './check-routes.js';
 import { checkVisits } from './check-visits.js';
@@ -12,9 +13,9 @@ import { SnapshotLookup } from './snapshot-lookup.js';
 
 /**
  * Checks a plan against its snapshot: structure, every item once, skills, parts, minutes, access, shifts, lunch,
- * drives, machines down, promises, load lists, and every cost part to the cent.
+ * drives, machines down, promises, load lists, every cost part to the cent, and what each visit adds to it.
  * Shares no code with the planner; only the travel matrix is the same, since it is input.
- * Does not check reasons, `waitingCents` and `marginalCents`.
+ * Does not check reasons and `waitingCents`, nor `marginalCents` of days with overtime.
  *
  * @returns nothing wrong = an empty list
  */
@@ -29,5 +30,6 @@ export function checkPlan(snapshot: PlanningSnapshot, plan: WeekPlan): PlanFault
   checkPromises(lookup, plan, report);
   checkLoad(lookup, plan, report);
   checkCost(lookup, plan, report);
+  checkMarginals(lookup, plan, report);
   return faults;
 }

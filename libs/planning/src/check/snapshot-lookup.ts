@@ -101,6 +101,12 @@ export class SnapshotLookup {
     return minutes;
   }
 
+  /** Cents that doing an item on a day costs for its being early or late. */
+  timing(itemId: string, date: string): number {
+    const day = Math.round((Date.parse(date) - Date.parse(this.snapshot.firstDate)) / 86_400_000);
+    return this.items.get(itemId)!.timingCostCents[day]!;
+  }
+
   /** Slot of a promise for the start of work, in minutes since 1970. */
   slot(promise: PlanningPromise): { from: number; to: number } {
     const { zone } = this.sites.get(promise.siteId)!;
