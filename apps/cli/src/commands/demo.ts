@@ -40,7 +40,7 @@ async function runDemo(options: Options): Promise<void> {
   const steps = new Steps(process.stdout);
   const ending = new Ending();
   const hold = holdFolder(folder);
-  // Before work of minutes that nobody could look at.
+  // Before a shop is made that nobody could look at.
   await requireFreePort(config.PORT, config.HOST).catch((error: Error) => {
     hold.release();
     throw error;
