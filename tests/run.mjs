@@ -4,7 +4,8 @@ import { chmodSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { createDatabase, dropDatabase, freePort, migrate, startEmbeddedPostgres } from '@deckround/store';
+import { freePort } from '@deckround/platform';
+import { createDatabase, dropDatabase, migrate, startEmbeddedPostgres } from '@deckround/store';
 import { Redis } from 'ioredis';
 
 const root = fileURLToPath(new URL('..', import.meta.url));

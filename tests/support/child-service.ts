@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { freePort } from '@deckround/store';
+import { freePort } from '@deckround/platform';
 import { until } from './api-client.js';
 
 const PROGRAM = {

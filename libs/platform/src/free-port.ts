@@ -1,5 +1,17 @@
 import { createServer } from 'node:net';
 
+/** A port of this machine that nobody listens on now. */
+export function freePort(): Promise<number> {
+  return new Promise((done, failed) => {
+    const probe = createServer();
+    probe.on('error', failed);
+    probe.listen(0, '127.0.0.1', () => {
+      const { port } = probe.address() as { port: number };
+      probe.close(() => done(port));
+    });
+  });
+}
+
 /** What to say when something else listens there. */
 export function portTaken(port: number, host: string): Error {
   return new Error(`Port ${port} on ${host} is taken: stop what listens there, or set PORT to another number.`);

@@ -11,11 +11,10 @@ import {
   symlinkSync,
   writeFileSync,
 } from 'node:fs';
-import { createServer } from 'node:net';
 import { tmpdir, userInfo } from 'node:os';
 import { basename, dirname, join, relative, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
-import { isAlive } from '@deckround/platform';
+import { freePort, isAlive } from '@deckround/platform';
 import pg from 'pg';
 
 /** A PostgreSQL server of our own, as a child process on the loopback address, with its data in one folder. */
@@ -254,15 +253,4 @@ async function stopProcess(pid: number): Promise<void> {
   if (!isAlive(pid)) return;
   process.kill(pid, 'SIGINT'); // PostgreSQL's "fast" shutdown: sessions end, everything is written
   for (let tries = 0; tries < 600 && isAlive(pid); tries += 1) await sleep(50);
-}
-
-export function freePort(): Promise<number> {
-  return new Promise((done, failed) => {
-    const probe = createServer();
-    probe.on('error', failed);
-    probe.listen(0, '127.0.0.1', () => {
-      const { port } = probe.address() as { port: number };
-      probe.close(() => done(port));
-    });
-  });
 }
