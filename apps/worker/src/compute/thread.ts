@@ -43,7 +43,7 @@ async function plan(task: TaskOf<'plan'>): Promise<void> {
   const choice = task.combine ? await (await import('@deckround/partition')).loadChoiceSolver() : null;
   const flag = new Int32Array(task.cancelFlag);
   let toldAt = Number.NEGATIVE_INFINITY;
-  const plan = planWeek(task.snapshot, {
+  const week = planWeek(task.snapshot, {
     snapshotHash: task.snapshotHash,
     seed: task.seed,
     stop:
@@ -61,7 +61,7 @@ async function plan(task: TaskOf<'plan'>): Promise<void> {
       toldAt = performance.now();
     },
   });
-  send({ kind: 'plan-done', plan });
+  send({ kind: 'plan-done', plan: week });
 }
 
 async function searchBesideAnother(task: TaskOf<'search-beside'>): Promise<void> {

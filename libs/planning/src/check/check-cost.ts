@@ -7,6 +7,7 @@ import type { SnapshotLookup } from './snapshot-lookup.js';
 /** Every part of the cost to the cent, the price of everything left out, and the timing cost of every item. */
 export function checkCost(lookup: SnapshotLookup, plan: WeekPlan, report: Report): void {
   const { snapshot } = lookup;
+  const visits = new Map(plan.visits.map((visit) => [visit.id, visit]));
   const cost: Omit<CostParts, 'total'> = {
     travel: 0,
     labour: 0,
@@ -20,7 +21,7 @@ export function checkCost(lookup: SnapshotLookup, plan: WeekPlan, report: Report
   };
   for (const route of plan.routes) {
     const technician = lookup.technicians.get(route.technicianId)!;
-    const stops = stopsOf(plan, route);
+    const stops = stopsOf(visits, route);
     const round = roundCost(lookup, route, stops);
     for (const part of Object.keys(round) as (keyof typeof round)[]) cost[part] += round[part];
     for (const planned of stops.flatMap((visit) => visit.items)) {

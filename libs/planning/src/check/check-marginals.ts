@@ -9,10 +9,11 @@ import type { SnapshotLookup } from './snapshot-lookup.js';
  * passed over: how much of it a visit causes rests on times that no plan tells.
  */
 export function checkMarginals(lookup: SnapshotLookup, plan: WeekPlan, report: Report): void {
+  const visits = new Map(plan.visits.map((visit) => [visit.id, visit]));
   const promises = new Map(lookup.promises().map((promise) => [promise.visitId, promise]));
   for (const route of plan.routes) {
     if (overtimeMinutes(lookup, route) > 0) continue;
-    const stops = stopsOf(plan, route);
+    const stops = stopsOf(visits, route);
     const cents = (left: typeof stops) => {
       const { travel, labour, visitFees, preference, timing } = roundCost(lookup, route, left);
       return travel + labour + visitFees + preference + timing;

@@ -1,12 +1,12 @@
-import type { CostParts, DayRoute, PlannedVisit, WeekPlan } from '../week-plan.js';
+import type { CostParts, DayRoute, PlannedVisit } from '../week-plan.js';
 import { instantToMinutes, localToMinutes } from './local-time.js';
 import type { SnapshotLookup } from './snapshot-lookup.js';
 
 export type RoundCost = Pick<CostParts, 'travel' | 'labour' | 'visitFees' | 'preference' | 'timing'>;
 
 /** Visits of a route in order of driving. */
-export function stopsOf(plan: WeekPlan, route: DayRoute): PlannedVisit[] {
-  return route.visitIds.map((id) => plan.visits.find((visit) => visit.id === id)!);
+export function stopsOf(visits: ReadonlyMap<string, PlannedVisit>, route: DayRoute): PlannedVisit[] {
+  return route.visitIds.map((id) => visits.get(id)!);
 }
 
 /** What a technician's day costs apart from overtime when these visits are made, in this order; none cost nothing. */

@@ -16,10 +16,13 @@ export interface ReadingRow extends NewReading {
   readonly decided: boolean;
 }
 
-/** Readings by the tens of thousands go in and out in one statement, on the clock of their site. */
+/**
+ * Readings by the tens of thousands go in and out in one statement, on the clock of their site. The clocks come first:
+ * joined to new tables, all readings would be gone through once for every site.
+ */
 export async function insertReadings(tx: Tx, shopId: string, readings: readonly NewReading[]): Promise<number> {
   return tx.$executeRaw`
-    with clock as materialized ( -- one look-up per machine: joined to the readings, sites would be gone through anew each time
+    with clock as materialized (
       select machine.id, site.time_zone from machine join site on site.id = machine.site_id
     )
     insert into reading (shop_id, machine_id, read_at, hours, source)
