@@ -1,16 +1,15 @@
 import type { Tx } from '@deckround/store';
-
-const DAY_MS = 86_400_000;
+import { DateTime } from 'luxon';
 
 /**
  * The present of a shop. An invented one lives in its own season: its calendar stands whole days apart from the world's
  * and goes on with it. What a shop's people see and decide goes by this; sign-ins, keys and deliveries by the world's.
  */
 export async function shopNow(tx: Tx, now: Date): Promise<Date> {
-  const { clockShiftDays } = await tx.shop.findFirstOrThrow({ select: { clockShiftDays: true } });
-  return shiftedBy(now, clockShiftDays);
+  return nowAt(await tx.shop.findFirstOrThrow({ select: { clockShiftDays: true, timeZone: true } }), now);
 }
 
-export function shiftedBy(now: Date, days: number): Date {
-  return new Date(now.getTime() + days * DAY_MS);
+/** The present of a shop at hand: its clocks show what the world's do there, be it summer time in one and not the other. */
+export function nowAt(shop: { readonly clockShiftDays: number; readonly timeZone: string }, now: Date): Date {
+  return DateTime.fromJSDate(now, { zone: shop.timeZone }).plus({ days: shop.clockShiftDays }).toJSDate();
 }

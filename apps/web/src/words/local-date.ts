@@ -20,10 +20,25 @@ export function mondayAfter(date: string): string {
 
 /** Minutes since midnight of an instant on the wall clock of a zone, counted from the start of `date` there. */
 export function minutesInto(date: string, instant: string, timeZone: string): number {
-  const parts = wallClock(timeZone).formatToParts(new Date(instant));
+  return (wallClockMs(Date.parse(instant), timeZone) - Date.parse(`${date}T00:00:00Z`)) / 60_000;
+}
+
+/**
+ * Days later (or earlier) at the same time on the wall clock of a zone, whatever summer time does in between. A time
+ * that the clock leaves out on that day is taken as so many times 24 hours later.
+ */
+export function sameTimeAfter(instant: Date, days: number, timeZone: string): Date {
+  const later = instant.getTime() + days * DAY_MS;
+  const wanted = wallClockMs(instant.getTime(), timeZone) + days * DAY_MS;
+  const corrected = later + wanted - wallClockMs(later, timeZone);
+  return new Date(wallClockMs(corrected, timeZone) === wanted ? corrected : later);
+}
+
+/** What the wall clock of a zone shows, to the second, as if it were UTC. */
+function wallClockMs(instant: number, timeZone: string): number {
+  const parts = wallClock(timeZone).formatToParts(instant);
   const part = (type: string) => Number(parts.find((each) => each.type === type)!.value);
-  const day = `${part('year')}-${String(part('month')).padStart(2, '0')}-${String(part('day')).padStart(2, '0')}`;
-  return daysBetween(date, day) * 1440 + part('hour') * 60 + part('minute') + part('second') / 60;
+  return Date.UTC(part('year'), part('month') - 1, part('day'), part('hour'), part('minute'), part('second'));
 }
 
 const wallClocks = new Map<string, Intl.DateTimeFormat>();

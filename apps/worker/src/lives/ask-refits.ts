@@ -1,4 +1,4 @@
-import { dateColumn, shiftedBy, wallClockOf } from '@deckround/register-store';
+import { dateColumn, nowAt, wallClockOf } from '@deckround/register-store';
 import type { SweepContext } from '../context.js';
 
 /** Days between two re-fits that nobody asked for. */
@@ -12,7 +12,7 @@ export async function askMonthlyRefits({ store, queue, clock, logger }: SweepCon
     tx.shop.findMany({ where: { lifeRunRows: { none: { askedAt: { gt: since } } }, machineRows: { some: {} } } }),
   );
   for (const shop of due) {
-    const asOf = dateColumn(wallClockOf(shiftedBy(now, shop.clockShiftDays), shop.timeZone).slice(0, 10));
+    const asOf = dateColumn(wallClockOf(nowAt(shop, now), shop.timeZone).slice(0, 10));
     const rows = await store.inShop(shop.id, (tx) =>
       tx.lifeRun.createManyAndReturn({ data: [{ shopId: shop.id, asOf, askedAt: now }], skipDuplicates: true }),
     );
