@@ -22,7 +22,7 @@ const checks = step('lint and format', [
   'check',
   '.',
   '--reporter=summary',
-]).then(() => step('types of the tests', ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.tests.json']));
+]).then(() => step('types of the tests', ['node_modules/typescript-7/bin/tsc', '-p', 'tsconfig.tests.json']));
 try {
   const postgres = await findPostgres();
   const redis = await findRedis();
