@@ -166,7 +166,7 @@ function jest(env) {
   const args = [
     // Every file loads all it needs anew, and makes much that is soon gone: with the usual 16 MB that is collected all the time.
     '--max-semi-space-size=64',
-    '--experimental-vm-modules',
+    ...['--import', new URL('support/jest/register.js', import.meta.url).href],
     'node_modules/jest/bin/jest.js',
     '--json',
     `--outputFile=${results}`,

@@ -1,5 +1,5 @@
 import { expect, it } from '@jest/globals';
-import PageTextEnvironment from '../support/page-text-environment.js';
+import PlainEnvironment from '../support/jest/environment.js';
 
 it('a failed test tells what the pages showed that it had opened, and those alone', async () => {
   const page = (text: string, isClosed = false) => ({
@@ -7,7 +7,7 @@ it('a failed test tells what the pages showed that it had opened, and those alon
     innerText: async () => text,
   });
   const global: { pagesOfTest?: unknown[] } = {};
-  const tell = (event: object) => PageTextEnvironment.prototype.handleTestEvent.call({ global }, event);
+  const tell = (event: object) => PlainEnvironment.prototype.handleTestEvent.call({ global }, event);
   await tell({ name: 'test_start' });
   global.pagesOfTest!.push(page('No visit today'), page('', true), page('x'.repeat(9000)));
   const error = new Error('heading never came');

@@ -21,7 +21,7 @@ export function openBrowser(): Promise<Browser> {
 }
 
 declare global {
-  /** Pages that the running test has opened: what they show is told when it fails (`page-text-environment`). */
+  /** Pages that the running test has opened: what they show is told when it fails (`jest/environment.js`). */
   var pagesOfTest: Page[] | undefined;
 }
 

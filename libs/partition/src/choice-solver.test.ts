@@ -1,5 +1,5 @@
 import { type ChoiceProblem, Random } from '@deckround/routing';
-import { describe, expect, it, jest } from '@jest/globals';
+import { describe, expect, it } from '@jest/globals';
 import { choose, loadChoiceSolver } from './choice-solver.js';
 
 /** A small made-up choice: up to 12 columns over 6 rows, some of which must be covered. */
@@ -57,15 +57,16 @@ describe('the choice solver', () => {
   });
 
   it('gives nothing when the solver gives up, and lets go of its memory', () => {
+    let disposed = 0;
     const model = {
-      options: { set: jest.fn() },
+      options: { set: () => {} },
       run: () => {
         throw new Error('run failed with HiGHS status -1');
       },
-      dispose: jest.fn(),
+      dispose: () => disposed++,
     };
     const highs = { createModel: () => model, constants: {} } as unknown as Parameters<typeof choose>[0];
     expect(choose(highs, invented(3))).toBeNull();
-    expect(model.dispose).toHaveBeenCalledTimes(1);
+    expect(disposed).toBe(1);
   });
 });

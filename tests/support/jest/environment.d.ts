@@ -1,3 +1,3 @@
-export default class PageTextEnvironment {
+export default class PlainEnvironment {
   handleTestEvent(event: object): Promise<void>;
 }
