@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, it } from '@jest/globals';
+import { afterAll, beforeEach, describe, expect, it } from '@jest/globals';
 import type { Session, Shop } from './types.js';
 
 const store = new Map<string, string>();
@@ -19,6 +19,10 @@ const signedInAt = (of: Shop) => ({ token: 't', shop: of, person: {} }) as Sessi
 
 describe('the shop that a device knows', () => {
   beforeEach(() => sessions.end());
+  afterAll(() => {
+    sessions.end();
+    Reflect.deleteProperty(globalThis, 'localStorage');
+  });
 
   it('is the one signed in, not the one that was signed in before', () => {
     sessions.begin(signedInAt(shop('one', 'USD', -100)));
