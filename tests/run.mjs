@@ -164,7 +164,7 @@ function findBrowser() {
 function jest(env) {
   const results = join(folder, 'results.json');
   const args = [
-    // Every file loads all it needs anew, and makes much that is soon gone: with the usual 16 MB that is collected all the time.
+    // Some files make much that is soon gone: with the usual 16 MB that is collected all the time.
     '--max-semi-space-size=64',
     ...['--import', new URL('support/jest/register.js', import.meta.url).href],
     'node_modules/jest/bin/jest.js',

@@ -14,7 +14,7 @@ export async function resolve(specifier, context, next) {
 
 export async function load(url, context, next) {
   if (!/\.tsx?$/.test(url)) return next(url, context);
-  return { format: 'module', source: await compile(fileURLToPath(url)), shortCircuit: true };
+  return { format: 'module', source: compile(fileURLToPath(url)).code, shortCircuit: true };
 }
 
 const own = (url) => ({ url, format: 'module', shortCircuit: true });

@@ -4,7 +4,7 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { compileSync } from './compile.js';
+import { compile } from './compile.js';
 
 const require = createRequire(import.meta.url);
 
@@ -58,7 +58,7 @@ function sourceMapOf(source) {
       process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
     }
     const path = join(folder, `${createHash('sha256').update(source).digest('hex')}.map`);
-    writeFileSync(path, compileSync(fileURLToPath(source)).map);
+    writeFileSync(path, compile(fileURLToPath(source)).map);
     maps.set(source, path);
   }
   return maps.get(source);
