@@ -178,7 +178,11 @@ function jest(env) {
     const child = spawn(process.execPath, args, {
       cwd: root,
       stdio: ['ignore', 'ignore', 'inherit'],
-      env: { ...process.env, NODE_NO_WARNINGS: '1', DATABASE_URL: '', REDIS_URL: '', ...env },
+      env: {
+        ...process.env,
+        ...{ NODE_NO_WARNINGS: '1', DATABASE_URL: '', REDIS_URL: '', DECKROUND_TEST_FOLDER: folder },
+        ...env,
+      },
     });
     child.on('error', refuse);
     child.on('exit', () => {

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -54,8 +54,8 @@ function sourceMapOf(source) {
   if (!/^file:.*\.tsx?$/.test(source)) return undefined;
   if (!maps.has(source)) {
     if (folder === null) {
-      folder = mkdtempSync(join(tmpdir(), 'deckround-maps-'));
-      process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
+      // Jest may kill a worker at the end: what the run clears away goes into its folder.
+      folder = mkdtempSync(join(process.env.DECKROUND_TEST_FOLDER ?? tmpdir(), 'deckround-maps-'));
     }
     const path = join(folder, `${createHash('sha256').update(source).digest('hex')}.map`);
     writeFileSync(path, compile(fileURLToPath(source)).map);
