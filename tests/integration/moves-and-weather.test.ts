@@ -10,11 +10,12 @@ let database: TestDatabase;
 let shop: SmallShop;
 let api: Awaited<ReturnType<typeof runningApi>>;
 let manager: ApiClient;
+let now = new Date('2026-05-10T12:00:00Z');
 
 beforeAll(async () => {
   database = await freshDatabase();
   shop = await createSmallShop(database.store);
-  api = await runningApi(database);
+  api = await runningApi(database, undefined, { now: () => now });
   manager = await api.signIn('manager');
 });
 afterAll(async () => {
@@ -24,6 +25,8 @@ afterAll(async () => {
 
 describe('a machine that goes to another site', () => {
   it('leaves its history with the site it comes from', async () => {
+    // Still the 11th in the site's Iowa.
+    now = new Date('2026-05-12T03:30:00Z');
     const machineId = shop.machineIds.get('M1')!;
     const machine = await manager.get(`/v1/machines/${machineId}`);
     const moved = await manager.patch(
@@ -33,7 +36,7 @@ describe('a machine that goes to another site', () => {
     );
     expect(moved.body.siteId).toBe(shop.siteIds.get('S2'));
     const { items } = (await manager.get(`/v1/machine-moves?machineId=${machineId}`)).body;
-    expect(items).toMatchObject([{ machineId, fromSiteId: shop.siteIds.get('S1') }]);
+    expect(items).toMatchObject([{ machineId, fromSiteId: shop.siteIds.get('S1'), until: '2026-05-11' }]);
     const { moves } = await database.store.inShop(shop.shopId, (tx) => loadRegister(tx));
     expect(moves).toHaveLength(1);
   });

@@ -93,12 +93,13 @@ export class PeopleController {
   })
   async disable(@Caller() actor: Actor, @Param('id', { schema: z.uuid() }) id: string): Promise<void> {
     if (id === actor.id) throw new DomainError('conflict', 'You cannot lock yourself out: ask another manager.');
+    const now = this.clock.now();
     await this.store.inShop(actor.shopId, async (tx) => {
       await tx.person.update({ where: { id }, data: { active: false } });
-      await tx.session.updateMany({ where: { personId: id, endedAt: null }, data: { endedAt: new Date() } });
+      await tx.session.updateMany({ where: { personId: id, endedAt: null }, data: { endedAt: now } });
       await tx.calendarAddress.updateMany({
         where: { createdBy: id, revokedAt: null },
-        data: { revokedAt: new Date() },
+        data: { revokedAt: now },
       });
     });
   }

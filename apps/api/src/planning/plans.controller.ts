@@ -1,7 +1,7 @@
 import { PageQuery, PlanDifference, PlanDifferenceQuery, PlanRun, PlanRunCreate, pageOf } from '@deckround/contracts';
 import type { JobQueue } from '@deckround/jobs';
 import { planDifference, type WeekPlan } from '@deckround/planning';
-import { type Config, DomainError, type Logger } from '@deckround/platform';
+import { type Clock, type Config, DomainError, type Logger } from '@deckround/platform';
 import { dateColumn, dateText } from '@deckround/register-store';
 import type { Prisma, Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, HttpCode, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
@@ -12,7 +12,7 @@ import { type Actor, Allow, Caller } from '../access/actor.js';
 import { Answers, Creates } from '../http/answer.js';
 import { Once } from '../http/once.js';
 import { afterCursor, readCursor, toPage } from '../http/paging.js';
-import { CONFIG, LOGGER, QUEUE, STORE } from '../http/tokens.js';
+import { CLOCK, CONFIG, LOGGER, QUEUE, STORE } from '../http/tokens.js';
 import { instantOrNull } from '../register/values.js';
 import { askRun } from './ask-run.js';
 import { sendProgress } from './progress.js';
@@ -30,6 +30,7 @@ export class PlansController {
     @Inject(STORE) private readonly store: Store,
     @Inject(QUEUE) private readonly queue: JobQueue,
     @Inject(CONFIG) private readonly config: Config,
+    @Inject(CLOCK) private readonly clock: Clock,
     @Inject(LOGGER) private readonly logger: Logger,
     @Inject(Once) private readonly once: Once,
   ) {}
@@ -95,7 +96,7 @@ export class PlansController {
       if (row.status === 'asked') {
         await tx.planRun.updateMany({
           where: { id, status: 'asked' },
-          data: { status: 'cancelled', cancelAsked: true, finishedAt: new Date() },
+          data: { status: 'cancelled', cancelAsked: true, finishedAt: this.clock.now() },
         });
       } else if (row.status === 'running') {
         await tx.planRun.update({ where: { id }, data: { cancelAsked: true } });

@@ -42,9 +42,9 @@ const machines: Resource<Row> = {
     await writeSpindleSlots(tx, actor.shopId, id, fields.spindles);
     return id;
   },
-  update: async (tx, actor, row, body: z.infer<typeof MachineChanges>) => {
+  update: async (tx, actor, row, body: z.infer<typeof MachineChanges>, now) => {
     const { machineClass, inServiceOn, ...fields } = body;
-    if (fields.siteId !== undefined && fields.siteId !== row.siteId) await recordMove(tx, actor.shopId, row);
+    if (fields.siteId !== undefined && fields.siteId !== row.siteId) await recordMove(tx, actor.shopId, row, now);
     await tx.machine.update({
       where: { id: row.id },
       data: {
@@ -60,10 +60,9 @@ const machines: Resource<Row> = {
 };
 
 /** What it ran so far was run there: the forecast must not take it for the new site's doing. */
-async function recordMove(tx: Tx, shopId: string, { id, siteId }: { id: string; siteId: string }): Promise<void> {
-  const now = await shopNow(tx, new Date());
+async function recordMove(tx: Tx, shopId: string, { id, siteId }: { id: string; siteId: string }, now: Date) {
   const { timeZone } = await tx.site.findUniqueOrThrow({ where: { id: siteId } });
-  const untilDate = dateColumn(wallClockOf(now, timeZone).slice(0, 10));
+  const untilDate = dateColumn(wallClockOf(await shopNow(tx, now), timeZone).slice(0, 10));
   await tx.machineMove.createMany({
     skipDuplicates: true,
     data: [{ shopId, machineId: id, fromSiteId: siteId, untilDate }],

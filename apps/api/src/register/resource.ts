@@ -1,5 +1,5 @@
 import { PageQuery, pageOf } from '@deckround/contracts';
-import { DomainError } from '@deckround/platform';
+import { type Clock, DomainError } from '@deckround/platform';
 import type { Store, Tx } from '@deckround/store';
 import {
   Body,
@@ -24,7 +24,7 @@ import { type Actor, Allow, Caller, type PersonRole } from '../access/actor.js';
 import { Answers, Changes, Creates } from '../http/answer.js';
 import { Once } from '../http/once.js';
 import { afterCursor, readCursor, toPage } from '../http/paging.js';
-import { STORE } from '../http/tokens.js';
+import { CLOCK, STORE } from '../http/tokens.js';
 import { etagOf, requireVersion } from '../http/version.js';
 
 /** A kind of row of the register: what it looks like outside, and how it is read and written. */
@@ -51,7 +51,7 @@ export interface Resource<R extends { id: string }> {
   readonly toView: (row: R) => object;
   /** Writes a new row. @returns its id */
   readonly insert?: (tx: Tx, actor: Actor, body: never) => Promise<string>;
-  readonly update?: (tx: Tx, actor: Actor, row: R, body: never) => Promise<void>;
+  readonly update?: (tx: Tx, actor: Actor, row: R, body: never, now: Date) => Promise<void>;
   readonly remove?: (tx: Tx, row: R) => Promise<void>;
 }
 
@@ -81,6 +81,7 @@ export function resourceController<R extends { id: string }>(resource: Resource<
     constructor(
       @Inject(STORE) protected readonly store: Store,
       @Inject(Once) protected readonly once: Once,
+      @Inject(CLOCK) protected readonly clock: Clock,
     ) {}
 
     @Get()
@@ -195,7 +196,7 @@ function withChanges<R extends { id: string }>(
       const row = await (this.store as Store).inShop(actor.shopId, async (tx) => {
         const before = await find(tx, actor, id);
         requireVersion(ifMatch, (before as unknown as { version: number }).version);
-        await update(tx, actor, before, body as never);
+        await update(tx, actor, before, body as never, (this.clock as Clock).now());
         return find(tx, actor, id);
       });
       setEtag(reply, row);
