@@ -1,7 +1,8 @@
 import type { PlanningItem } from '../snapshot.js';
 import type { CostParts, WeekPlan } from '../week-plan.js';
+import { stopsOf } from './day-stop.js';
 import type { Report } from './plan-fault.js';
-import { overtimeMinutes, roundCost, stopsOf } from './route-cost.js';
+import { overtimeCents, overtimeMinutes, roundCost } from './route-cost.js';
 import type { SnapshotLookup } from './snapshot-lookup.js';
 
 /** Every part of the cost to the cent, the price of everything left out, and the timing cost of every item. */
@@ -20,16 +21,13 @@ export function checkCost(lookup: SnapshotLookup, plan: WeekPlan, report: Report
     disruption: 0,
   };
   for (const route of plan.routes) {
-    const technician = lookup.technicians.get(route.technicianId)!;
-    const stops = stopsOf(visits, route);
-    const round = roundCost(lookup, route, stops);
+    const round = roundCost(lookup, route, stopsOf(lookup, visits, route));
     for (const part of Object.keys(round) as (keyof typeof round)[]) cost[part] += round[part];
-    for (const planned of stops.flatMap((visit) => visit.items)) {
+    for (const planned of route.visitIds.flatMap((id) => visits.get(id)!.items)) {
       const timing = lookup.timing(planned.itemId, route.date);
       if (planned.timingCents !== timing) report('cost', `item ${planned.itemId}: timing cost is ${timing} cents`);
     }
-    const premium = Math.max(0, technician.overtimeCentsPerHour - technician.wageCentsPerHour);
-    cost.overtime += Math.round((overtimeMinutes(lookup, route) * premium) / 60);
+    cost.overtime += overtimeCents(lookup, route, overtimeMinutes(lookup, route));
   }
   const left = new Map(plan.leftOut.map((row) => [row.itemId, row]));
   for (const item of snapshot.items) {
@@ -41,7 +39,7 @@ export function checkCost(lookup: SnapshotLookup, plan: WeekPlan, report: Report
     if (row.cents !== price) report('left-out', `item ${item.id}: leaving it costs ${price} cents, not ${row.cents}`);
     if (row.mustDo !== item.mustDo) report('left-out', `item ${item.id}: whether it must be done is wrong`);
   }
-  for (const promise of lookup.promises()) {
+  for (const promise of lookup.promises.values()) {
     if (!plan.visits.some((visit) => visit.promisedVisitId === promise.visitId)) cost.disruption += promise.moveCents;
   }
   let total = 0;

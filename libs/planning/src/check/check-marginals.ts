@@ -1,34 +1,31 @@
 import type { WeekPlan } from '../week-plan.js';
 import { deferralPrice, labourPutOff } from './check-cost.js';
+import { promiseOf, stopsOf } from './day-stop.js';
 import type { Report } from './plan-fault.js';
-import { overtimeMinutes, roundCost, stopsOf } from './route-cost.js';
+import { dayCents } from './route-cost.js';
 import type { SnapshotLookup } from './snapshot-lookup.js';
 
 /**
- * What the plan costs with each visit and without it, its work left out and its promise broken. Days with overtime are
- * passed over: how much of it a visit causes rests on times that no plan tells.
+ * What the plan costs with each visit and without it, its work left out and its promise broken. Days that cannot be driven
+ * are passed over: that is told elsewhere.
  */
 export function checkMarginals(lookup: SnapshotLookup, plan: WeekPlan, report: Report): void {
   const visits = new Map(plan.visits.map((visit) => [visit.id, visit]));
-  const promises = new Map(lookup.promises().map((promise) => [promise.visitId, promise]));
   for (const route of plan.routes) {
-    if (overtimeMinutes(lookup, route) > 0) continue;
-    const stops = stopsOf(visits, route);
-    const cents = (left: typeof stops) => {
-      const { travel, labour, visitFees, preference, timing } = roundCost(lookup, route, left);
-      return travel + labour + visitFees + preference + timing;
-    };
-    const whole = cents(stops);
-    for (const visit of stops) {
-      let marginal = whole - cents(stops.filter((other) => other !== visit));
-      for (const { itemId } of visit.items) {
+    const stops = stopsOf(lookup, visits, route);
+    const whole = dayCents(lookup, route, stops);
+    if (whole === Infinity) continue;
+    stops.forEach((stop, k) => {
+      let marginal = whole - dayCents(lookup, route, stops.toSpliced(k, 1));
+      for (const itemId of stop.itemIds) {
         const item = lookup.items.get(itemId)!;
         marginal -= deferralPrice(lookup, item) + labourPutOff(lookup, item);
       }
-      if (visit.promisedVisitId !== null) marginal -= promises.get(visit.promisedVisitId)?.moveCents ?? 0;
+      marginal -= promiseOf(lookup, stop)?.moveCents ?? 0;
+      const visit = visits.get(route.visitIds[k]!)!;
       if (visit.marginalCents !== marginal) {
         report('cost', `visit ${visit.id}: with it the plan costs ${marginal} cents more, not ${visit.marginalCents}`);
       }
-    }
+    });
   }
 }

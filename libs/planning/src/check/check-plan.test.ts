@@ -276,8 +276,22 @@ const breakages: [string, PlanFaultCode, (plan: WeekPlan, snapshot: PlanningSnap
     'a visit whose own share is wrong by a cent',
     'cost',
     (plan) => {
-      const regular = plan.routes.find((route) => route.overtimeMinutes === 0)!;
-      plan.visits.find((visit) => visit.id === regular.visitIds[0])!.marginalCents += 1;
+      plan.visits[0]!.marginalCents += 1;
+    },
+  ],
+  [
+    'the share of a visit on a day with overtime that is wrong by a cent',
+    'cost',
+    (plan) => {
+      const late = plan.routes.find((route) => route.overtimeMinutes > 0)!;
+      plan.visits.find((visit) => visit.id === late.visitIds[0])!.marginalCents += 1;
+    },
+  ],
+  [
+    'waiting that is wrong by a cent',
+    'cost',
+    (plan) => {
+      plan.visits[0]!.items[0]!.waitingCents += 1;
     },
   ],
   ...(

@@ -8,14 +8,16 @@ import { checkMarginals } from './check-marginals.js';
 import { checkPromises } from './check-promises.js';
 import { checkRoutes } from './check-routes.js';
 import { checkVisits } from './check-visits.js';
+import { checkWaiting } from './check-waiting.js';
 import type { PlanFault } from './plan-fault.js';
 import { SnapshotLookup } from './snapshot-lookup.js';
 
 /**
  * Checks a plan against its snapshot: structure, every item once, skills, parts, minutes, access, shifts, lunch,
- * drives, machines down, promises, load lists, every cost part to the cent, and what each visit adds to it.
+ * drives, machines down, promises, load lists, every cost part to the cent, what each visit adds to it, and what waiting
+ * costs each item.
  * Shares no code with the planner; only the travel matrix is the same, since it is input.
- * Does not check reasons and `waitingCents`, nor `marginalCents` of days with overtime.
+ * Does not check reasons.
  *
  * @returns nothing wrong = an empty list
  */
@@ -31,5 +33,6 @@ export function checkPlan(snapshot: PlanningSnapshot, plan: WeekPlan): PlanFault
   checkLoad(lookup, plan, report);
   checkCost(lookup, plan, report);
   checkMarginals(lookup, plan, report);
+  checkWaiting(lookup, plan, report);
   return faults;
 }

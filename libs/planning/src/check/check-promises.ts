@@ -6,7 +6,7 @@ import type { SnapshotLookup } from './snapshot-lookup.js';
 
 /** Frozen visits stand exactly as announced unless nobody could keep them; whoever claims a promise keeps it. */
 export function checkPromises(lookup: SnapshotLookup, plan: WeekPlan, report: Report): void {
-  for (const promise of lookup.promises()) {
+  for (const promise of lookup.promises.values()) {
     const claims = plan.visits.filter((visit) => visit.promisedVisitId === promise.visitId);
     if (claims.length > 1) report('promise', `promise ${promise.visitId} is claimed by several visits`);
     const claim = claims[0];
@@ -18,9 +18,8 @@ export function checkPromises(lookup: SnapshotLookup, plan: WeekPlan, report: Re
       report('promise', `visit ${claim.id} does not stand as promised (${promise.visitId})`);
     }
   }
-  const known = new Set(lookup.promises().map((promise) => promise.visitId));
   for (const visit of plan.visits) {
-    if (visit.promisedVisitId !== null && !known.has(visit.promisedVisitId)) {
+    if (visit.promisedVisitId !== null && !lookup.promises.has(visit.promisedVisitId)) {
       report('promise', `visit ${visit.id} claims the unknown promise ${visit.promisedVisitId}`);
     }
   }
@@ -43,10 +42,7 @@ function canBeKept(lookup: SnapshotLookup, promise: PlanningPromise): boolean {
   const shift = technician?.shifts.find((candidate) => candidate.date === promise.date);
   if (!technician || !shift) return false;
   const items = promise.itemIds.flatMap((itemId) => lookup.items.get(itemId) ?? []);
-  const minutes =
-    lookup.sites.get(promise.siteId)!.setupMinutes +
-    lookup.preparationMinutes(items) +
-    items.reduce((sum, item) => sum + item.minutes, 0);
+  const minutes = lookup.visitMinutes(promise.siteId, items);
   const slot = lookup.slot(promise);
   const there = `site ${promise.siteId}`;
   const base = `base ${technician.id}`;

@@ -1,5 +1,5 @@
 import type { PlannedVisit, WeekPlan } from '../week-plan.js';
-import { hasOffsetOf, instantToMinutes, localToMinutes } from './local-time.js';
+import { hasOffsetOf, instantToMinutes } from './local-time.js';
 import type { Report } from './plan-fault.js';
 import type { SnapshotLookup } from './snapshot-lookup.js';
 
@@ -78,21 +78,8 @@ function checkMinutes(lookup: SnapshotLookup, visit: PlannedVisit, report: Repor
 }
 
 function checkAccess(lookup: SnapshotLookup, visit: PlannedVisit, report: Report): void {
-  const site = lookup.sites.get(visit.siteId)!;
   const { start, end } = lookup.span(visit);
-  // Windows that touch are one stay.
-  const spans = site.windows
-    .map((window) => ({
-      open: localToMinutes(site.zone, window.date, window.open),
-      close: localToMinutes(site.zone, window.date, window.close),
-    }))
-    .sort((a, b) => a.open - b.open);
-  let reached = -Infinity;
-  for (const { open, close } of spans) {
-    if (open <= start && close >= start) reached = Math.max(reached, close);
-    else if (reached > -Infinity && open <= reached) reached = Math.max(reached, close);
-  }
-  if (end > reached)
-    report('access', `visit ${visit.id}: ${site.id} cannot be entered ${visit.startAt} to ${visit.endAt}`);
+  if (!lookup.access(visit.siteId, null).some(({ open, close }) => open <= start && end <= close))
+    report('access', `visit ${visit.id}: ${visit.siteId} cannot be entered ${visit.startAt} to ${visit.endAt}`);
   if (instantToMinutes(visit.arriveAt) > start) report('access', `visit ${visit.id}: starts before it arrives`);
 }

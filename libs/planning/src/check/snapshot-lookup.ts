@@ -9,17 +9,25 @@ interface Drive {
   cents: number;
 }
 
+interface Stay {
+  open: number;
+  close: number;
+}
+
 /** The snapshot by name, with the few quantities that several checks need. Own arithmetic throughout. */
 export class SnapshotLookup {
   readonly items: Map<string, PlanningItem>;
   readonly machines: Map<string, PlanningMachine>;
   readonly sites: Map<string, PlanningSnapshot['sites'][number]>;
   readonly technicians: Map<string, PlanningSnapshot['technicians'][number]>;
+  /** Promises by visit that concern this horizon: dated within it, with at least one item that still exists. */
+  readonly promises: Map<string, PlanningPromise>;
   /** Number of items by the site of their machine. */
   private readonly itemsAt = new Map<string, number>();
   private readonly place = new Map<string, number>();
   /** Items of one site ask for the same drives. */
   private readonly drivesKnown = new Map<string, readonly Drive[]>();
+  private readonly accessKnown = new Map<string, readonly Stay[]>();
 
   constructor(
     readonly snapshot: PlanningSnapshot,
@@ -29,6 +37,13 @@ export class SnapshotLookup {
     this.machines = new Map(snapshot.machines.map((row) => [row.id, row]));
     this.sites = new Map(snapshot.sites.map((row) => [row.id, row]));
     this.technicians = new Map(snapshot.technicians.map((row) => [row.id, row]));
+    const { firstDate, days } = snapshot;
+    const last = new Date(Date.parse(firstDate) + (days - 1) * 86_400_000).toISOString().slice(0, 10);
+    this.promises = new Map(
+      snapshot.promises
+        .filter(({ date, itemIds }) => date >= firstDate && date <= last && itemIds.some((id) => this.items.has(id)))
+        .map((promise) => [promise.visitId, promise]),
+    );
     for (const { machineId } of snapshot.items) {
       const site = this.machines.get(machineId)?.siteId;
       if (site !== undefined) this.itemsAt.set(site, (this.itemsAt.get(site) ?? 0) + 1);
@@ -101,6 +116,31 @@ export class SnapshotLookup {
     return minutes;
   }
 
+  /** Minutes of a visit in which these items are done: set-up, preparation and work. */
+  visitMinutes(siteId: string, items: readonly PlanningItem[]): number {
+    const work = items.reduce((sum, item) => sum + item.minutes, 0);
+    return this.sites.get(siteId)!.setupMinutes + this.preparationMinutes(items) + work;
+  }
+
+  /** When a site can be entered, in minutes since 1970, on one date or (null) at all; windows that touch are one stay. */
+  access(siteId: string, date: string | null): readonly Stay[] {
+    const key = JSON.stringify([siteId, date]);
+    let stays = this.accessKnown.get(key);
+    if (stays === undefined) {
+      const { zone, windows } = this.sites.get(siteId)!;
+      stays = united(
+        windows
+          .filter((window) => date === null || window.date === date)
+          .map((window) => ({
+            open: localToMinutes(zone, window.date, window.open),
+            close: localToMinutes(zone, window.date, window.close),
+          })),
+      );
+      this.accessKnown.set(key, stays);
+    }
+    return stays;
+  }
+
   /** Cents that doing an item on a day costs for its being early or late. */
   timing(itemId: string, date: string): number {
     const day = Math.round((Date.parse(date) - Date.parse(this.snapshot.firstDate)) / 86_400_000);
@@ -116,16 +156,6 @@ export class SnapshotLookup {
     };
   }
 
-  /** Promises that concern this horizon: dated within it, with at least one item that still exists. */
-  promises(): PlanningPromise[] {
-    const { firstDate, days, promises } = this.snapshot;
-    const last = new Date(Date.parse(firstDate) + (days - 1) * 86_400_000).toISOString().slice(0, 10);
-    return promises.filter(
-      (promise) =>
-        promise.date >= firstDate && promise.date <= last && promise.itemIds.some((itemId) => this.items.has(itemId)),
-    );
-  }
-
   /** The frozen promise that a visit stands for, if any. */
   frozenFor(visit: PlannedVisit): PlanningPromise | undefined {
     return this.snapshot.promises.find((row) => row.kind === 'frozen' && row.visitId === visit.promisedVisitId);
@@ -134,4 +164,14 @@ export class SnapshotLookup {
   span(visit: PlannedVisit): { start: number; end: number } {
     return { start: instantToMinutes(visit.startAt), end: instantToMinutes(visit.endAt) };
   }
+}
+
+function united(stays: Stay[]): Stay[] {
+  const union: Stay[] = [];
+  for (const stay of stays.filter(({ open, close }) => open < close).sort((a, b) => a.open - b.open)) {
+    const last = union.at(-1);
+    if (last !== undefined && stay.open <= last.close) last.close = Math.max(last.close, stay.close);
+    else union.push(stay);
+  }
+  return union;
 }
