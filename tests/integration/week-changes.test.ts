@@ -35,8 +35,8 @@ afterAll(async () => {
   await database.drop();
 });
 
-async function plan(): Promise<void> {
-  const asked = await manager.post('/v1/plan-runs', { weekOf: WEEK, iterations: 2000 });
+async function plan(weekOf = WEEK): Promise<void> {
+  const asked = await manager.post('/v1/plan-runs', { weekOf, iterations: 2000 });
   const run = await until(
     () => manager.get(`/v1/plan-runs/${asked.body.id}`),
     ({ body }) => ['done', 'failed'].includes(body.status),
@@ -223,6 +223,66 @@ describe('an event', () => {
     for (const each of there) {
       expect([each.date <= '2026-06-10', each.endAt <= '2026-06-11T17:00:00Z']).toContain(true);
     }
+  });
+});
+
+describe('a road call when the week is over', () => {
+  const nextWeek = '2026-06-15';
+  // Friday, half past five in the afternoon at the shop: nobody works before Monday.
+  const evening = '2026-06-12T22:30:00Z';
+  let callId: string;
+
+  const options = async (daysAhead = 3) => {
+    const given = await manager.post(`/v1/road-calls/${callId}/options`, { daysAhead });
+    expect(given.status).toBe(200);
+    return given.body;
+  };
+
+  const call = async (machine: string, calledAt: string) => {
+    const taken = await manager.post('/v1/road-calls', {
+      ...{ machineId: shop.machineIds.get(machine)!, calledAt, symptom: 'belt came off' },
+    });
+    expect(taken.status).toBe(201);
+    callId = taken.body.id;
+  };
+
+  it('has no way while the next week is not planned, and is in that plan then', async () => {
+    clock.moveTo(evening);
+    await call('M2', evening);
+    expect(await options()).toMatchObject({ options: [], lookedAt: null });
+    await plan(nextWeek);
+    expect((await manager.get(`/v1/road-calls/${callId}`)).body.state).toBe('planned');
+  });
+
+  it('is fit into the next week where that is planned', async () => {
+    await call('M3', evening);
+    const given = await options();
+    expect(given.lookedAt).toEqual({ from: '2026-06-15', until: '2026-06-17' });
+    expect(given.options.length).toBeGreaterThan(0);
+    for (const { date } of given.options) expect(date >= '2026-06-15' && date <= '2026-06-17').toBe(true);
+    const [{ kind, startAt }] = given.options;
+    const chosen = await manager.post(`/v1/road-calls/${callId}/choose`, { kind, stamp: given.stamp });
+    expect(chosen.body.state).toBe('planned');
+    expect(new Date((await visit(chosen.body.visitId)).startAt).getTime()).toBe(new Date(startAt).getTime());
+  });
+
+  it('is offered the cheapest of each kind from both weeks while both have days left', async () => {
+    clock.moveTo('2026-06-12T12:30:00Z');
+    await call('M1', '2026-06-12T12:20:00Z');
+    const far = await options(3);
+    expect(far.lookedAt).toEqual({ from: '2026-06-12', until: '2026-06-16' });
+    const near = await options(1);
+    expect(near.lookedAt).toEqual({ from: '2026-06-12', until: '2026-06-12' });
+    const cents = (given: { options: { difference: { cents: { total: number } } }[] }) =>
+      Math.min(...given.options.map((option) => option.difference.cents.total));
+    expect(cents(far)).toBeLessThanOrEqual(cents(near));
+    // Asked anew meanwhile: what was shown before is not done.
+    const stale = await manager.post(`/v1/road-calls/${callId}/choose`, {
+      kind: far.options[0].kind,
+      stamp: far.stamp,
+    });
+    expect(stale.status).toBe(409);
+    expect((await manager.get(`/v1/road-calls/${callId}`)).body.state).toBe('open');
   });
 });
 

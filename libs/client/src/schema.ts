@@ -6470,11 +6470,12 @@ export interface components {
         RoadCallOptionsAsk: {
             /**
              * Format: int32
+             * @description Planned days with work left to look at
              * @default 3
              */
             daysAhead?: number;
         };
-        /** @description The best of each way to fit a call into the week */
+        /** @description The best of each way to fit a call into the planned days */
         RoadCallOptions: {
             /**
              * Format: uuid
@@ -6482,6 +6483,19 @@ export interface components {
              */
             roadCallId: string;
             stamp: string;
+            /** @description First and last planned day looked at; null = nobody works any more in what is planned */
+            lookedAt: {
+                /**
+                 * Format: date
+                 * @description Local date, YYYY-MM-DD
+                 */
+                from: string;
+                /**
+                 * Format: date
+                 * @description Local date, YYYY-MM-DD
+                 */
+                until: string;
+            } | null;
             options: {
                 /** @enum {string} */
                 kind: "squeeze-in" | "push-one" | "re-plan";
@@ -14388,7 +14402,7 @@ export interface operations {
             };
         };
         responses: {
-            /** @description The best ways to fit the call into the week as it stands now */
+            /** @description The best ways to fit the call into the planned days as they stand now */
             200: {
                 headers: {
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];

@@ -75,13 +75,19 @@ export const VisitMoved = z
   .meta({ id: 'VisitMoved', description: 'The change as it was made' });
 
 export const RoadCallOptionsAsk = z
-  .strictObject({ daysAhead: z.int().min(1).max(7).default(3) })
+  .strictObject({
+    daysAhead: z.int().min(1).max(7).default(3).meta({ description: 'Planned days with work left to look at' }),
+  })
   .meta({ id: 'RoadCallOptionsAsk' });
 export const RoadCallKind = z.enum(['squeeze-in', 'push-one', 're-plan']);
 export const RoadCallOptions = z
   .object({
     roadCallId: Id,
     stamp: z.string(),
+    lookedAt: z
+      .object({ from: LocalDate, until: LocalDate })
+      .nullable()
+      .meta({ description: 'First and last planned day looked at; null = nobody works any more in what is planned' }),
     options: z.array(
       z.object({
         kind: RoadCallKind,
@@ -99,7 +105,7 @@ export const RoadCallOptions = z
     ),
     cautions: z.array(z.string()),
   })
-  .meta({ id: 'RoadCallOptions', description: 'The best of each way to fit a call into the week' });
+  .meta({ id: 'RoadCallOptions', description: 'The best of each way to fit a call into the planned days' });
 export const RoadCallChoice = z.strictObject({ kind: RoadCallKind, stamp: text(64, 1) }).meta({ id: 'RoadCallChoice' });
 
 export const Symptom = z

@@ -2,6 +2,7 @@ export { describeChange, type PlanChange, type VisitChange } from './adjust/desc
 export type { PlacementObstacle } from './adjust/place-visit.js';
 export { type MovePrice, type MovePrices, moveVisit, priceMoves } from './adjust/price-moves.js';
 export {
+  bestRoadCallOptions,
   type RoadCallKind,
   type RoadCallOption,
   type RoadCallSettings,
@@ -15,6 +16,7 @@ export {
   type StandingVisit,
   type StandingWeek,
   standingWeek,
+  workedDates,
 } from './adjust/standing-week.js';
 export { type BaselineVariant, baselinePlan } from './baseline.js';
 export { checkPlan } from './check/check-plan.js';

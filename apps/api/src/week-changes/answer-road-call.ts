@@ -1,56 +1,83 @@
+import { createHash } from 'node:crypto';
 import { symptomOf } from '@deckround/catalogue';
-import type { RoadCallChoice } from '@deckround/contracts';
+import { type RoadCallChoice, RoadCallKind } from '@deckround/contracts';
 import {
+  bestRoadCallOptions,
   evaluateStanding,
   type NamedDraft,
   type NamedVisit,
-  type RoadCallKind,
   roadCallChange,
   roadCallOptions,
   type StandingWeek,
 } from '@deckround/planning';
 import { DomainError } from '@deckround/platform';
 import { roadCallItemId } from '@deckround/register';
-import { wallClockOf } from '@deckround/register-store';
 import type { Prisma, Tx } from '@deckround/store';
-import type { z } from 'zod';
+import { z } from 'zod';
 import type { Actor } from '../access/actor.js';
 import { partName } from '../register/part-name.js';
 import { differenceView } from './difference-view.js';
-import { type LoadedWeek, loadStandingWeek, plannedDayFrom } from './load-standing-week.js';
+import { type LoadedWeek, loadStandingWeek } from './load-standing-week.js';
 import { roadCallSentence } from './road-call-sentence.js';
 import { requireStamp } from './stamp.js';
+import { type WeekForCall, weeksForCall } from './weeks-for-call.js';
 import { writeWeekChange } from './write-week-change.js';
 
 /** Iterations of the small search: the same question gets the same answer. */
 const ITERATIONS = 3000;
 
-interface KeptOption {
-  kind: RoadCallKind;
-  days: {
-    technicianId: string;
-    date: string;
-    visits: { visitId: string | null; siteId: string; itemIds: string[] }[];
-  }[];
-}
+/** One entry per technician-day that differs. */
+const KeptDays = z.array(
+  z.object({
+    technicianId: z.string(),
+    date: z.string(),
+    visits: z.array(z.object({ visitId: z.string().nullable(), siteId: z.string(), itemIds: z.array(z.string()) })),
+  }),
+);
+type KeptDays = z.infer<typeof KeptDays>;
+
+/** What was offered last, kept with the call. */
+const KeptOptions = z.object({
+  /** Of all weeks looked at. */
+  stamp: z.string(),
+  options: z.array(
+    z.object({
+      kind: RoadCallKind,
+      /** The week it lies in: a day of it, and how that week stood. */
+      week: z.object({ date: z.string(), stamp: z.string() }),
+      days: KeptDays,
+    }),
+  ),
+});
+type KeptOptions = z.infer<typeof KeptOptions>;
 
 type RoadCallRow = Prisma.RoadCallGetPayload<{ include: { machine: true } }>;
 
-/** The ways to fit an open call into the week, kept with the call so that one can be chosen. */
+/** The ways to fit an open call into the planned days, kept with the call so that one can be chosen. */
 export async function giveOptions(tx: Tx, id: string, daysAhead: number, now: Date) {
-  const { call, loaded } = await loadCall(tx, id, now);
-  const { week } = loaded;
-  const { instance } = week;
-  const options = roadCallOptions(week, { itemId: roadCallItemId(id), daysAhead, iterations: ITERATIONS, seed: 1 });
-  const { technicians, sites } = instance.snapshot;
-  const technician = (technicianId: string) => technicians.find((each) => each.id === technicianId)?.name ?? '';
+  const call = await openCall(tx, id);
+  const itemId = roadCallItemId(id);
+  const weeks = await weeksForCall(tx, daysAhead, now);
+  for (const { loaded } of weeks) requireItem(loaded, itemId);
+  const found = weeks.flatMap((week) =>
+    roadCallOptions(week.loaded.week, {
+      ...{ itemId, daysAhead: week.dates.length, iterations: ITERATIONS, seed: 1 },
+    }).map((option) => ({ ...option, week })),
+  );
   const shop = await tx.shop.findFirstOrThrow();
   const money = new Intl.NumberFormat('en-US', { style: 'currency', currency: shop.currency });
-  const kept: KeptOption[] = [];
+  const kept: KeptOptions = { stamp: stampOfAll(weeks), options: [] };
   const views = [];
-  for (const { kind, draft, change } of options) {
-    const at = placeOf(week, draft, roadCallItemId(id));
-    kept.push({ kind, days: keptDays(week, draft) });
+  for (const { kind, draft, change, week } of bestRoadCallOptions(found)) {
+    const standing = week.loaded.week;
+    const { technicians, sites } = standing.instance.snapshot;
+    const technician = (technicianId: string) => technicians.find((each) => each.id === technicianId)?.name ?? '';
+    const at = placeOf(standing, draft, itemId);
+    kept.options.push({
+      kind,
+      week: { date: week.date, stamp: week.loaded.stamp },
+      days: keptDays(standing, draft),
+    });
     views.push({
       kind,
       sentence: roadCallSentence(kind, at, change, {
@@ -64,14 +91,13 @@ export async function giveOptions(tx: Tx, id: string, daysAhead: number, now: Da
       difference: await differenceView(tx, change),
     });
   }
-  await tx.roadCall.update({
-    where: { id },
-    data: { options: { stamp: loaded.stamp, options: kept } as unknown as Prisma.InputJsonObject },
-  });
+  await tx.roadCall.update({ where: { id }, data: { options: kept } });
   const symptom = symptomOf(call.symptomCode ?? '');
+  const dates = weeks.flatMap((week) => week.dates);
   return {
     roadCallId: id,
-    stamp: loaded.stamp,
+    stamp: kept.stamp,
+    lookedAt: dates.length > 0 ? { from: dates[0]!, until: dates.at(-1)! } : null,
     options: views,
     likelyParts: await likelyParts(tx, call, symptom?.likelyItems ?? []),
     cautions: symptom?.cautions ?? [],
@@ -79,7 +105,7 @@ export async function giveOptions(tx: Tx, id: string, daysAhead: number, now: Da
 }
 
 /**
- * Carries out an option that was given before, unless the week has changed since.
+ * Carries out an option that was given before, unless its week has changed since.
  *
  * @throws DomainError conflict
  */
@@ -90,12 +116,15 @@ export async function chooseOption(
   { kind, stamp }: z.infer<typeof RoadCallChoice>,
   now: Date,
 ) {
-  const { call, loaded } = await loadCall(tx, id, now);
-  requireStamp(loaded, stamp);
-  const kept = call.options as unknown as { stamp: string; options: KeptOption[] } | null;
+  const call = await openCall(tx, id);
+  const kept = KeptOptions.safeParse(call.options).data;
   const option = kept?.stamp === stamp ? kept.options.find((each) => each.kind === kind) : undefined;
-  const draft = option && draftOf(loaded.week, option);
-  if (!draft) throw new DomainError('conflict', 'That option is not there any more: ask for the options again.');
+  if (!option) throw gone();
+  const loaded = await loadStandingWeek(tx, option.week.date, now);
+  requireItem(loaded, roadCallItemId(id));
+  requireStamp(loaded, option.week.stamp);
+  const draft = draftOf(loaded.week, option.days);
+  if (!draft) throw gone();
   const change = roadCallChange(loaded.week, draft, roadCallItemId(id));
   const at = placeOf(loaded.week, draft, roadCallItemId(id));
   const made = await writeWeekChange(tx, actor, loaded, { kind: 'road-call', draft, change }, now);
@@ -106,18 +135,25 @@ export async function chooseOption(
   return { ...row, calledAt: row.calledAt.toISOString(), answers: row.answers as object };
 }
 
-async function loadCall(tx: Tx, id: string, now: Date): Promise<{ call: RoadCallRow; loaded: LoadedWeek }> {
+function gone(): DomainError {
+  return new DomainError('conflict', 'That option is not there any more: ask for the options again.');
+}
+
+async function openCall(tx: Tx, id: string): Promise<RoadCallRow> {
   const call = await tx.roadCall.findFirst({ where: { id }, include: { machine: true } });
   if (!call) throw new DomainError('not-found', 'There is no such road call.');
   if (call.state !== 'open') throw new DomainError('conflict', `The call is ${call.state} already.`);
-  const { timeZone } = await tx.shop.findFirstOrThrow();
-  const day = await plannedDayFrom(tx, wallClockOf(now, timeZone).slice(0, 10));
-  const loaded = await loadStandingWeek(tx, day, now);
-  const isKnown = loaded.week.instance.snapshot.items.some((item) => item.id === roadCallItemId(id));
-  if (!isKnown) {
-    throw new DomainError('conflict', 'Its machine has been retired or a visit with the call has begun already.');
-  }
-  return { call, loaded };
+  return call;
+}
+
+function requireItem({ week }: LoadedWeek, itemId: string): void {
+  if (week.instance.snapshot.items.some((item) => item.id === itemId)) return;
+  throw new DomainError('conflict', 'Its machine has been retired or a visit with the call has begun already.');
+}
+
+function stampOfAll(weeks: readonly WeekForCall[]): string {
+  const stamps = weeks.map(({ loaded }) => loaded.stamp);
+  return createHash('sha256').update(JSON.stringify(stamps)).digest('hex').slice(0, 32);
 }
 
 function placeOf({ instance }: StandingWeek, draft: NamedDraft, itemId: string) {
@@ -137,7 +173,7 @@ function placeOf({ instance }: StandingWeek, draft: NamedDraft, itemId: string) 
   };
 }
 
-function keptDays({ instance, draft: before }: StandingWeek, draft: NamedDraft): KeptOption['days'] {
+function keptDays({ instance, draft: before }: StandingWeek, draft: NamedDraft): KeptDays {
   const { snapshot, technicianDays } = instance;
   return draft.flatMap((visits, v) =>
     visits === before[v]
@@ -156,8 +192,8 @@ function keptDays({ instance, draft: before }: StandingWeek, draft: NamedDraft):
   );
 }
 
-/** The kept option over the week as loaded now; undefined when it cannot be driven any more. */
-function draftOf({ instance, draft }: StandingWeek, { days }: KeptOption): NamedDraft | undefined {
+/** The kept days over the week as loaded now; undefined when they cannot be driven any more. */
+function draftOf({ instance, draft }: StandingWeek, days: KeptDays): NamedDraft | undefined {
   const { snapshot, technicianDays } = instance;
   const standing = new Map(draft.flat().map((visit) => [visit.visitId, visit]));
   let after: NamedDraft = draft;

@@ -13,8 +13,6 @@ import type { Tx } from '@deckround/store';
 import { VISIT_INCLUDE, type VisitRow } from '../planning/visit-view.js';
 
 const MOST_DAYS = 28;
-/** How far ahead a plan is looked for when none covers today. */
-const DAYS_AHEAD = 7;
 
 /** A planned week as it stands in the database now, and the rows behind it. */
 export interface LoadedWeek {
@@ -83,20 +81,17 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
   };
 }
 
-/** Today, or the first day of the week to come that a plan covers; today where none does. */
-export async function plannedDayFrom(tx: Tx, today: string): Promise<string> {
+/** The first day from a date on that a plan covers, if that plan begins by the latest date given. */
+export async function plannedDayFrom(tx: Tx, date: string, latest: string): Promise<string | null> {
   const runs = await tx.planRun.findMany({
-    where: {
-      status: 'done',
-      weekOf: { gt: dateColumn(addDays(today, -MOST_DAYS)), lte: dateColumn(addDays(today, DAYS_AHEAD)) },
-    },
+    where: { status: 'done', weekOf: { gt: dateColumn(addDays(date, -MOST_DAYS)), lte: dateColumn(latest) } },
     select: { weekOf: true, days: true },
   });
   const days = runs.flatMap((run) => {
     const from = dateText(run.weekOf);
-    return addDays(from, run.days - 1) < today ? [] : [from > today ? from : today];
+    return addDays(from, run.days - 1) < date ? [] : [from > date ? from : date];
   });
-  return days.sort()[0] ?? today;
+  return days.sort()[0] ?? null;
 }
 
 async function runAround(tx: Tx, date: string) {

@@ -34,7 +34,7 @@ export class RoadCallAnswersController {
 
   @Post('road-calls/:id/options')
   @Allow(['manager'])
-  @Answers(200, RoadCallOptions, 'The best ways to fit the call into the week as it stands now')
+  @Answers(200, RoadCallOptions, 'The best ways to fit the call into the planned days as they stand now')
   options(
     @Caller() actor: Actor,
     @Param('id', { schema: IdParam }) id: string,

@@ -6,9 +6,17 @@ import type { PlanStop } from '../plan-stops.js';
 import { promiseKeptBy, toRoutingProblem } from '../to-routing.js';
 import { describeChange, type PlanChange } from './describe-change.js';
 import { type Placement, placements } from './place-visit.js';
-import { type NamedDraft, type NamedVisit, type StandingWeek, standingRouteCents } from './standing-week.js';
+import {
+  type NamedDraft,
+  type NamedVisit,
+  type StandingWeek,
+  standingRouteCents,
+  workedDates,
+} from './standing-week.js';
 
-export type RoadCallKind = 'squeeze-in' | 'push-one' | 're-plan';
+/** The simplest first. */
+const KINDS = ['squeeze-in', 'push-one', 're-plan'] as const;
+export type RoadCallKind = (typeof KINDS)[number];
 
 export interface RoadCallOption {
   kind: RoadCallKind;
@@ -20,7 +28,7 @@ export interface RoadCallOption {
 export interface RoadCallSettings {
   /** The call's item in the snapshot. */
   itemId: string;
-  /** How many days of the horizon to look at, from its first day with work left. */
+  /** On how many of the days that somebody still works to look, the first ones. */
   daysAhead: number;
   /** Iterations of the small search. */
   iterations: number;
@@ -45,24 +53,35 @@ export function roadCallOptions(week: StandingWeek, settings: RoadCallSettings):
   const { instance, draft } = week;
   const index = instance.snapshot.items.findIndex((item) => item.id === settings.itemId);
   const call: NamedVisit = { visitId: null, site: instance.items[index]!.site, items: [index], promise: null };
-  const days = instance.technicianDays.map((day) => day.day);
-  const first = Math.min(...days);
-  const near = instance.technicianDays.flatMap((day, v) => (day.day < first + settings.daysAhead ? [v] : []));
+  const dates = workedDates(week).slice(0, settings.daysAhead);
+  const near = instance.technicianDays.flatMap((day, v) => (dates.includes(day.date) ? [v] : []));
   const drafts: [RoadCallKind, NamedDraft | null][] = [
     ['squeeze-in', squeezeIn(instance, draft, call, near)],
     ['push-one', pushOne(instance, draft, call, near)],
     ['re-plan', rePlan(week, call, near, settings)],
   ];
-  const options: RoadCallOption[] = [];
-  for (const [kind, after] of drafts) {
-    if (after === null) continue;
-    const change = roadCallChange(week, after, settings.itemId);
-    if (
-      options.every((simpler) => change.cents.total < simpler.change.cents.total || isGentler(change, simpler.change))
-    )
-      options.push({ kind, draft: after, change });
+  return bestRoadCallOptions(
+    drafts.flatMap(([kind, after]) =>
+      after === null ? [] : [{ kind, draft: after, change: roadCallChange(week, after, settings.itemId) }],
+    ),
+  );
+}
+
+/** The cheapest of each kind, as of several weeks; a kind that is no better than a simpler one is left out. */
+export function bestRoadCallOptions<Option extends RoadCallOption>(options: readonly Option[]): Option[] {
+  const best: Option[] = [];
+  for (const kind of KINDS) {
+    const cheapest = options
+      .filter((option) => option.kind === kind)
+      .reduce<Option | null>((a, b) => (a !== null && a.change.cents.total <= b.change.cents.total ? a : b), null);
+    if (cheapest === null) continue;
+    const { change } = cheapest;
+    const isBetter = best.every(
+      (simpler) => change.cents.total < simpler.change.cents.total || isGentler(change, simpler.change),
+    );
+    if (isBetter) best.push(cheapest);
   }
-  return options;
+  return best;
 }
 
 /** What a call costs beside a week without it: that it would be left out otherwise is no saving. */

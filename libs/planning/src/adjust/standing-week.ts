@@ -76,6 +76,11 @@ export function standingWeek(snapshot: PlanningSnapshot, visits: readonly Standi
   return { instance, draft, homeless };
 }
 
+/** Days on which somebody still works, in order. */
+export function workedDates({ instance }: StandingWeek): string[] {
+  return [...new Set(instance.technicianDays.map((day) => day.date))].sort();
+}
+
 /** Cost of a technician-day; one under way has to drive home even when nothing else is to be done. */
 export function standingRouteCents(instance: PlanningInstance, v: number, visits: readonly DraftVisit[]): number {
   const day = instance.technicianDays[v]!;

@@ -8,7 +8,8 @@ import { useWords } from '../../words/words.js';
 import { ChangeList } from './change-list.js';
 import style from './road-call.module.css';
 
-const DAYS_AHEAD = 7;
+/** A working week. */
+const DAYS_AHEAD = 5;
 
 interface Props {
   readonly call: RoadCall;
@@ -16,7 +17,7 @@ interface Props {
   readonly today: string;
 }
 
-/** The best of each way to fit a call into the week, dearest last; one press chooses. */
+/** The best of each way to fit a call into the planned days, dearest last; one press chooses. */
 export function CallOptions({ call, name, today }: Props) {
   const words = useWords();
   const { t, money, day, range, number } = words;
@@ -67,7 +68,8 @@ export function CallOptions({ call, name, today }: Props) {
           </div>
         </div>
       ) : null}
-      {call.state === 'open' && options.data && sorted.length === 0 ? (
+      {call.state === 'open' && options.data ? <LookedAt days={options.data.lookedAt} today={today} /> : null}
+      {call.state === 'open' && options.data?.lookedAt && sorted.length === 0 ? (
         <p className="note straw">{t('call.no-way')}</p>
       ) : null}
       {call.state === 'open'
@@ -130,6 +132,21 @@ export function CallOptions({ call, name, today }: Props) {
         </section>
       ) : null}
       <p className="small pencil">{t('safety')}</p>
+    </div>
+  );
+}
+
+/** Which days the ways were looked for on: the call may come on a day that no plan covers, or when the week is over. */
+function LookedAt({ days, today }: { readonly days: RoadCallOptions['lookedAt']; readonly today: string }) {
+  const { t, day } = useWords();
+  if (days !== null)
+    return <p className="small pencil">{t('call.looked-at', { from: day(days.from), until: day(days.until) })}</p>;
+  return (
+    <div className="note straw">
+      <p>{t('call.week-over')}</p>
+      <Link className="press-quiet" to="/week" search={{ of: addDays(today, 8 - weekdayOf(today)) }}>
+        {t('call.plan-next')}
+      </Link>
     </div>
   );
 }
