@@ -31,7 +31,7 @@ export class SuppliesController {
       const register = await loadRegister(tx, false);
       const asOf = wallClockOf(await shopNow(tx, this.clock.now()), register.shop.timeZone).slice(0, 10);
       const parts = new Map(register.parts.map((part) => [part.id, part]));
-      const lines = orderList(partRows(register), await partNeeds(tx, register, asOf, weeks), asOf);
+      const lines = orderList(partRows(register.parts), await partNeeds(tx, register, asOf, weeks), asOf);
       return {
         asOf,
         lines: lines.map((line) => {

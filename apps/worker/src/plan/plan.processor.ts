@@ -76,11 +76,22 @@ export function planAsOf(today: string, weekOf: string, days: number): string {
   return today > addDays(weekOf, days - 1) ? addDays(weekOf, -1) : today;
 }
 
-async function makeSnapshot(register: Register, now: Date, firstDate: string, days: number): Promise<PlanningSnapshot> {
-  const today = wallClockOf(now, register.shop.timeZone).slice(0, 10);
+async function makeSnapshot(told: Register, now: Date, firstDate: string, days: number): Promise<PlanningSnapshot> {
+  const today = wallClockOf(now, told.shop.timeZone).slice(0, 10);
   const asOf = planAsOf(today, firstDate, days);
+  const register = asOf === today ? told : visitsUntil(told, addDays(firstDate, days - 1));
   const { due } = await forecastInThread(upkeepSnapshot(register, { asOf, costFrom: firstDate, costDays: days }));
   return planningSnapshot(register, due, { asOf, firstDate, days });
+}
+
+/** The register without the visits after a date: a week that is over did not know them. */
+function visitsUntil(register: Register, date: string): Register {
+  const isKnown = (visit: { readonly date: string }) => visit.date <= date;
+  return {
+    ...register,
+    promises: register.promises.filter(isKnown),
+    previous: register.previous.filter(isKnown),
+  };
 }
 
 /** @returns whether the search should go on */

@@ -19,6 +19,16 @@ export function machineItemId(machineId: string, code: string, slot: string | nu
   return slot === null ? `${machineId}/${code}` : `${machineId}/${code}/${slot}`;
 }
 
+/** Id of the work that a road call asks for. */
+export function roadCallItemId(roadCallId: string): string {
+  return `road-call/${roadCallId}`;
+}
+
+/** Id of the work that an open stopgap owes. */
+export function stopgapItemId(stopgapId: string): string {
+  return `stopgap/${stopgapId}`;
+}
+
 /** Every service item of every machine, class defaults and machine overrides resolved. */
 export function machineItems(register: Register): MachineItem[] {
   const classes = new Map(register.classes.map((each) => [each.code, each]));

@@ -12,7 +12,8 @@ import {
   aStopgap,
   aTechnician,
 } from '../test-support/a-register.js';
-import { planningSnapshot, stopgapItemId } from './planning-snapshot.js';
+import { stopgapItemId } from './machine-items.js';
+import { planningSnapshot } from './planning-snapshot.js';
 
 /** Monday 2014-06-16 to Sunday 2014-06-22, seen from the Sunday before. */
 const SPAN = { asOf: '2014-06-15', firstDate: '2014-06-16', days: 7 };

@@ -19,7 +19,8 @@ import type {
   SiteEvent,
   WeeklyWindow,
 } from '../register.js';
-import { classOf, type MachineItem, machineItems } from './machine-items.js';
+import { classOf, type MachineItem, machineItems, roadCallItemId, stopgapItemId } from './machine-items.js';
+import { partsLeft, plannedElsewhere } from './planned-elsewhere.js';
 
 export interface PlanningSpan {
   readonly asOf: string;
@@ -39,10 +40,12 @@ export function planningSnapshot(
   const dates = Array.from({ length: span.days }, (_, index) => addDays(span.firstDate, index));
   // Planning again in mid-week must not send anybody to a day that is over.
   const daysLeft = dates.filter((date) => date >= span.asOf);
+  const elsewhere = plannedElsewhere(register, span);
+  const parts = partsLeft(register, elsewhere, span);
   const items = [
-    ...planningItems(register, due, span, lastDate),
+    ...planningItems({ ...register, parts }, due, span, lastDate),
     ...register.roadCalls.map((call) => roadCallItem(call, span)),
-  ];
+  ].filter((item) => !elsewhere.has(item.id));
   const ready = beforeEvents(register, items, span);
   const machineIds = new Set(items.map((item) => item.machineId));
   return {
@@ -59,7 +62,7 @@ export function planningSnapshot(
     technicians: technicianRows(register, daysLeft),
     ...placeRows(register, machineIds, dates),
     items: ready,
-    parts: partRows(register),
+    parts: partRows(parts),
     promises: register.promises
       .filter((promise) => promise.date >= span.asOf)
       .map((promise) => ({ ...promise, itemIds: [...promise.itemIds] })),
@@ -68,8 +71,8 @@ export function planningSnapshot(
   };
 }
 
-export function partRows(register: Register): PlanningPart[] {
-  return register.parts.map((part) => ({
+export function partRows(parts: readonly Part[]): PlanningPart[] {
+  return parts.map((part) => ({
     id: part.id,
     description: part.description,
     designation: part.designation === '' ? null : part.designation,
@@ -146,16 +149,6 @@ export function placeRows(
 
 export function machineLabel(machine: Machine): string {
   return [machine.machineClass, machine.model, machine.serial].filter((each) => each !== '').join(' ');
-}
-
-/** Id of the work that a road call asks for. */
-export function roadCallItemId(roadCallId: string): string {
-  return `road-call/${roadCallId}`;
-}
-
-/** Id of the work that an open stopgap owes. */
-export function stopgapItemId(stopgapId: string): string {
-  return `stopgap/${stopgapId}`;
 }
 
 function planningItems(

@@ -1,6 +1,7 @@
 import type { Completion, DueForecast } from '@deckround/upkeep';
 import type {
   Machine,
+  OpenRoadCall,
   OpenStopgap,
   Part,
   PromisedVisit,
@@ -148,6 +149,13 @@ export function aStopgap(changes: Partial<OpenStopgap> = {}): OpenStopgap {
     skill: 'mechanical',
     preparations: ['covers-off'],
     failureCents: 20_000,
+    ...changes,
+  };
+}
+
+export function aRoadCall(changes: Partial<OpenRoadCall> = {}): OpenRoadCall {
+  return {
+    ...{ id: 'R1', machineId: 'M1', title: 'Road call: howls', minutes: 60, skill: null, downCentsPerDay: 15_000 },
     ...changes,
   };
 }

@@ -1,0 +1,74 @@
+import { describe, expect, it } from '@jest/globals';
+import type { Register } from '../register.js';
+import {
+  aForecast,
+  aMachine,
+  anItem,
+  aPart,
+  aPromise,
+  aRegister,
+  aRoadCall,
+  aStopgap,
+} from '../test-support/a-register.js';
+import { roadCallItemId, stopgapItemId } from './machine-items.js';
+import { planningSnapshot } from './planning-snapshot.js';
+
+/** Monday 2014-06-16 to Sunday 2014-06-22, planned on the Thursday before. */
+const SPAN = { asOf: '2014-06-12', firstDate: '2014-06-16', days: 7 };
+const FRIDAY = '2014-06-13';
+const BELT = 'M1/replace-belt';
+
+const planned = (changes: Partial<Register>, due = [aForecast()]) => planningSnapshot(aRegister(changes), due, SPAN);
+const idsOf = (changes: Partial<Register>, due = [aForecast()]) => planned(changes, due).items.map((item) => item.id);
+
+const proposed = (date: string, itemIds = [BELT]): Partial<Register> => ({
+  previous: [{ siteId: 'S1', technicianId: 'T1', date, itemIds }],
+});
+const promised = (date: string): Partial<Register> => ({ promises: [aPromise({ date })] });
+
+describe('work that stands in a visit on another day', () => {
+  it.each([
+    ['proposed for tomorrow', proposed(FRIDAY)],
+    ['proposed for today', proposed(SPAN.asOf)],
+    ['promised for tomorrow', promised(FRIDAY)],
+    ['proposed for the week after', proposed('2014-06-23')],
+    ['promised for the week after', promised('2014-06-23')],
+  ])('is not planned once more: %s', (_name, changes) => {
+    expect(idsOf(changes)).toEqual([]);
+  });
+
+  it.each([
+    ['proposed for the week itself', proposed('2014-06-16')],
+    ['promised for the last of its days', promised('2014-06-22')],
+    ['proposed for yesterday, and not done', proposed('2014-06-11')],
+    ['promised for yesterday, and not done', promised('2014-06-11')],
+    ['promised for the week and proposed for tomorrow', { ...proposed(FRIDAY), ...promised('2014-06-17') }],
+  ])('is planned: %s', (_name, changes) => {
+    expect(idsOf(changes)).toEqual([BELT]);
+  });
+
+  it('may be a road call or the return that a stopgap owes', () => {
+    const changes = {
+      ...proposed(FRIDAY, [roadCallItemId('R1'), stopgapItemId('G1')]),
+      roadCalls: [aRoadCall(), aRoadCall({ id: 'R2' })],
+      stopgaps: [aStopgap()],
+    };
+    expect(idsOf(changes, [aForecast({ itemId: 'G1', kind: 'stopgap' })])).toEqual([roadCallItemId('R2')]);
+  });
+
+  it('takes its parts with it, when it comes before', () => {
+    const belt = anItem({ parts: [{ code: 'BLT-DECK', quantity: 1, perSpindle: false }] });
+    const shelf = {
+      machines: [aMachine(), aMachine({ id: 'M2' })],
+      parts: [aPart({ onHand: 1, leadDays: 6 })],
+      classes: [{ ...aRegister().classes[0]!, items: [belt] }],
+    };
+    const both = [aForecast(), aForecast({ itemId: 'M2/replace-belt', machineId: 'M2' })];
+    const before = planned({ ...shelf, ...proposed(FRIDAY) }, both);
+    expect(before.items).toMatchObject([{ id: 'M2/replace-belt', releaseDate: '2014-06-18' }]);
+    expect(before.parts).toMatchObject([{ onHand: 0 }]);
+    const after = planned({ ...shelf, ...proposed('2014-06-24') }, both);
+    expect(after.items).toMatchObject([{ id: 'M2/replace-belt', releaseDate: null }]);
+    expect(after.parts).toMatchObject([{ onHand: 1 }]);
+  });
+});
