@@ -77,4 +77,61 @@ describe('planning a week again', () => {
     expect(after.state).toBe('cancelled');
     expect(after.reason).toMatch(/customer has to be told/);
   });
+
+  it('in the middle of a day leaves that day as it stands, but for who does not work after all', async () => {
+    const { store } = database;
+    const today = '2026-06-11';
+    const byTechnician = await store.inShop(shopId, async (tx) => {
+      const technicians = await tx.technician.findMany({ orderBy: { code: 'asc' } });
+      const standing = await tx.visit.findMany({
+        where: { state: 'proposed', visitDate: { gte: new Date(`${WEEK}T00:00:00Z`) } },
+        include: { visitItems: true },
+        orderBy: { startAt: 'asc' },
+      });
+      expect(standing.length).toBeGreaterThanOrEqual(2);
+      // One visit for each of two people, on Thursday after nine.
+      return Promise.all(
+        technicians.slice(0, 2).map(async (technician, k) => {
+          const visit = standing[k]!;
+          const startAt = new Date(`${today}T14:00:00Z`);
+          await tx.visit.update({
+            where: { id: visit.id },
+            data: {
+              visitDate: new Date(`${today}T00:00:00Z`),
+              technicianId: technician.id,
+              pinned: false,
+              ...{ arriveAt: startAt, startAt },
+              endAt: new Date(startAt.getTime() + visit.endAt.getTime() - visit.startAt.getTime()),
+            },
+          });
+          return { technicianId: technician.id, visit };
+        }),
+      );
+    });
+    const [works, ill] = [byTechnician[0]!, byTechnician[1]!];
+    await store.inShop(shopId, (tx) =>
+      tx.technicianAbsence.create({
+        data: {
+          ...{ shopId, technicianId: ill.technicianId, reason: 'ill' },
+          fromDate: new Date(`${today}T00:00:00Z`),
+          toDate: new Date(`${today}T00:00:00Z`),
+        },
+      }),
+    );
+    // Three in the afternoon at the shop.
+    clock.moveTo(`${today}T20:00:00Z`);
+    const runId = await planAgain();
+    const after = await store.inShop(shopId, (tx) => tx.visit.findMany({ include: { visitItems: true } }));
+    const todays = after.filter((visit) => dateOf(visit) === today && visit.state !== 'cancelled');
+    expect(todays.map((visit) => visit.id)).toEqual([works.visit.id]);
+    expect(todays[0]).toMatchObject({ state: 'proposed', startAt: new Date(`${today}T14:00:00Z`) });
+    const codes = (visit: { visitItems: { code: string; machineId: string }[] }) =>
+      visit.visitItems.map(({ code, machineId }) => `${machineId} ${code}`).sort();
+    expect(codes(todays[0]!)).toEqual(codes(works.visit));
+    const later = after.filter((visit) => dateOf(visit) > today && visit.state !== 'cancelled').flatMap(codes);
+    expect(codes(works.visit).some((work) => later.includes(work))).toBe(false);
+    expect(codes(ill.visit).some((work) => later.includes(work))).toBe(true);
+    const run = await store.inShop(shopId, (tx) => tx.planRun.findUniqueOrThrow({ where: { id: runId } }));
+    expect(run.warning).toBe('Work had begun on 2026-06-11: what was planned for that day stays as it was.');
+  });
 });

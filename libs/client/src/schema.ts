@@ -5970,6 +5970,8 @@ export interface components {
             cost: {
                 [key: string]: number;
             } | null;
+            /** @description What to know about how the plan was made */
+            warning: string | null;
         };
         DayRoute: {
             /**

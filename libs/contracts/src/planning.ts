@@ -319,6 +319,7 @@ export const Week = z
       .nullable()
       .meta({ description: 'Cursor of the rest, for `GET /v1/week/left-out`; null when there is none' }),
     cost: z.record(z.string(), z.int()).nullable(),
+    warning: z.string().nullable().meta({ description: 'What to know about how the plan was made' }),
   })
   .meta({
     id: 'Week',

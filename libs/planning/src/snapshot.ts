@@ -152,6 +152,8 @@ export const PlanningSnapshot = z.object({
   firstDate: localDate,
   days: z.int().min(1).max(28),
   asOf: localDate,
+  /** Work has begun on the day `asOf`: its visits stand as they are, among the promises. Absent = no. */
+  isUnderWay: z.boolean().optional(),
   travel: TravelSettings,
   drives: KnownDrives.optional(),
   /** Share of a typical later trip that deferring an item still has to pay for, 0..1 (planner note, end of horizon). */

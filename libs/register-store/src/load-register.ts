@@ -178,7 +178,7 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
       name: each.name,
     })),
     promises: await loadPromises(tx, zones),
-    previous: await loadPrevious(tx),
+    previous: await loadPrevious(tx, zones),
   };
 }
 
@@ -320,6 +320,7 @@ async function loadPromises(tx: Tx, zones: ReadonlyMap<string, string>): Promise
       date: dateText(visit.visitDate),
       from: clock(visit.pinned ? visit.startAt : (visit.promisedFrom ?? visit.startAt)),
       to: clock(visit.pinned ? visit.startAt : (visit.promisedTo ?? visit.startAt)),
+      start: clock(visit.startAt),
       itemIds: visit.visitItems.map(visitItemKey),
       moveCents: visit.moveCents,
     };
@@ -327,13 +328,15 @@ async function loadPromises(tx: Tx, zones: ReadonlyMap<string, string>): Promise
 }
 
 /** The proposed visits, for the search to start from. */
-async function loadPrevious(tx: Tx): Promise<Register['previous']> {
+async function loadPrevious(tx: Tx, zones: ReadonlyMap<string, string>): Promise<Register['previous']> {
   const visits = await tx.visit.findMany({
     where: { state: 'proposed', pinned: false },
     include: { visitItems: true },
     orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
   });
   return visits.map((visit) => ({
+    visitId: visit.id,
+    start: wallClockOf(visit.startAt, zones.get(visit.siteId)!).slice(11, 16),
     siteId: visit.siteId,
     technicianId: visit.technicianId,
     date: dateText(visit.visitDate),

@@ -148,10 +148,23 @@ export interface PromisedVisit {
   readonly siteId: string;
   readonly technicianId: string;
   readonly date: string;
+  /** Slot for the start of work, and the start as it is planned; wall clock of the site. */
   readonly from: string;
   readonly to: string;
+  readonly start: string;
   readonly itemIds: readonly string[];
   readonly moveCents: number;
+}
+
+/** A visit that nobody has been told of yet. */
+export interface ProposedVisit {
+  readonly visitId: string;
+  readonly siteId: string;
+  readonly technicianId: string;
+  readonly date: string;
+  /** Start of work, wall clock of the site. */
+  readonly start: string;
+  readonly itemIds: readonly string[];
 }
 
 /** A service item as this shop has it; `id` is the row's, or the catalogue's code where there is no database. */
@@ -221,10 +234,5 @@ export interface Register {
   readonly bars: readonly VisitBar[];
   readonly events: readonly SiteEvent[];
   readonly promises: readonly PromisedVisit[];
-  readonly previous: readonly {
-    readonly siteId: string;
-    readonly technicianId: string;
-    readonly date: string;
-    readonly itemIds: readonly string[];
-  }[];
+  readonly previous: readonly ProposedVisit[];
 }

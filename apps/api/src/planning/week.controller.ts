@@ -108,7 +108,7 @@ async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>) {
   const run = await tx.planRun.findFirst({
     where: { status: 'done', weekOf: dateColumn(query.weekOf) },
     orderBy: { finishedAt: 'desc' },
-    select: { id: true, plan: true }, // its snapshot is megabytes
+    select: { id: true, plan: true, warning: true }, // its snapshot is megabytes
   });
   const plan = run?.plan as WeekPlan | null | undefined;
   return {
@@ -132,5 +132,6 @@ async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>) {
     })),
     ...(await leftOutOfWeek(tx, run)),
     cost: plan ? { ...plan.cost } : null,
+    warning: run?.warning ?? null,
   };
 }

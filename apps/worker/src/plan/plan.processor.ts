@@ -1,6 +1,6 @@
 import type { JobPayload } from '@deckround/jobs';
 import { PlanningSnapshot } from '@deckround/planning';
-import { addDays, planningSnapshot, type Register, upkeepSnapshot } from '@deckround/register';
+import { addDays, isDayUnderWay, planningSnapshot, type Register, upkeepSnapshot } from '@deckround/register';
 import { dateText, loadRegister, shopNow, wallClockOf } from '@deckround/register-store';
 import { forecastInThread, planInThread } from '../compute/compute-in-thread.js';
 import type { PlanProgress } from '../compute/messages.js';
@@ -33,9 +33,16 @@ export function planProcessor(context: WorkerContext) {
             }
           : PlanningSnapshot.parse(row.snapshot);
       const hash = snapshotHash(snapshot);
-      await context.store.inShop(shopId, (tx) =>
-        tx.planRun.update({ where: { id: runId }, data: { snapshot, snapshotHash: hash, warning } }),
-      );
+      if (row.snapshot === null) {
+        const stays = `Work had begun on ${snapshot.asOf}: what was planned for that day stays as it was.`;
+        const warnings = [warning, snapshot.isUnderWay ? stays : null].filter((each) => each !== null);
+        await context.store.inShop(shopId, (tx) =>
+          tx.planRun.update({
+            where: { id: runId },
+            data: { snapshot, snapshotHash: hash, warning: warnings.length > 0 ? warnings.join(' ') : null },
+          }),
+        );
+      }
       const budget = row.iterations === null ? { seconds: row.seconds } : { iterations: row.iterations };
       let newest: PlanProgress | null = null;
       const search = planInThread(
@@ -60,7 +67,7 @@ export function planProcessor(context: WorkerContext) {
         const plan = await search.plan;
         clearInterval(look);
         await run.finish('done', async (tx) =>
-          writeWeekPlan(tx, shopId, runId, register, plan, snapshot.asOf, await shopNow(tx, context.clock.now())),
+          writeWeekPlan(tx, shopId, runId, register, plan, snapshot, await shopNow(tx, context.clock.now())),
         );
       } finally {
         clearInterval(look);
@@ -81,7 +88,8 @@ async function makeSnapshot(told: Register, now: Date, firstDate: string, days: 
   const asOf = planAsOf(today, firstDate, days);
   const register = asOf === today ? told : visitsUntil(told, addDays(firstDate, days - 1));
   const { due } = await forecastInThread(upkeepSnapshot(register, { asOf, costFrom: firstDate, costDays: days }));
-  return planningSnapshot(register, due, { asOf, firstDate, days });
+  const isUnderWay = asOf === today && isDayUnderWay(register, today, (zone) => wallClockOf(now, zone).slice(0, 16));
+  return planningSnapshot(register, due, { asOf, firstDate, days, isUnderWay: isUnderWay && asOf >= firstDate });
 }
 
 /** The register without the visits after a date: a week that is over did not know them. */

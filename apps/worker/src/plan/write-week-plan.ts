@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import type { PlannedVisit, WeekPlan } from '@deckround/planning';
+import type { PlannedVisit, PlanningSnapshot, WeekPlan } from '@deckround/planning';
 import {
   type MachineItem,
   machineItems,
@@ -9,12 +9,12 @@ import {
   stopgapItemId,
 } from '@deckround/register';
 import { dateColumn } from '@deckround/register-store';
-import { emitEvent, type Tx } from '@deckround/store';
+import { emitEvent, type Prisma, type Tx } from '@deckround/store';
 
 /**
- * Writes a week from its first day that is not over: proposed visits are replaced, confirmed ones keep their promise and
- * take the new times and items, finished ones stay untouched. A promise that the plan could not keep is cancelled with
- * its reason, so that the customer can be told.
+ * Writes a week from its first day that is not over: proposed visits are replaced, confirmed ones and those of a day under
+ * way keep their promise and take the new times and items, finished ones stay untouched. A promise that the plan could not
+ * keep is cancelled with its reason, so that the customer can be told.
  */
 export async function writeWeekPlan(
   tx: Tx,
@@ -22,23 +22,25 @@ export async function writeWeekPlan(
   runId: string,
   register: Register,
   plan: WeekPlan,
-  asOf: string,
+  { asOf, isUnderWay }: Pick<PlanningSnapshot, 'asOf' | 'isUnderWay'>,
   now: Date,
 ): Promise<void> {
   const run = await tx.planRun.findUniqueOrThrow({ where: { id: runId } });
   const from = new Date(Math.max(run.weekOf.getTime(), dateColumn(asOf).getTime()));
   const to = new Date(run.weekOf.getTime() + (run.days - 1) * 86_400_000);
   const days = { gte: from, lte: to };
+  const keptIds = plan.visits.flatMap((visit) => visit.promisedVisitId ?? []);
+  const replaced = { state: 'proposed', pinned: false, visitDate: days, id: { notIn: keptIds } };
   await tx.roadCall.updateMany({
-    where: { state: 'planned', visit: { state: 'proposed', pinned: false, visitDate: days } },
+    where: { state: 'planned', visit: replaced },
     data: { state: 'open', visitId: null, version: { increment: 1 } },
   });
-  await tx.visit.deleteMany({ where: { state: 'proposed', pinned: false, visitDate: days } });
+  await tx.visit.deleteMany({ where: replaced });
   const unkept = await tx.visit.findMany({
     where: {
       OR: [{ state: 'confirmed' }, { state: 'proposed', pinned: true }],
       visitDate: days,
-      id: { notIn: plan.visits.flatMap((visit) => visit.promisedVisitId ?? []) },
+      id: { notIn: keptIds },
     },
   });
   for (const { id, siteId, state } of unkept) {
@@ -89,9 +91,10 @@ export async function writeWeekPlan(
       data: { state: 'planned', visitId: id, version: { increment: 1 } },
     });
   }
-  await tx.dayRoute.deleteMany({ where: { routeDate: days } });
+  await tx.dayRoute.deleteMany({ where: await outdatedRoutes(tx, from, to, isUnderWay === true) });
+  const routes = plan.routes.filter((route) => !isUnderWay || dateColumn(route.date) > from);
   await tx.dayRoute.createMany({
-    data: plan.routes.map((route) => ({
+    data: routes.map((route) => ({
       shopId,
       planRunId: runId,
       technicianId: route.technicianId,
@@ -112,6 +115,17 @@ export async function writeWeekPlan(
     where: { id: runId },
     data: { plan, totalCents: plan.cost.total, iterations: plan.iterations, version: { increment: 1 } },
   });
+}
+
+/** All of them; of a day under way, which may hold finished visits, those of people who have nothing left to do on it. */
+async function outdatedRoutes(tx: Tx, from: Date, to: Date, isUnderWay: boolean): Promise<Prisma.DayRouteWhereInput> {
+  if (!isUnderWay) return { routeDate: { gte: from, lte: to } };
+  const busy = await tx.visit.findMany({
+    where: { visitDate: from, state: { not: 'cancelled' } },
+    select: { technicianId: true },
+  });
+  const technicianId = { notIn: busy.map((visit) => visit.technicianId) };
+  return { OR: [{ routeDate: { gt: from, lte: to } }, { routeDate: from, technicianId }] };
 }
 
 function visitRow(shopId: string, runId: string, visit: PlannedVisit) {

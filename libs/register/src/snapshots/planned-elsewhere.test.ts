@@ -12,6 +12,7 @@ import {
 } from '../test-support/a-register.js';
 import { roadCallItemId, stopgapItemId } from './machine-items.js';
 import { planningSnapshot } from './planning-snapshot.js';
+import { standingSnapshot } from './standing-snapshot.js';
 
 /** Monday 2014-06-16 to Sunday 2014-06-22, planned on the Thursday before. */
 const SPAN = { asOf: '2014-06-12', firstDate: '2014-06-16', days: 7 };
@@ -22,7 +23,7 @@ const planned = (changes: Partial<Register>, due = [aForecast()]) => planningSna
 const idsOf = (changes: Partial<Register>, due = [aForecast()]) => planned(changes, due).items.map((item) => item.id);
 
 const proposed = (date: string, itemIds = [BELT]): Partial<Register> => ({
-  previous: [{ siteId: 'S1', technicianId: 'T1', date, itemIds }],
+  previous: [{ visitId: 'V9', siteId: 'S1', technicianId: 'T1', date, start: '08:00', itemIds }],
 });
 const promised = (date: string): Partial<Register> => ({ promises: [aPromise({ date })] });
 
@@ -70,5 +71,25 @@ describe('work that stands in a visit on another day', () => {
     const after = planned({ ...shelf, ...proposed('2014-06-24') }, both);
     expect(after.items).toMatchObject([{ id: 'M2/replace-belt', releaseDate: null }]);
     expect(after.parts).toMatchObject([{ onHand: 1 }]);
+  });
+});
+
+describe('a planned week as it stands', () => {
+  const idsNow = (changes: Partial<Register>, today = '2014-06-17') =>
+    standingSnapshot(aRegister(changes), planned({}), {
+      wallClock: () => `${today}T08:00`,
+      started: [],
+      closedItemIds: new Set(),
+      added: [],
+    }).items.map((item) => item.id);
+
+  it('has no work left for later that the next week does', () => {
+    expect(idsNow({})).toEqual([BELT]);
+    expect(idsNow(proposed('2014-06-23'))).toEqual([]);
+  });
+
+  it('keeps what stands in it, and all when it is over', () => {
+    expect(idsNow({ ...proposed('2014-06-23'), ...promised('2014-06-17') })).toEqual([BELT]);
+    expect(idsNow(proposed('2014-06-30'), '2014-06-24')).toEqual([BELT]);
   });
 });

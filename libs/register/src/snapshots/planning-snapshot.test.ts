@@ -13,7 +13,7 @@ import {
   aTechnician,
 } from '../test-support/a-register.js';
 import { stopgapItemId } from './machine-items.js';
-import { planningSnapshot } from './planning-snapshot.js';
+import { isDayUnderWay, planningSnapshot } from './planning-snapshot.js';
 
 /** Monday 2014-06-16 to Sunday 2014-06-22, seen from the Sunday before. */
 const SPAN = { asOf: '2014-06-15', firstDate: '2014-06-16', days: 7 };
@@ -219,6 +219,39 @@ describe('planningSnapshot', () => {
     it('is gone when the stopgap is made good', () => {
       expect(snapshotOf({}, [aForecast({ itemId: 'G1', kind: 'stopgap' })]).items).toEqual([]);
     });
+  });
+});
+
+describe('a day under way', () => {
+  const now = (clock: string) => (zone: string) => (zone === 'America/Chicago' ? clock : `${SPAN.firstDate}T23:00`);
+  const today = SPAN.firstDate;
+  const span = { asOf: today, firstDate: today, days: 7, isUnderWay: true };
+
+  it('is one on which somebody who works has begun', () => {
+    const register = aRegister();
+    expect(isDayUnderWay(register, today, now(`${today}T07:00`))).toBe(false);
+    expect(isDayUnderWay(register, today, now(`${today}T07:01`))).toBe(true);
+    expect(isDayUnderWay(register, '2014-06-15', now('2014-06-15T12:00'))).toBe(false);
+    const absences = [{ from: today, to: today, reason: 'ill' }];
+    const ill = aRegister({ technicians: [aTechnician({ absences })] });
+    expect(isDayUnderWay(ill, today, now(`${today}T12:00`))).toBe(false);
+  });
+
+  it('has its visits at their very time and takes no others', () => {
+    const visit = { visitId: 'V9', siteId: 'S1', technicianId: 'T1', date: today, start: '09:15', itemIds: ['M1/oil'] };
+    const register = aRegister({
+      promises: [aPromise({ date: today }), aPromise({ visitId: 'V2' })],
+      previous: [visit],
+    });
+    const { promises, sites, technicians } = planningSnapshot(register, [aForecast()], span);
+    expect(promises).toMatchObject([
+      { visitId: 'V1', kind: 'frozen', from: '08:30', to: '08:30', moveCents: 5000 },
+      { visitId: 'V2', kind: 'confirmed', from: '08:00', to: '10:00' },
+      { visitId: 'V9', kind: 'frozen', from: '09:15', to: '09:15', moveCents: 0, itemIds: ['M1/oil'] },
+    ]);
+    expect(technicians[0]!.shifts[0]!.date).toBe(today);
+    expect(sites[0]!.windows.every((window) => window.date > today)).toBe(true);
+    expect(sites[0]!.windows.length).toBeGreaterThan(0);
   });
 });
 

@@ -2,6 +2,7 @@ import type {
   PlanningItem,
   PlanningMachine,
   PlanningPart,
+  PlanningPromise,
   PlanningSite,
   PlanningSnapshot,
   PlanningTechnician,
@@ -26,6 +27,8 @@ export interface PlanningSpan {
   readonly asOf: string;
   readonly firstDate: string;
   readonly days: number;
+  /** Somebody's work has begun on the day `asOf`: what is planned for it stays as it is. Absent = it is planned as well. */
+  readonly isUnderWay?: boolean;
 }
 
 /** Items whose range begins within this many days past the horizon may ride along with a visit. */
@@ -56,19 +59,49 @@ export function planningSnapshot(
     firstDate: span.firstDate,
     days: span.days,
     asOf: span.asOf,
+    ...(span.isUnderWay && { isUnderWay: true }),
     travel: register.shop.travel,
     laterTripShare: register.shop.laterTripShare,
     laterLabourShare: 1,
     technicians: technicianRows(register, daysLeft),
-    ...placeRows(register, machineIds, dates),
+    ...placeRows(register, machineIds, span.isUnderWay ? dates.filter((date) => date > span.asOf) : dates),
     items: ready,
     parts: partRows(parts),
-    promises: register.promises
-      .filter((promise) => promise.date >= span.asOf)
-      .map((promise) => ({ ...promise, itemIds: [...promise.itemIds] })),
+    promises: promisesFrom(register, span),
     barred: register.bars.map((bar) => ({ ...bar })),
-    previous: register.previous.map((each) => ({ ...each, itemIds: [...each.itemIds] })),
+    previous: register.previous.map(({ siteId, technicianId, date, itemIds }) => ({
+      ...{ siteId, technicianId, date },
+      itemIds: [...itemIds],
+    })),
   };
+}
+
+/** Whether somebody who works today has begun by now. */
+export function isDayUnderWay(register: Register, today: string, wallClock: (zone: string) => string): boolean {
+  return register.technicians.some((technician) =>
+    onDates([today], technician.shifts, technician.absences).some(
+      ({ date, from }) => wallClock(technician.timeZone) > `${date}T${from}`,
+    ),
+  );
+}
+
+/** Promises from today on; of a day that is under way also what nobody was promised, all of it at its very time. */
+function promisesFrom({ promises, previous }: Register, { asOf, isUnderWay }: PlanningSpan): PlanningPromise[] {
+  const isFast = (visit: { readonly date: string }) => isUnderWay === true && visit.date === asOf;
+  return [
+    ...promises
+      .filter((promise) => promise.date >= asOf)
+      .map(({ start, ...promise }) => ({
+        ...promise,
+        ...(isFast(promise) && { kind: 'frozen' as const, from: start, to: start }),
+        itemIds: [...promise.itemIds],
+      })),
+    ...previous.filter(isFast).map(({ start, ...visit }) => ({
+      ...visit,
+      ...{ kind: 'frozen' as const, from: start, to: start, moveCents: 0 },
+      itemIds: [...visit.itemIds],
+    })),
+  ];
 }
 
 export function partRows(parts: readonly Part[]): PlanningPart[] {
@@ -160,7 +193,7 @@ function planningItems(
   const known = new Map(machineItems(register).map((each) => [each.id, each]));
   const stopgaps = new Map(register.stopgaps.map((each) => [each.id, each]));
   const parts = new Map(register.parts.map((part) => [part.id, part]));
-  const promised = new Set(register.promises.flatMap((promise) => promise.itemIds));
+  const promised = new Set([...register.promises, ...promisesFrom(register, span)].flatMap((visit) => visit.itemIds));
   const latest = addDays(lastDate, RIDER_DAYS);
   const isDue = ({ itemId, p10 }: DueForecast) => (p10 !== null && p10 <= latest) || promised.has(itemId);
   /** Machine and preparation that due work opens. */

@@ -1,6 +1,7 @@
 import type { PlanningItem, PlanningSnapshot } from '@deckround/planning';
 import { addDays } from '../local-date.js';
 import type { Register } from '../register.js';
+import { plannedElsewhere } from './planned-elsewhere.js';
 import { partRows, placeRows, technicianRows } from './planning-snapshot.js';
 
 /** Where a technician is in the middle of a day. */
@@ -25,11 +26,20 @@ export interface PresentState {
 
 /**
  * The snapshot a week was planned from, brought up to now without forecasting again: people, access, parts, bars and new
- * work as they are, timing costs as they were, and what is over today cut off. A week that is over stays whole.
+ * work as they are, timing costs as they were, and what is over today or stands on other days by now cut off. A week that
+ * is over stays whole.
  */
 export function standingSnapshot(register: Register, planned: PlanningSnapshot, state: PresentState): PlanningSnapshot {
   const dates = Array.from({ length: planned.days }, (_, day) => addDays(planned.firstDate, day));
-  const isOver = state.wallClock(planned.zone).slice(0, 10) > dates.at(-1)!;
+  const today = state.wallClock(planned.zone).slice(0, 10);
+  const isOver = today > dates.at(-1)!;
+  const elsewhere = isOver ? new Map() : plannedElsewhere(register, { ...planned, asOf: today });
+  const standing = new Set(
+    [...register.promises, ...register.previous]
+      .filter((visit) => dates.includes(visit.date))
+      .flatMap((visit) => visit.itemIds),
+  );
+  const isHere = (itemId: string) => !elsewhere.has(itemId) || standing.has(itemId);
   const known = new Set(register.machines.map((machine) => machine.id));
   const added = new Set(state.added.map((item) => item.id));
   const items = [
@@ -37,7 +47,7 @@ export function standingSnapshot(register: Register, planned: PlanningSnapshot, 
       (item) => known.has(item.machineId) && !state.closedItemIds.has(item.id) && !added.has(item.id),
     ),
     ...state.added.filter((item) => known.has(item.machineId)),
-  ];
+  ].filter((item) => isHere(item.id));
   const started = new Map(state.started.map((day) => [day.technicianId, day]));
   const machineIds = new Set(items.map((item) => item.machineId));
   // A technician's day may begin at a site where nothing is left to do.

@@ -169,6 +169,7 @@ export function aPromise(changes: Partial<PromisedVisit> = {}): PromisedVisit {
     date: '2014-06-17',
     from: '08:00',
     to: '10:00',
+    start: '08:30',
     itemIds: ['M1/replace-belt'],
     moveCents: 5000,
     ...changes,

@@ -26,7 +26,7 @@ export function WeekPage() {
   const technicians = useQuery(techniciansQuery).data;
   const navigate = useNavigate();
   const go = (next: WeekSearch) => void navigate({ to: '/week', search: next, replace: true });
-  const { t, day } = useWords();
+  const { t, day, sentence } = useWords();
   const plan = usePlanSearch(weekOf, shop, () => {
     if (week.data) weekBefore(weekOf).write(outlineOf(week.data));
   });
@@ -63,6 +63,7 @@ export function WeekPage() {
           }}
         />
         <PlanProgress plan={plan} />
+        {week.data?.warning && !plan.isRunning ? <p className="note straw">{sentence(week.data.warning)}</p> : null}
       </header>
       {drawn && sites && technicians ? (
         <WeekBoard

@@ -1,5 +1,17 @@
 /** What became of asking and telling other systems. */
 export const CONNECTIONS: readonly (readonly [english: string, spanish: string])[] = [
+  [
+    'The road server gave no answer: its drive times of more than a month ago were used.',
+    'El servidor de rutas no respondió: se usaron sus tiempos de hace más de un mes.',
+  ],
+  [
+    'The road server gave no answer: drive times were estimated from distances.',
+    'El servidor de rutas no respondió: los tiempos se estimaron por las distancias.',
+  ],
+  [
+    'Work had begun on {date}: what was planned for that day stays as it was.',
+    'El trabajo ya había empezado el {date}: lo planeado para ese día queda como estaba.',
+  ],
   ['Nothing answers at this address.', 'Nada responde en esta dirección.'],
   ['The name in this address is not known.', 'No se conoce el nombre de esta dirección.'],
   ['The connection broke off.', 'La conexión se cortó.'],
