@@ -85,7 +85,8 @@ export function explainVisit(instance: PlanningInstance, draft: Draft, v: number
     };
   });
   items.sort((a, b) => visitOrder(instance, visit, a) - visitOrder(instance, visit, b));
-  return { items, marginalCents, reason: visitReason(instance, visit, items, marginalCents) };
+  const isUnderWay = snapshot.isUnderWay === true && day.date === snapshot.asOf;
+  return { items, marginalCents, reason: visitReason(instance, visit, items, marginalCents, isUnderWay) };
 }
 
 /** Machines together, in the snapshot's order of items. */
@@ -119,6 +120,7 @@ function visitReason(
   visit: DraftVisit,
   items: readonly PlannedItem[],
   marginalCents: number,
+  isUnderWay: boolean,
 ): string {
   const { snapshot } = instance;
   const count = (role: PlannedItem['role']) => items.filter((item) => item.role === role).length;
@@ -129,7 +131,11 @@ function visitReason(
       ? `Needed for ${plural(must, 'item')} that must be done`
       : `Paid for by ${plural(anchors, 'item')} due about now`;
   return sentences(
-    visit.promise?.kind === 'frozen' ? 'Announced to the customer and fixed' : '',
+    visit.promise?.kind === 'frozen'
+      ? isUnderWay
+        ? 'Its day is under way'
+        : 'Announced to the customer and fixed'
+      : '',
     visit.promise?.kind === 'confirmed' ? 'Kept as confirmed to the customer' : '',
     riders > 0 ? `${purpose}; ${riders === 1 ? '1 more rides' : `${riders} more ride`} along` : purpose,
     shared > 0 ? `Doing them together saves ${shared} min of preparation` : '',

@@ -157,6 +157,9 @@ describe('planWeek', () => {
     const week = plan(aWeek({ items, promises: [promise] }));
     expect(week.visits).toHaveLength(1);
     expect(week.visits[0]).toMatchObject({ promisedVisitId: 'announced', startAt: '2014-06-18T14:00:00-05:00' });
+    expect(week.visits[0]!.reason).toContain('Announced to the customer and fixed');
+    const begun = plan(aWeek({ items, promises: [promise], asOf: '2014-06-18', isUnderWay: true }));
+    expect(begun.visits[0]!.reason).toContain('Its day is under way');
   });
 
   it('keeps a confirmed visit until moving it is cheaper', () => {
