@@ -284,6 +284,18 @@ describe('a road call when the week is over', () => {
     expect(stale.status).toBe(409);
     expect((await manager.get(`/v1/road-calls/${callId}`)).body.state).toBe('open');
   });
+
+  it('stays open when the week is planned again, whose day under way stays as it is', async () => {
+    const todays = async () => (await visits()).filter((each) => each.date === '2026-06-12');
+    const before = await todays();
+    await plan();
+    expect((await todays()).map(({ id, startAt }) => [id, startAt])).toEqual(
+      before.map(({ id, startAt }) => [id, startAt]),
+    );
+    const week = (await manager.get(`/v1/week?weekOf=${WEEK}`)).body;
+    expect(week.warning).toBe('Work had begun on 2026-06-12: what was planned for that day stays as it was.');
+    expect((await manager.get(`/v1/road-calls/${callId}`)).body.state).toBe('open');
+  });
 });
 
 /** A place without what only a price has. */
