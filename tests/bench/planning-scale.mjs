@@ -1,7 +1,7 @@
 /** Long horizons and road calls. A process for each size, so that memory is its own. */
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { checkPlan, planWeek, roadCallOptions, standingWeek } from '@deckround/planning';
+import { checkPlan, planWeek, roadCallOptions, standingWeek, workedDates } from '@deckround/planning';
 import { planInThread } from '@deckround/worker';
 import { standingVisits } from '../../libs/planning/dist/test-support/a-standing-week.js';
 import { generateSnapshot } from '../../libs/planning/dist/test-support/generate-snapshot.js';
@@ -78,7 +78,8 @@ function roadCalls(count) {
     };
     const begin = now();
     const week = standingWeek({ ...base, items: [...base.items, item] }, visits);
-    const options = roadCallOptions(week, { itemId: 'call', daysAhead: 3, iterations: 3000, seed: 1 });
+    const dates = workedDates(week).slice(0, 3);
+    const options = roadCallOptions(week, { itemId: 'call', dates, iterations: 3000, seed: 1 });
     times.push(now() - begin);
     kinds += options.length;
     for (const { draft, change } of options) {

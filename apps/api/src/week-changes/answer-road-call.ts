@@ -60,9 +60,10 @@ export async function giveOptions(tx: Tx, id: string, daysAhead: number, now: Da
   const weeks = await weeksForCall(tx, daysAhead, now);
   for (const { loaded } of weeks) requireItem(loaded, itemId);
   const found = weeks.flatMap((week) =>
-    roadCallOptions(week.loaded.week, {
-      ...{ itemId, daysAhead: week.dates.length, iterations: ITERATIONS, seed: 1 },
-    }).map((option) => ({ ...option, week })),
+    roadCallOptions(week.loaded.week, { itemId, dates: week.dates, iterations: ITERATIONS, seed: 1 }).map((option) => ({
+      ...option,
+      week,
+    })),
   );
   const shop = await tx.shop.findFirstOrThrow();
   const money = new Intl.NumberFormat('en-US', { style: 'currency', currency: shop.currency });

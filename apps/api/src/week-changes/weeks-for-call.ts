@@ -31,7 +31,10 @@ export async function weeksForCall(tx: Tx, daysAhead: number, now: Date): Promis
   let date: string | null = (await plannedDayFrom(tx, today, latest)) ?? today;
   while (date !== null && left > 0) {
     const loaded = await loadStandingWeek(tx, date, now);
-    const dates = workedDates(loaded.week).slice(0, left);
+    const since = date;
+    const dates = workedDates(loaded.week)
+      .filter((worked) => worked >= since)
+      .slice(0, left);
     if (dates.length > 0) weeks.push({ date, loaded, dates });
     left -= dates.length;
     date = await plannedDayFrom(tx, addDays(loaded.week.instance.dates.at(-1)!, 1), latest);

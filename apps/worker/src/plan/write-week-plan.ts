@@ -12,9 +12,9 @@ import { dateColumn } from '@deckround/register-store';
 import { emitEvent, type Prisma, type Tx } from '@deckround/store';
 
 /**
- * Writes a week from its first day that is not over: proposed visits are replaced, confirmed ones and those of a day under
- * way keep their promise and take the new times and items, finished ones stay untouched. A promise that the plan could not
- * keep is cancelled with its reason, so that the customer can be told.
+ * Writes a week from its first day that is not over: proposed visits are replaced, confirmed ones keep their promise and
+ * take the new times and items, finished ones and those of a day under way stay untouched. A promise that the plan could
+ * not keep is cancelled with its reason, so that the customer can be told.
  */
 export async function writeWeekPlan(
   tx: Tx,
@@ -60,8 +60,9 @@ export async function writeWeekPlan(
     .filter((visit) => visit.promisedVisitId === null)
     .map((visit) => ({ id: randomUUID(), visit }));
   await tx.visit.createMany({ data: fresh.map(({ id, visit }) => ({ id, ...visitRow(shopId, runId, visit) })) });
+  const isUntouched = (date: string) => isUnderWay === true && date === asOf;
   const kept = plan.visits
-    .filter((visit) => visit.promisedVisitId !== null)
+    .filter((visit) => visit.promisedVisitId !== null && !isUntouched(visit.date))
     .map((visit) => ({ id: visit.promisedVisitId!, visit }));
   for (const { id, visit } of kept) {
     await tx.visit.update({ where: { id }, data: { ...visitRow(shopId, runId, visit), version: { increment: 1 } } });
@@ -92,7 +93,7 @@ export async function writeWeekPlan(
     });
   }
   await tx.dayRoute.deleteMany({ where: await outdatedRoutes(tx, from, to, isUnderWay === true) });
-  const routes = plan.routes.filter((route) => !isUnderWay || dateColumn(route.date) > from);
+  const routes = plan.routes.filter((route) => !isUntouched(route.date));
   await tx.dayRoute.createMany({
     data: routes.map((route) => ({
       shopId,

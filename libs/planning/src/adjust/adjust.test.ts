@@ -5,8 +5,8 @@ import { aStandingWeek, standingAgain } from '../test-support/a-standing-week.js
 import { anItem } from '../test-support/a-week.js';
 import { generateSnapshot } from '../test-support/generate-snapshot.js';
 import { moveVisit, priceMoves } from './price-moves.js';
-import { roadCallOptions } from './road-call.js';
-import { findVisit } from './standing-week.js';
+import { bestRoadCallOptions, type RoadCallKind, roadCallOptions } from './road-call.js';
+import { findVisit, workedDates } from './standing-week.js';
 
 const shop = generateSnapshot({ seed: 5, sites: 24, machinesPerSite: 4, items: 110, technicians: 4, days: 5 });
 const week = aStandingWeek(shop);
@@ -87,7 +87,8 @@ describe('road calls', () => {
     ],
   };
   const standing = standingAgain(called, week);
-  const settings = { itemId: 'call', daysAhead: 3, iterations: 3000, seed: 1 };
+  const dates = workedDates(standing).slice(0, 3);
+  const settings = { itemId: 'call', dates, iterations: 3000, seed: 1 };
   const options = roadCallOptions(standing, settings);
 
   it('gives at least the simplest way and does the call in every one', () => {
@@ -114,5 +115,35 @@ describe('road calls', () => {
 
   it('answers the same twice', () => {
     expect(roadCallOptions(standing, settings)).toEqual(options);
+  });
+
+  it('looks at the days asked for alone', () => {
+    const index = called.items.length - 1;
+    const offered = workedDates(standing).flatMap((date) =>
+      roadCallOptions(standing, { ...settings, dates: [date] }).map(({ draft }) => {
+        const v = draft.findIndex((visits) => visits.some((visit) => visit.items.includes(index)));
+        return [date, standing.instance.technicianDays[v]!.date];
+      }),
+    );
+    expect(new Set(offered.map(([date]) => date)).size).toBeGreaterThan(1);
+    for (const [asked, date] of offered) expect(date).toBe(asked);
+    expect(roadCallOptions(standing, { ...settings, dates: [] })).toEqual([]);
+  });
+
+  it('gives the cheapest of each kind of several weeks, none that is no better than a simpler one', () => {
+    const simple = options[0]!;
+    const priced = (kind: RoadCallKind, total: number) => ({
+      ...simple,
+      ...{ kind, change: { ...simple.change, cents: { ...simple.change.cents, total } } },
+    });
+    const found = [
+      priced('push-one', 900),
+      priced('squeeze-in', 1000),
+      priced('re-plan', 950),
+      priced('squeeze-in', 800),
+    ];
+    expect(bestRoadCallOptions(found)).toEqual([found[3]]);
+    expect(bestRoadCallOptions(found.slice(0, 3))).toEqual([found[1], found[0]]);
+    expect(bestRoadCallOptions([])).toEqual([]);
   });
 });

@@ -6,13 +6,7 @@ import type { PlanStop } from '../plan-stops.js';
 import { promiseKeptBy, toRoutingProblem } from '../to-routing.js';
 import { describeChange, type PlanChange } from './describe-change.js';
 import { type Placement, placements } from './place-visit.js';
-import {
-  type NamedDraft,
-  type NamedVisit,
-  type StandingWeek,
-  standingRouteCents,
-  workedDates,
-} from './standing-week.js';
+import { type NamedDraft, type NamedVisit, type StandingWeek, standingRouteCents } from './standing-week.js';
 
 /** The simplest first. */
 const KINDS = ['squeeze-in', 'push-one', 're-plan'] as const;
@@ -28,8 +22,8 @@ export interface RoadCallOption {
 export interface RoadCallSettings {
   /** The call's item in the snapshot. */
   itemId: string;
-  /** On how many of the days that somebody still works to look, the first ones. */
-  daysAhead: number;
+  /** Days of the horizon to look at. */
+  dates: readonly string[];
   /** Iterations of the small search. */
   iterations: number;
   seed: number;
@@ -53,8 +47,7 @@ export function roadCallOptions(week: StandingWeek, settings: RoadCallSettings):
   const { instance, draft } = week;
   const index = instance.snapshot.items.findIndex((item) => item.id === settings.itemId);
   const call: NamedVisit = { visitId: null, site: instance.items[index]!.site, items: [index], promise: null };
-  const dates = workedDates(week).slice(0, settings.daysAhead);
-  const near = instance.technicianDays.flatMap((day, v) => (dates.includes(day.date) ? [v] : []));
+  const near = instance.technicianDays.flatMap((day, v) => (settings.dates.includes(day.date) ? [v] : []));
   const drafts: [RoadCallKind, NamedDraft | null][] = [
     ['squeeze-in', squeezeIn(instance, draft, call, near)],
     ['push-one', pushOne(instance, draft, call, near)],
