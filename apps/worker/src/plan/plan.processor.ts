@@ -10,6 +10,8 @@ import { type HeldRun, holdRun } from '../runs/hold-run.js';
 import { knownDrives } from '../travel/known-drives.js';
 import { writeWeekPlan } from './write-week-plan.js';
 
+/** From being told of a visit on a day under way to its start, at least. Own choice. */
+const MINUTES_TO_COME = 60;
 /** How often a cancel wish is looked for and progress is written, milliseconds. */
 const LOOK = 400;
 
@@ -88,8 +90,11 @@ async function makeSnapshot(told: Register, now: Date, firstDate: string, days: 
   const asOf = planAsOf(today, firstDate, days);
   const register = asOf === today ? told : visitsUntil(told, addDays(firstDate, days - 1));
   const { due } = await forecastInThread(upkeepSnapshot(register, { asOf, costFrom: firstDate, costDays: days }));
-  const isUnderWay = asOf === today && isDayUnderWay(register, today, (zone) => wallClockOf(now, zone).slice(0, 16));
-  return planningSnapshot(register, due, { asOf, firstDate, days, isUnderWay: isUnderWay && asOf >= firstDate });
+  const present = (zone: string) => wallClockOf(now, zone).slice(0, 16);
+  const isUnderWay = asOf === today && asOf >= firstDate && isDayUnderWay(register, today, present);
+  const soon = new Date(now.getTime() + MINUTES_TO_COME * 60_000);
+  const soonest = (zone: string) => wallClockOf(soon, zone).slice(0, 16);
+  return planningSnapshot(register, due, { asOf, firstDate, days, ...(isUnderWay && { soonest }) });
 }
 
 /** The register without the visits after a date: a week that is over did not know them. */

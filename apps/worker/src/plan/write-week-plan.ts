@@ -13,8 +13,9 @@ import { emitEvent, type Prisma, type Tx } from '@deckround/store';
 
 /**
  * Writes a week from its first day that is not over: proposed visits are replaced, confirmed ones keep their promise and
- * take the new times and items, finished ones and those of a day under way stay untouched. A promise that the plan could
- * not keep is cancelled with its reason, so that the customer can be told.
+ * take the new times and items, finished ones stay untouched, and those of a day under way but for the drive there where
+ * a visit was added before. A promise that the plan could not keep is cancelled with its reason, so that the customer can
+ * be told.
  */
 export async function writeWeekPlan(
   tx: Tx,
@@ -61,6 +62,7 @@ export async function writeWeekPlan(
     .map((visit) => ({ id: randomUUID(), visit }));
   await tx.visit.createMany({ data: fresh.map(({ id, visit }) => ({ id, ...visitRow(shopId, runId, visit) })) });
   const isUntouched = (date: string) => isUnderWay === true && date === asOf;
+  const calledOn = isUnderWay ? await calledOnToday(tx, plan, asOf) : new Map<string, Date>();
   const kept = plan.visits
     .filter((visit) => visit.promisedVisitId !== null && !isUntouched(visit.date))
     .map((visit) => ({ id: visit.promisedVisitId!, visit }));
@@ -92,15 +94,16 @@ export async function writeWeekPlan(
       data: { state: 'planned', visitId: id, version: { increment: 1 } },
     });
   }
-  await tx.dayRoute.deleteMany({ where: await outdatedRoutes(tx, from, to, isUnderWay === true) });
-  const routes = plan.routes.filter((route) => !isUntouched(route.date));
+  const outdated = isUnderWay ? await outdatedRoutes(tx, from, to, [...calledOn.keys()]) : { routeDate: days };
+  await tx.dayRoute.deleteMany({ where: outdated });
+  const routes = plan.routes.filter((route) => !isUntouched(route.date) || calledOn.has(route.technicianId));
   await tx.dayRoute.createMany({
     data: routes.map((route) => ({
       shopId,
       planRunId: runId,
       technicianId: route.technicianId,
       routeDate: dateColumn(route.date),
-      leaveAt: new Date(route.leaveAt),
+      leaveAt: (isUntouched(route.date) && calledOn.get(route.technicianId)) || new Date(route.leaveAt),
       returnAt: new Date(route.returnAt),
       lunchFrom: route.lunch && new Date(route.lunch.from),
       lunchTo: route.lunch && new Date(route.lunch.to),
@@ -118,15 +121,49 @@ export async function writeWeekPlan(
   });
 }
 
-/** All of them; of a day under way, which may hold finished visits, those of people who have nothing left to do on it. */
-async function outdatedRoutes(tx: Tx, from: Date, to: Date, isUnderWay: boolean): Promise<Prisma.DayRouteWhereInput> {
-  if (!isUnderWay) return { routeDate: { gte: from, lte: to } };
+/**
+ * Who gets a visit more on a day under way, with the time of leaving that stands already. Visits that follow are reached
+ * from another place then.
+ */
+async function calledOnToday(tx: Tx, plan: WeekPlan, today: string): Promise<Map<string, Date>> {
+  const todays = plan.visits.filter((visit) => visit.date === today);
+  const ids = new Set(todays.filter((visit) => visit.promisedVisitId === null).map((visit) => visit.technicianId));
+  for (const visit of todays) {
+    if (visit.promisedVisitId === null || !ids.has(visit.technicianId)) continue;
+    await tx.visit.updateMany({
+      where: { id: visit.promisedVisitId, state: { in: ['proposed', 'confirmed'] } },
+      data: { driveMinutes: visit.driveMinutes, arriveAt: new Date(visit.arriveAt), version: { increment: 1 } },
+    });
+  }
+  const leaving = new Map(
+    plan.routes
+      .filter((route) => route.date === today && ids.has(route.technicianId))
+      .map((route) => [route.technicianId, new Date(route.leaveAt)]),
+  );
+  const standing = await tx.dayRoute.findMany({
+    where: { routeDate: dateColumn(today), technicianId: { in: [...ids] } },
+  });
+  for (const { technicianId, leaveAt } of standing) {
+    if (leaveAt < leaving.get(technicianId)!) leaving.set(technicianId, leaveAt);
+  }
+  return leaving;
+}
+
+/** Of a day under way, which may hold finished visits, those of people who get a visit more or have none left. */
+async function outdatedRoutes(
+  tx: Tx,
+  today: Date,
+  to: Date,
+  calledOn: readonly string[],
+): Promise<Prisma.DayRouteWhereInput> {
   const busy = await tx.visit.findMany({
-    where: { visitDate: from, state: { not: 'cancelled' } },
+    where: { visitDate: today, state: { not: 'cancelled' } },
     select: { technicianId: true },
   });
-  const technicianId = { notIn: busy.map((visit) => visit.technicianId) };
-  return { OR: [{ routeDate: { gt: from, lte: to } }, { routeDate: from, technicianId }] };
+  const technicianId = {
+    notIn: busy.map((visit) => visit.technicianId).filter((each) => !calledOn.includes(each)),
+  };
+  return { OR: [{ routeDate: { gt: today, lte: to } }, { routeDate: today, technicianId }] };
 }
 
 function visitRow(shopId: string, runId: string, visit: PlannedVisit) {

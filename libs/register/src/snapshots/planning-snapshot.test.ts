@@ -225,7 +225,7 @@ describe('planningSnapshot', () => {
 describe('a day under way', () => {
   const now = (clock: string) => (zone: string) => (zone === 'America/Chicago' ? clock : `${SPAN.firstDate}T23:00`);
   const today = SPAN.firstDate;
-  const span = { asOf: today, firstDate: today, days: 7, isUnderWay: true };
+  const span = { asOf: today, firstDate: today, days: 7, soonest: now(`${today}T10:40`) };
 
   it('is one on which somebody who works has begun', () => {
     const register = aRegister();
@@ -237,7 +237,7 @@ describe('a day under way', () => {
     expect(isDayUnderWay(ill, today, now(`${today}T12:00`))).toBe(false);
   });
 
-  it('has its visits at their very time and takes no others', () => {
+  it('has its visits at their very time, and others where somebody can still come', () => {
     const visit = { visitId: 'V9', siteId: 'S1', technicianId: 'T1', date: today, start: '09:15', itemIds: ['M1/oil'] };
     const register = aRegister({
       promises: [aPromise({ date: today }), aPromise({ visitId: 'V2' })],
@@ -250,8 +250,14 @@ describe('a day under way', () => {
       { visitId: 'V9', kind: 'frozen', from: '09:15', to: '09:15', moveCents: 0, itemIds: ['M1/oil'] },
     ]);
     expect(technicians[0]!.shifts[0]!.date).toBe(today);
-    expect(sites[0]!.windows.every((window) => window.date > today)).toBe(true);
-    expect(sites[0]!.windows.length).toBeGreaterThan(0);
+    expect(sites[0]!.windows.slice(0, 2)).toEqual([
+      { date: today, open: '10:40', close: '15:30' },
+      { date: '2014-06-17', open: '07:00', close: '15:30' },
+    ]);
+    const late = planningSnapshot(register, [aForecast()], { ...span, soonest: now(`${today}T15:30`) });
+    expect(late.sites[0]!.windows[0]!.date).toBe('2014-06-17');
+    const early = planningSnapshot(register, [aForecast()], { ...span, soonest: now(`${today}T06:30`) });
+    expect(early.sites[0]!.windows[0]!.open).toBe('07:00');
   });
 });
 

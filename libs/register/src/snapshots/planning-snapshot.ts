@@ -27,8 +27,11 @@ export interface PlanningSpan {
   readonly asOf: string;
   readonly firstDate: string;
   readonly days: number;
-  /** Somebody's work has begun on the day `asOf`: what is planned for it stays as it is. Absent = it is planned as well. */
-  readonly isUnderWay?: boolean;
+  /**
+   * Where work has begun on the day `asOf`, so that what is planned for it stays as it is: when a visit of which nobody
+   * knows yet can begin, `2026-06-08T10:40` on the wall clock of a zone. Absent = the whole day is planned.
+   */
+  readonly soonest?: (zone: string) => string;
 }
 
 /** Items whose range begins within this many days past the horizon may ride along with a visit. */
@@ -59,12 +62,12 @@ export function planningSnapshot(
     firstDate: span.firstDate,
     days: span.days,
     asOf: span.asOf,
-    ...(span.isUnderWay && { isUnderWay: true }),
+    ...(span.soonest && { isUnderWay: true }),
     travel: register.shop.travel,
     laterTripShare: register.shop.laterTripShare,
     laterLabourShare: 1,
     technicians: technicianRows(register, daysLeft),
-    ...placeRows(register, machineIds, span.isUnderWay ? dates.filter((date) => date > span.asOf) : dates),
+    ...openAhead(placeRows(register, machineIds, dates), span),
     items: ready,
     parts: partRows(parts),
     promises: promisesFrom(register, span),
@@ -85,9 +88,23 @@ export function isDayUnderWay(register: Register, today: string, wallClock: (zon
   );
 }
 
+/** Sites on a day under way: closed until a visit of which nobody knows yet can begin. */
+function openAhead<Rows extends { sites: PlanningSite[] }>(rows: Rows, { asOf, soonest }: PlanningSpan): Rows {
+  if (soonest === undefined) return rows;
+  const sites = rows.sites.map((site) => ({
+    ...site,
+    windows: site.windows.flatMap((window) => {
+      const from = soonest(site.zone);
+      if (window.date !== asOf || from <= `${asOf}T${window.open}`) return [window];
+      return from < `${asOf}T${window.close}` ? [{ ...window, open: from.slice(11) }] : [];
+    }),
+  }));
+  return { ...rows, sites };
+}
+
 /** Promises from today on; of a day that is under way also what nobody was promised, all of it at its very time. */
-function promisesFrom({ promises, previous }: Register, { asOf, isUnderWay }: PlanningSpan): PlanningPromise[] {
-  const isFast = (visit: { readonly date: string }) => isUnderWay === true && visit.date === asOf;
+function promisesFrom({ promises, previous }: Register, { asOf, soonest }: PlanningSpan): PlanningPromise[] {
+  const isFast = (visit: { readonly date: string }) => soonest !== undefined && visit.date === asOf;
   return [
     ...promises
       .filter((promise) => promise.date >= asOf)
