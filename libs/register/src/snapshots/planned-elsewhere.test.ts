@@ -48,6 +48,15 @@ describe('work that stands in a visit on another day', () => {
     expect(idsOf(changes)).toEqual([BELT]);
   });
 
+  it('is the work of a day under way, where it stands on both', () => {
+    const today = { ...SPAN, asOf: SPAN.firstDate, soonest: () => `${SPAN.firstDate}T10:40` };
+    const visit = { visitId: 'V9', siteId: 'S1', technicianId: 'T1', start: '08:00', itemIds: [BELT] };
+    const previous = [SPAN.firstDate, '2014-06-23'].map((date) => ({ ...visit, date }));
+    const { items, promises } = planningSnapshot(aRegister({ previous }), [aForecast()], today);
+    expect(items.map((item) => item.id)).toEqual([BELT]);
+    expect(promises).toMatchObject([{ visitId: 'V9', date: SPAN.firstDate, kind: 'frozen' }]);
+  });
+
   it('may be a road call or the return that a stopgap owes', () => {
     const changes = {
       ...proposed(FRIDAY, [roadCallItemId('R1'), stopgapItemId('G1')]),

@@ -5,10 +5,13 @@ import type { PlanningSpan } from './planning-snapshot.js';
 
 /**
  * Work that stands in a visit on another day, from today on, than those to be planned; and that day. It is done there: a
- * week planned while this one still runs must not send anybody for it again. What is promised for the days to be planned
- * is theirs, wherever else it may stand.
+ * week planned while this one still runs must not send anybody for it again. What is promised for the days to be planned,
+ * or stands on a day under way among them, is theirs, wherever else it may stand.
  */
-export function plannedElsewhere(register: Register, { asOf, firstDate, days }: PlanningSpan): Map<string, string> {
+export function plannedElsewhere(
+  register: Register,
+  { asOf, firstDate, days, soonest }: PlanningSpan,
+): Map<string, string> {
   const lastDate = addDays(firstDate, days - 1);
   const isPlannedNow = (date: string) => date >= firstDate && date <= lastDate;
   const elsewhere = new Map<string, string>();
@@ -19,7 +22,8 @@ export function plannedElsewhere(register: Register, { asOf, firstDate, days }: 
       if (known === undefined || date < known) elsewhere.set(itemId, date);
     }
   }
-  for (const { date, itemIds } of register.promises) {
+  const underWay = soonest === undefined ? [] : register.previous.filter((visit) => visit.date === asOf);
+  for (const { date, itemIds } of [...register.promises, ...underWay]) {
     if (isPlannedNow(date)) for (const itemId of itemIds) elsewhere.delete(itemId);
   }
   return elsewhere;
