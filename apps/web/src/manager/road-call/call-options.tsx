@@ -142,7 +142,7 @@ function LookedAt({ days, today }: { readonly days: RoadCallOptions['lookedAt'];
   if (days !== null)
     return <p className="small pencil">{t('call.looked-at', { from: day(days.from), until: day(days.until) })}</p>;
   return (
-    <div className="note straw">
+    <div className="note straw stack">
       <p>{t('call.week-over')}</p>
       <Link className="press-quiet" to="/week" search={{ of: addDays(today, 8 - weekdayOf(today)) }}>
         {t('call.plan-next')}
