@@ -109,6 +109,24 @@ describe('planning a week again', () => {
       );
     });
     const [works, ill] = [byTechnician[0]!, byTechnician[1]!];
+    // Its work has been done, or was found on the spot: the plan knows nothing of it, but it is not over yet.
+    const found = await store.inShop(shopId, async (tx) => {
+      const {
+        id: _,
+        visitItems,
+        ...row
+      } = await tx.visit.findUniqueOrThrow({
+        where: { id: works.visit.id },
+        include: { visitItems: true },
+      });
+      const at = (clock: string) => new Date(`${today}T${clock}:00Z`);
+      const visit = await tx.visit.create({
+        data: { ...row, arriveAt: at('19:00'), startAt: at('19:00'), endAt: at('19:30') },
+      });
+      const [{ id: __, ...item }] = visitItems as [(typeof visitItems)[0]];
+      await tx.visitItem.create({ data: { ...item, visitId: visit.id, serviceItemId: null, code: 'found-here' } });
+      return visit;
+    });
     await store.inShop(shopId, (tx) =>
       tx.technicianAbsence.create({
         data: {
@@ -123,7 +141,8 @@ describe('planning a week again', () => {
     const runId = await planAgain();
     const after = await store.inShop(shopId, (tx) => tx.visit.findMany({ include: { visitItems: true } }));
     const todays = after.filter((visit) => dateOf(visit) === today && visit.state !== 'cancelled');
-    const [stands, ...added] = todays.sort((a, b) => a.startAt.getTime() - b.startAt.getTime());
+    const [stands, alsoStands, ...added] = todays.sort((a, b) => a.startAt.getTime() - b.startAt.getTime());
+    expect(alsoStands).toMatchObject({ id: found.id, state: 'proposed', startAt: found.startAt });
     expect(stands).toMatchObject({ id: works.visit.id, state: 'proposed', startAt: new Date(`${today}T14:00:00Z`) });
     // Whoever is called on has an hour to come.
     for (const visit of added) expect(visit.startAt >= new Date(`${today}T21:00:00Z`)).toBe(true);

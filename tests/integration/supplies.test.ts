@@ -1,7 +1,8 @@
 import { stoppedClock } from '@deckround/platform';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import { type ApiClient, until } from '../support/api-client.js';
+import type { ApiClient } from '../support/api-client.js';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { runPlan } from '../support/planned-shop.js';
 import { runningApi } from '../support/running-api.js';
 import { createSmallShop, type SmallShop, WEEK } from '../support/small-shop.js';
 
@@ -22,15 +23,7 @@ afterAll(async () => {
   await database.drop();
 });
 
-async function plan(seed = 1): Promise<string> {
-  const asked = await manager.post('/v1/plan-runs', { weekOf: WEEK, iterations: 1000, seed });
-  const run = await until(
-    () => manager.get(`/v1/plan-runs/${asked.body.id}`),
-    ({ body }) => ['done', 'failed'].includes(body.status),
-  );
-  expect(run.body.status).toBe('done');
-  return run.body.id;
-}
+const plan = (seed = 1) => runPlan(manager, { iterations: 1000, seed });
 
 describe('parts for what is planned and stopped', () => {
   it('makes the return of a stopgap a must once its part can be there', async () => {

@@ -1,7 +1,8 @@
 import { stoppedClock } from '@deckround/platform';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import { type ApiClient, until } from '../support/api-client.js';
+import type { ApiClient } from '../support/api-client.js';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { runPlan } from '../support/planned-shop.js';
 import { runningApi } from '../support/running-api.js';
 import { createSmallShop, type SmallShop, WEEK } from '../support/small-shop.js';
 
@@ -35,14 +36,7 @@ afterAll(async () => {
   await database.drop();
 });
 
-async function plan(weekOf = WEEK): Promise<void> {
-  const asked = await manager.post('/v1/plan-runs', { weekOf, iterations: 2000 });
-  const run = await until(
-    () => manager.get(`/v1/plan-runs/${asked.body.id}`),
-    ({ body }) => ['done', 'failed'].includes(body.status),
-  );
-  expect(run.body.status).toBe('done');
-}
+const plan = (weekOf = WEEK) => runPlan(manager, { weekOf });
 
 const visits = async (): Promise<VisitView[]> => (await manager.get('/v1/visits?limit=500')).body.items;
 const visit = async (id: string): Promise<VisitView> => (await manager.get(`/v1/visits/${id}`)).body;
@@ -293,7 +287,20 @@ describe('a road call when the week is over', () => {
     expect(places).toEqual(expect.arrayContaining(before.map(({ id, startAt }) => [id, startAt])));
     const week = (await manager.get(`/v1/week?weekOf=${WEEK}`)).body;
     expect(week.warning).toBe('Work had begun on 2026-06-12: what was planned for that day stays as it was.');
-    expect((await manager.get(`/v1/road-calls/${callId}`)).body.state).toBe('planned');
+    const call = (await manager.get(`/v1/road-calls/${callId}`)).body;
+    expect(call.state).toBe('planned');
+    // Told at half past seven: an hour to come.
+    const added = await visit(call.visitId);
+    expect(added.date).toBe('2026-06-12');
+    expect(new Date(added.startAt).getTime()).toBeGreaterThanOrEqual(Date.parse('2026-06-12T13:30:00Z'));
+    const route = week.routes.find(
+      (each: { technicianId: string; date: string }) =>
+        each.technicianId === added.technicianId && each.date === added.date,
+    );
+    expect(route.visits.map((each: VisitView) => each.id)).toContain(added.id);
+    for (const each of route.visits as VisitView[]) {
+      expect(route.leaveAt < each.startAt && each.endAt < route.returnAt).toBe(true);
+    }
   });
 });
 

@@ -1,7 +1,8 @@
 import { stoppedClock } from '@deckround/platform';
 import { afterAll, beforeAll, expect, it } from '@jest/globals';
-import { type ApiClient, until } from '../support/api-client.js';
+import type { ApiClient } from '../support/api-client.js';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { runPlan } from '../support/planned-shop.js';
 import { runningApi } from '../support/running-api.js';
 import { createSmallShop, type SmallShop, WEEK } from '../support/small-shop.js';
 
@@ -36,14 +37,7 @@ afterAll(async () => {
   await database.drop();
 });
 
-async function plan(weekOf: string): Promise<void> {
-  const asked = await manager.post('/v1/plan-runs', { weekOf, iterations: 2000 });
-  const run = await until(
-    () => manager.get(`/v1/plan-runs/${asked.body.id}`),
-    ({ body }) => ['done', 'failed'].includes(body.status),
-  );
-  expect(run.body.status).toBe('done');
-}
+const plan = (weekOf: string) => runPlan(manager, { weekOf });
 
 const visits = async (): Promise<VisitView[]> => (await manager.get('/v1/visits?limit=500')).body.items;
 const namesOf = (items: readonly Item[]) =>
