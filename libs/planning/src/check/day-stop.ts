@@ -25,6 +25,14 @@ export function stopsOf(lookup: SnapshotLookup, visits: ReadonlyMap<string, Plan
   });
 }
 
+/** Places of a technician's day: where it begins, each stop, the base; named as `SnapshotLookup.drive` wants them. */
+export function placesOf(lookup: SnapshotLookup, route: DayRoute, stops: readonly DayStop[]): string[] {
+  const { id, shifts } = lookup.technicians.get(route.technicianId)!;
+  const begins = shifts.find(({ date }) => date === route.date)?.underWay?.siteId ?? null;
+  const base = `base ${id}`;
+  return [begins === null ? base : `site ${begins}`, ...stops.map(({ siteId }) => `site ${siteId}`), base];
+}
+
 /** The stop with other items done in it. */
 export function withItems(lookup: SnapshotLookup, stop: DayStop, itemIds: readonly string[]): DayStop {
   const items = itemIds.map((id) => lookup.items.get(id)!);

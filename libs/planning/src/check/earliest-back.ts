@@ -1,5 +1,5 @@
 import type { DayRoute } from '../week-plan.js';
-import { type DayStop, promiseOf } from './day-stop.js';
+import { type DayStop, placesOf, promiseOf } from './day-stop.js';
 import { localToMinutes } from './local-time.js';
 import type { SnapshotLookup } from './snapshot-lookup.js';
 
@@ -16,9 +16,7 @@ export function earliestBack(lookup: SnapshotLookup, route: DayRoute, stops: rea
   const local = (clock: string) => localToMinutes(technician.zone, route.date, clock);
   const rule = shift.underWay?.lunchTaken === true ? null : technician.lunch;
   const lunch = rule && { minutes: rule.minutes, from: local(rule.earliest), to: local(rule.latest) };
-  const begins = shift.underWay?.siteId ?? null;
-  const base = `base ${technician.id}`;
-  const path = [begins === null ? base : `site ${begins}`, ...stops.map(({ siteId }) => `site ${siteId}`), base];
+  const path = placesOf(lookup, route, stops);
 
   const drivenWithLunchOn = (lunchLeg: number): number => {
     let time = local(shift.start);

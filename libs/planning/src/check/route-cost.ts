@@ -1,5 +1,5 @@
 import type { CostParts, DayRoute } from '../week-plan.js';
-import type { DayStop } from './day-stop.js';
+import { type DayStop, placesOf } from './day-stop.js';
 import { earliestBack } from './earliest-back.js';
 import { instantToMinutes, localToMinutes } from './local-time.js';
 import type { SnapshotLookup } from './snapshot-lookup.js';
@@ -11,9 +11,7 @@ export function roundCost(lookup: SnapshotLookup, route: DayRoute, stops: readon
   const technician = lookup.technicians.get(route.technicianId)!;
   const cost: RoundCost = { travel: 0, labour: 0, visitFees: 0, preference: 0, timing: 0 };
   if (stops.length === 0) return cost;
-  const begins = technician.shifts.find(({ date }) => date === route.date)?.underWay?.siteId ?? null;
-  const from = begins === null ? `base ${technician.id}` : `site ${begins}`;
-  const path = [from, ...stops.map((stop) => `site ${stop.siteId}`), `base ${technician.id}`];
+  const path = placesOf(lookup, route, stops);
   let minutes = 0;
   for (let leg = 1; leg < path.length; leg++) {
     const drive = lookup.drive(path[leg - 1]!, path[leg]!);
