@@ -7,6 +7,7 @@ import { runningApi } from '../support/running-api.js';
 import { createSmallShop, type SmallShop, WEEK } from '../support/small-shop.js';
 
 interface Item {
+  id: string;
   machineId: string;
   code: string;
   slot: string | null;
@@ -78,4 +79,44 @@ it('does not plan again what a visit before or after the week does', async () =>
   await manager.patch(`/v1/visits/${coming!.id}`, { state: 'confirmed', moveCents: 4000 }, `"${coming!.version}"`);
   await plan(WEEK);
   expect(twice(await workFrom(today))).toEqual([]);
+});
+
+it('plans for the week to come what falls due again by then, and keeps it there when the visit before is made', async () => {
+  const { items } = (await manager.get('/v1/service-items?machineClass=zero-turn&limit=500')).body;
+  const blades = items.find((item: { code: string }) => item.code === 'sharpen-blades');
+  await manager.patch(
+    `/v1/service-items/${blades.id}`,
+    { intervalHours: '8', toleranceHours: '1', mustDo: true },
+    `"${blades.version}"`,
+  );
+  // The busiest machine runs ten hours a week.
+  const machineId = shop.machineIds.get('M5')!;
+  const sharpenings = async () =>
+    (await visits())
+      .filter((visit) => visit.date >= '2026-06-22')
+      .filter((visit) => visit.items.some((item) => item.machineId === machineId && item.code === 'sharpen-blades'));
+  clock.moveTo('2026-06-21T15:00:00Z');
+  await plan('2026-06-22');
+  await plan('2026-06-29');
+  const [first, second, ...others] = (await sharpenings()).sort((a, b) => (a.date < b.date ? -1 : 1));
+  expect([first?.date.slice(0, 7), others]).toEqual(['2026-06', []]);
+  expect(first!.date < '2026-06-27' && second!.date >= '2026-06-29').toBe(true);
+
+  const prices = async () => {
+    const { status, body } = await manager.get(`/v1/visits/${second!.id}/move-prices`);
+    return { status, ...body, stamp: null };
+  };
+  const before = await prices();
+  expect(before.status).toBe(200);
+  clock.moveTo(`${first!.date}T22:00:00Z`);
+  const done = first!.items.map((item) => item.id);
+  const finish = { finishedAt: `${first!.date}T21:00:00Z`, done };
+  expect((await manager.post(`/v1/visits/${first!.id}/finish`, finish)).status).toBe(201);
+  expect(await prices()).toEqual(before);
+
+  // Done by somebody else in the meantime, it is not done again.
+  const sooner = { machineId, itemCode: 'sharpen-blades', doneOn: '2026-06-26' };
+  clock.moveTo('2026-06-26T22:00:00Z');
+  expect((await manager.post('/v1/completions', sooner)).status).toBe(201);
+  expect(await prices()).not.toEqual(before);
 });

@@ -103,6 +103,8 @@ export const PlanningItem = z.object({
   dueP10: localDate.nullable(),
   dueP50: localDate.nullable(),
   dueP90: localDate.nullable(),
+  /** A visit to come of that day, before the horizon, counts as having done it: this is the time after. */
+  follows: localDate.optional(),
   /** One sentence from the due forecast. */
   because: z.string(),
 });

@@ -6,6 +6,7 @@ export * from './local-date.js';
 export * from './register.js';
 export * from './shop-defaults.js';
 export * from './snapshots/machine-items.js';
+export { plannedWork } from './snapshots/planned-elsewhere.js';
 export * from './snapshots/planning-snapshot.js';
 export * from './snapshots/standing-snapshot.js';
 export * from './snapshots/upkeep-snapshot.js';

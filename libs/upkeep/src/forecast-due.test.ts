@@ -122,6 +122,38 @@ test('one sentence says since when, which rule, and so which day', () => {
   );
 });
 
+describe('work that stands in a visit to come', () => {
+  const visit = { machineId: 'm0', code: 'sharpen-blades', slot: null, on: '2025-06-18' };
+  const item = anItem({ hours: 40 });
+
+  test('counts as done there, at the hours by then', () => {
+    const due = dueOf(item, '2025-06-02', { planned: [visit] });
+    const reached = 3000 + PER_DAY * 5;
+    expect(due.why.lastCompletion).toMatchObject({ on: visit.on, code: 'sharpen-blades' });
+    expect(Math.abs(due.why.dueAtHours! - reached - 40)).toBeLessThan(2);
+    expect(daysApart(due.p50, '2025-07-01')).toBeLessThanOrEqual(1);
+    expect(due.why.sentence).toMatch(
+      /^Blades: to be done 18 Jun at about 301\d\.\d h, every 40 h: due at 305\d\.\d h; /,
+    );
+    expect(daysApart(dueOf(item, '2025-06-02').p50, '2025-06-15')).toBeLessThanOrEqual(1);
+  });
+
+  test('also today, whatever was found before, and when it resets the item by another code', () => {
+    const finding = { machineId: 'm0', code: 'sharpen-blades', slot: null, foundOn: '2025-06-12' };
+    const found = { ...finding, intervalFactor: null, dueWithinHours: null, dueWithinDays: 3 };
+    const more = { findings: [found], planned: [{ ...visit, on: AS_OF, code: 'replace-blades' }] };
+    const due = dueOf(anItem({ hours: 40 }, { resetBy: ['replace-blades'] }), '2025-06-02', more);
+    expect(due.why).toMatchObject({ isPlanned: true, decidedBy: 'hours' });
+    expect(daysApart(due.p50, '2025-06-26')).toBeLessThanOrEqual(1);
+  });
+
+  test('is that of the last such visit, and of no other machine or work', () => {
+    const planned = [{ ...visit, on: '2025-06-16' }, visit, { ...visit, machineId: 'm1', on: '2025-06-20' }];
+    const other = { ...visit, code: 'grease-spindles', on: '2025-06-19' };
+    expect(dueOf(item, '2025-06-02', { planned: [...planned, other] }).why.lastCompletion?.on).toBe(visit.on);
+  });
+});
+
 test('timing cost is least about the due day and rises on both sides', () => {
   const { timingCostCents, probabilityOverdue, p50, deferralCents } = dueOf(anItem({ hours: 60 }), '2025-06-08');
   const best = timingCostCents.indexOf(Math.min(...timingCostCents));

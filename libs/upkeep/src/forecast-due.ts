@@ -27,6 +27,7 @@ export function forecastDue(snapshot: UpkeepSnapshot): DueForecast[] {
  */
 export function forecastDueWith(usage: UsageForecast, snapshot: Omit<UpkeepSnapshot, 'usage'>): DueForecast[] {
   const completions = byMachine(snapshot.completions);
+  const planned = byMachine(snapshot.planned ?? []);
   const findings = byMachine(snapshot.findings);
   const firstDay = dayNumber(snapshot.costFrom);
   const courses = new Map<string, UsageScenarios>();
@@ -50,7 +51,14 @@ export function forecastDueWith(usage: UsageForecast, snapshot: Omit<UpkeepSnaps
     const forecast = usage.machines.get(item.machineId);
     if (forecast === undefined) continue;
     const interval = intervalOf(item);
-    const since = runningSince(item, completions.get(item.machineId) ?? [], forecast, interval);
+    const { machineId } = item;
+    const since = runningSince(
+      item,
+      completions.get(machineId) ?? [],
+      planned.get(machineId) ?? [],
+      forecast,
+      interval,
+    );
     const mark = dueMarkOf(item, interval, since, findings.get(item.machineId) ?? [], forecast);
     const { economics } = item;
     due.push({
@@ -125,6 +133,7 @@ function datesAndReason(
       since.completion === null
         ? null
         : { on: since.completion.doneOn, lifetimeHours: tenths(since.lifetimeHours), code: since.completion.code },
+    ...(since.isPlanned && { isPlanned: true }),
     dueAtHours: mark.hours === null ? null : tenths(mark.hours),
     dueOnByCalendar: date(mark.day),
     lifetimeHoursNow: tenths(forecast.lifetimeHoursNow),
@@ -161,6 +170,7 @@ function hazardWords({ economics, hazardBasis }: ServiceItem): string {
 function sinceWords(since: RunningSince, forecast: MachineForecast): string {
   const hours = `${since.lifetimeHours.toFixed(1)} h`;
   const day = spokenDay(since.day, forecast.originDay);
+  if (since.isPlanned) return `to be done ${day} at about ${hours}`;
   if (since.completion !== null) return `last done ${day} at ${hours}`;
   if (since.assumption === 'share-used') return 'never recorded as done, part of its interval is assumed to be used up';
   if (since.assumption === 'first-reading')
@@ -186,7 +196,7 @@ function ruleWords(item: ServiceItem): string {
 
 function madeAt(stopgap: StopgapForUpkeep, forecast: MachineForecast): RunningSince {
   const day = dayNumber(stopgap.madeOn);
-  return { day, lifetimeHours: forecast.lifetimeHoursAt(day), completion: null, assumption: null };
+  return { day, lifetimeHours: forecast.lifetimeHoursAt(day), completion: null, isPlanned: false, assumption: null };
 }
 
 function stopgapMark(stopgap: StopgapForUpkeep, since: RunningSince): DueMark {

@@ -70,6 +70,15 @@ export const Completion = z.object({
 });
 export type Completion = z.infer<typeof Completion>;
 
+/** Work that stands in a visit to come, and its day. */
+export const PlannedWork = z.object({
+  machineId: z.string(),
+  code: z.string(),
+  slot: z.string().nullable(),
+  on: localDate,
+});
+export type PlannedWork = z.infer<typeof PlannedWork>;
+
 /** Something seen or measured that brings an item forward. */
 export const FindingForUpkeep = z.object({
   machineId: z.string(),
@@ -100,6 +109,8 @@ export const UpkeepSnapshot = z.object({
   usage: UsageSnapshot,
   items: z.array(ServiceItem),
   completions: z.array(Completion),
+  /** Counts as done on its day, so that the forecast tells of the time after; absent = nothing stands yet. */
+  planned: z.array(PlannedWork).optional(),
   findings: z.array(FindingForUpkeep),
   stopgaps: z.array(StopgapForUpkeep),
   /** Days the planner will ask about, starting at this local date (the first day of its horizon). */
@@ -112,6 +123,8 @@ export type UpkeepSnapshot = z.infer<typeof UpkeepSnapshot>;
 export const DueReason = z.object({
   rule: z.string(),
   lastCompletion: z.object({ on: localDate, lifetimeHours: z.number(), code: z.string() }).nullable(),
+  /** `lastCompletion` is still to come: a visit in which the work stands. */
+  isPlanned: z.boolean().optional(),
   /** Lifetime hours at which the hour limit is reached; null without an hour limit. */
   dueAtHours: z.number().nullable(),
   dueOnByCalendar: localDate.nullable(),

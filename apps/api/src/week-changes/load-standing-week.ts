@@ -50,11 +50,14 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
   const begun = rows.filter(hasBegun);
   const standing = rows.filter((row) => !hasBegun(row));
   const closed = new Set(begun.flatMap((row) => row.visitItems.map(visitItemKey)));
+  const follows = new Map(planned.items.map((item) => [item.id, item.follows]));
   for (const each of await tx.completion.findMany({
     where: { doneOn: { gte: dateColumn(planned.asOf) } },
     include: { slot: true },
   })) {
-    closed.add(machineItemId(each.machineId, each.itemCode, each.slot?.name ?? null));
+    const itemId = machineItemId(each.machineId, each.itemCode, each.slot?.name ?? null);
+    // What the plan counted as done before it closes nothing.
+    if (dateText(each.doneOn) > (follows.get(itemId) ?? '')) closed.add(itemId);
   }
   const span = { asOf: wallClockOf(now, planned.zone).slice(0, 10), firstDate: planned.firstDate, days: planned.days };
   const calls = register.roadCalls.map((call) => roadCallItem(call, span)).filter((item) => !closed.has(item.id));

@@ -1,6 +1,13 @@
 import type { JobPayload } from '@deckround/jobs';
 import { PlanningSnapshot } from '@deckround/planning';
-import { addDays, isDayUnderWay, planningSnapshot, type Register, upkeepSnapshot } from '@deckround/register';
+import {
+  addDays,
+  isDayUnderWay,
+  plannedWork,
+  planningSnapshot,
+  type Register,
+  upkeepSnapshot,
+} from '@deckround/register';
 import { dateText, loadRegister, shopNow, wallClockOf } from '@deckround/register-store';
 import { forecastInThread, planInThread } from '../compute/compute-in-thread.js';
 import type { PlanProgress } from '../compute/messages.js';
@@ -89,7 +96,10 @@ async function makeSnapshot(told: Register, now: Date, firstDate: string, days: 
   const today = wallClockOf(now, told.shop.timeZone).slice(0, 10);
   const asOf = planAsOf(today, firstDate, days);
   const register = asOf === today ? told : visitsUntil(told, addDays(firstDate, days - 1));
-  const { due } = await forecastInThread(upkeepSnapshot(register, { asOf, costFrom: firstDate, costDays: days }));
+  const { due } = await forecastInThread({
+    ...upkeepSnapshot(register, { asOf, costFrom: firstDate, costDays: days }),
+    planned: plannedWork(register, { asOf, firstDate, days }),
+  });
   const present = (zone: string) => wallClockOf(now, zone).slice(0, 16);
   const isUnderWay = asOf === today && asOf >= firstDate && isDayUnderWay(register, today, present);
   const soon = new Date(now.getTime() + MINUTES_TO_COME * 60_000);

@@ -29,6 +29,11 @@ export function stopgapItemId(stopgapId: string): string {
   return `stopgap/${stopgapId}`;
 }
 
+/** Whether work comes again once it is done; a call is answered and a stopgap made good for good. */
+export function fallsDueAgain(itemId: string): boolean {
+  return !/^(road-call|stopgap)\//.test(itemId);
+}
+
 /** Every service item of every machine, class defaults and machine overrides resolved. */
 export function machineItems(register: Register): MachineItem[] {
   const classes = new Map(register.classes.map((each) => [each.code, each]));

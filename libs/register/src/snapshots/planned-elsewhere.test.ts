@@ -11,6 +11,7 @@ import {
   aStopgap,
 } from '../test-support/a-register.js';
 import { roadCallItemId, stopgapItemId } from './machine-items.js';
+import { plannedWork } from './planned-elsewhere.js';
 import { planningSnapshot } from './planning-snapshot.js';
 import { standingSnapshot } from './standing-snapshot.js';
 
@@ -29,13 +30,30 @@ const promised = (date: string): Partial<Register> => ({ promises: [aPromise({ d
 
 describe('work that stands in a visit on another day', () => {
   it.each([
-    ['proposed for tomorrow', proposed(FRIDAY)],
-    ['proposed for today', proposed(SPAN.asOf)],
-    ['promised for tomorrow', promised(FRIDAY)],
+    ['proposed for tomorrow', proposed(FRIDAY), FRIDAY],
+    ['proposed for today', proposed(SPAN.asOf), SPAN.asOf],
+    ['promised for tomorrow', promised(FRIDAY), FRIDAY],
+    [
+      'proposed for tomorrow and for the week',
+      { previous: [...proposed(FRIDAY).previous!, ...proposed('2014-06-16').previous!] },
+      FRIDAY,
+    ],
+  ])('counts as done there, and the plan takes up the time after: %s', (_name, changes, date) => {
+    const register = aRegister(changes);
+    expect(plannedWork(register, SPAN)).toEqual([{ machineId: 'M1', code: 'replace-belt', slot: null, on: date }]);
+    expect(planned(changes).items).toMatchObject([{ id: BELT, follows: date }]);
+    const again = (p10: string) => aForecast({ p10, why: { ...aForecast().why, isPlanned: true } });
+    expect(idsOf(changes, [again('2014-06-22')])).toEqual([BELT]);
+    // To ride along, it has just been done.
+    expect(idsOf(changes, [again('2014-06-23')])).toEqual([]);
+  });
+
+  it.each([
     ['proposed for the week after', proposed('2014-06-23')],
     ['promised for the week after', promised('2014-06-23')],
   ])('is not planned once more: %s', (_name, changes) => {
     expect(idsOf(changes)).toEqual([]);
+    expect(plannedWork(aRegister(changes), SPAN)).toEqual([]);
   });
 
   it.each([
@@ -43,9 +61,11 @@ describe('work that stands in a visit on another day', () => {
     ['promised for the last of its days', promised('2014-06-22')],
     ['proposed for yesterday, and not done', proposed('2014-06-11')],
     ['promised for yesterday, and not done', promised('2014-06-11')],
-    ['promised for the week and proposed for tomorrow', { ...proposed(FRIDAY), ...promised('2014-06-17') }],
+    ['promised for the week and proposed for the one after', { ...proposed('2014-06-23'), ...promised('2014-06-17') }],
+    ['proposed for both', { previous: [...proposed('2014-06-17').previous!, ...proposed('2014-06-23').previous!] }],
   ])('is planned: %s', (_name, changes) => {
     expect(idsOf(changes)).toEqual([BELT]);
+    expect(planned(changes).items[0]).not.toHaveProperty('follows');
   });
 
   it('is the work of a day under way, where it stands on both', () => {
@@ -57,7 +77,7 @@ describe('work that stands in a visit on another day', () => {
     expect(promises).toMatchObject([{ visitId: 'V9', date: SPAN.firstDate, kind: 'frozen' }]);
   });
 
-  it('may be a road call or the return that a stopgap owes', () => {
+  it('does not come again when it is a road call or the return that a stopgap owes', () => {
     const changes = {
       ...proposed(FRIDAY, [roadCallItemId('R1'), stopgapItemId('G1')]),
       roadCalls: [aRoadCall(), aRoadCall({ id: 'R2' })],
@@ -73,8 +93,9 @@ describe('work that stands in a visit on another day', () => {
       parts: [aPart({ onHand: 1, leadDays: 6 })],
       classes: [{ ...aRegister().classes[0]!, items: [belt] }],
     };
-    const both = [aForecast(), aForecast({ itemId: 'M2/replace-belt', machineId: 'M2' })];
-    const before = planned({ ...shelf, ...proposed(FRIDAY) }, both);
+    const other = aForecast({ itemId: 'M2/replace-belt', machineId: 'M2' });
+    const both = [aForecast(), other];
+    const before = planned({ ...shelf, ...proposed(FRIDAY) }, [other]);
     expect(before.items).toMatchObject([{ id: 'M2/replace-belt', releaseDate: '2014-06-18' }]);
     expect(before.parts).toMatchObject([{ onHand: 0 }]);
     const after = planned({ ...shelf, ...proposed('2014-06-24') }, both);
@@ -84,8 +105,8 @@ describe('work that stands in a visit on another day', () => {
 });
 
 describe('a planned week as it stands', () => {
-  const idsNow = (changes: Partial<Register>, today = '2014-06-17') =>
-    standingSnapshot(aRegister(changes), planned({}), {
+  const idsNow = (changes: Partial<Register>, today = '2014-06-17', before: Partial<Register> = {}) =>
+    standingSnapshot(aRegister(changes), planned(before), {
       wallClock: () => `${today}T08:00`,
       started: [],
       closedItemIds: new Set(),
@@ -95,6 +116,11 @@ describe('a planned week as it stands', () => {
   it('has no work left for later that the next week does', () => {
     expect(idsNow({})).toEqual([BELT]);
     expect(idsNow(proposed('2014-06-23'))).toEqual([]);
+  });
+
+  it('has what was left for later of the time after a visit before it, but not what such a visit took up since', () => {
+    expect(idsNow(proposed(FRIDAY), SPAN.asOf, proposed(FRIDAY))).toEqual([BELT]);
+    expect(idsNow(proposed(FRIDAY), SPAN.asOf)).toEqual([]);
   });
 
   it('keeps what stands in it, and all when it is over', () => {

@@ -1,49 +1,69 @@
+import type { PlannedWork } from '@deckround/upkeep';
 import { addDays } from '../local-date.js';
 import type { Part, Register } from '../register.js';
 import { machineItems, stopgapItemId } from './machine-items.js';
 import type { PlanningSpan } from './planning-snapshot.js';
 
+/** Days to be planned, and the day from which on visits are still to come. */
+type Days = Pick<PlanningSpan, 'asOf' | 'firstDate' | 'days'>;
+
 /**
- * Work that stands in a visit on another day, from today on, than those to be planned; and that day. It is done there: a
- * week planned while this one still runs must not send anybody for it again. What is promised for the days to be planned,
- * or stands on a day under way among them, is theirs, wherever else it may stand.
+ * Work that other visits do than those to be planned. A week planned while this one still runs must not send anybody for
+ * it again.
  */
-export function plannedElsewhere(
-  register: Register,
-  { asOf, firstDate, days, soonest }: PlanningSpan,
-): Map<string, string> {
+export interface PlannedElsewhere {
+  /** What stands in visits from today on, before the first of the days, and its last date there. Counts as done then. */
+  readonly before: ReadonlyMap<string, string>;
+  /**
+   * What only visits after the last day do. What stands in visits of the days themselves too is theirs, and those later
+   * visits do it once more.
+   */
+  readonly after: ReadonlySet<string>;
+}
+
+export function plannedElsewhere(register: Register, { asOf, firstDate, days }: Days): PlannedElsewhere {
   const lastDate = addDays(firstDate, days - 1);
-  const isPlannedNow = (date: string) => date >= firstDate && date <= lastDate;
-  const elsewhere = new Map<string, string>();
-  for (const { date, itemIds } of [...register.promises, ...register.previous]) {
-    if (date < asOf || isPlannedNow(date)) continue;
+  const before = new Map<string, string>();
+  const after = new Set<string>();
+  const visits = standingFrom(register, asOf);
+  for (const { date, itemIds } of visits) {
     for (const itemId of itemIds) {
-      const known = elsewhere.get(itemId);
-      if (known === undefined || date < known) elsewhere.set(itemId, date);
+      if (date > lastDate) after.add(itemId);
+      else if (date < firstDate && date > (before.get(itemId) ?? '')) before.set(itemId, date);
     }
   }
-  const underWay = soonest === undefined ? [] : register.previous.filter((visit) => visit.date === asOf);
-  for (const { date, itemIds } of [...register.promises, ...underWay]) {
-    if (isPlannedNow(date)) for (const itemId of itemIds) elsewhere.delete(itemId);
+  for (const { date, itemIds } of visits) {
+    if (date >= firstDate && date <= lastDate) for (const itemId of itemIds) after.delete(itemId);
   }
-  return elsewhere;
+  return { before, after };
+}
+
+/** Service items done before the days to be planned, as the due forecast wants them: a plan asks for the time after. */
+export function plannedWork(register: Register, span: Days): PlannedWork[] {
+  const { before } = plannedElsewhere(register, span);
+  return machineItems(register).flatMap(({ id, machine, item, slot }) => {
+    const on = before.get(id);
+    return on === undefined ? [] : [{ machineId: machine.id, code: item.code, slot, on }];
+  });
 }
 
 /** Parts as the visits before the days to be planned leave them. */
-export function partsLeft(
-  register: Register,
-  elsewhere: ReadonlyMap<string, string>,
-  { firstDate }: PlanningSpan,
-): Part[] {
-  const used = new Map<string, number>();
-  const use = (itemId: string, parts: readonly { partId: string; quantity: number }[]) => {
-    const date = elsewhere.get(itemId);
-    if (date === undefined || date >= firstDate) return;
-    for (const { partId, quantity } of parts) used.set(partId, (used.get(partId) ?? 0) + quantity);
-  };
-  for (const { id, parts } of machineItems(register)) use(id, parts);
+export function partsLeft(register: Register, { asOf, firstDate }: Days): Part[] {
+  const needed = new Map<string, readonly { partId: string; quantity: number }[]>();
+  for (const { id, parts } of machineItems(register)) needed.set(id, parts);
   for (const { id, partId, partQuantity } of register.stopgaps) {
-    if (partId !== null) use(stopgapItemId(id), [{ partId, quantity: partQuantity }]);
+    if (partId !== null) needed.set(stopgapItemId(id), [{ partId, quantity: partQuantity }]);
+  }
+  const used = new Map<string, number>();
+  for (const { date, itemIds } of standingFrom(register, asOf)) {
+    if (date >= firstDate) continue;
+    for (const { partId, quantity } of itemIds.flatMap((itemId) => needed.get(itemId) ?? [])) {
+      used.set(partId, (used.get(partId) ?? 0) + quantity);
+    }
   }
   return register.parts.map((part) => ({ ...part, onHand: Math.max(0, part.onHand - (used.get(part.id) ?? 0)) }));
+}
+
+function standingFrom({ promises, previous }: Register, asOf: string) {
+  return [...promises, ...previous].filter((visit) => visit.date >= asOf);
 }

@@ -20,7 +20,14 @@ import type {
   SiteEvent,
   WeeklyWindow,
 } from '../register.js';
-import { classOf, type MachineItem, machineItems, roadCallItemId, stopgapItemId } from './machine-items.js';
+import {
+  classOf,
+  fallsDueAgain,
+  type MachineItem,
+  machineItems,
+  roadCallItemId,
+  stopgapItemId,
+} from './machine-items.js';
 import { partsLeft, plannedElsewhere } from './planned-elsewhere.js';
 
 export interface PlanningSpan {
@@ -46,12 +53,16 @@ export function planningSnapshot(
   const dates = Array.from({ length: span.days }, (_, index) => addDays(span.firstDate, index));
   // Planning again in mid-week must not send anybody to a day that is over.
   const daysLeft = dates.filter((date) => date >= span.asOf);
-  const elsewhere = plannedElsewhere(register, span);
-  const parts = partsLeft(register, elsewhere, span);
+  const { before, after } = plannedElsewhere(register, span);
+  const parts = partsLeft(register, span);
   const items = [
     ...planningItems({ ...register, parts }, due, span, lastDate),
     ...register.roadCalls.map((call) => roadCallItem(call, span)),
-  ].filter((item) => !elsewhere.has(item.id));
+  ].flatMap((item): PlanningItem[] => {
+    if (after.has(item.id)) return [];
+    const follows = before.get(item.id);
+    return follows === undefined ? [item] : fallsDueAgain(item.id) ? [{ ...item, follows }] : [];
+  });
   const ready = beforeEvents(register, items, span);
   const machineIds = new Set(items.map((item) => item.machineId));
   return {
@@ -210,9 +221,16 @@ function planningItems(
   const known = new Map(machineItems(register).map((each) => [each.id, each]));
   const stopgaps = new Map(register.stopgaps.map((each) => [each.id, each]));
   const parts = new Map(register.parts.map((part) => [part.id, part]));
-  const promised = new Set([...register.promises, ...promisesFrom(register, span)].flatMap((visit) => visit.itemIds));
-  const latest = addDays(lastDate, RIDER_DAYS);
-  const isDue = ({ itemId, p10 }: DueForecast) => (p10 !== null && p10 <= latest) || promised.has(itemId);
+  const isElsewhere = ({ date }: { readonly date: string }) =>
+    date > lastDate || (date >= span.asOf && date < span.firstDate);
+  const promised = new Set(
+    [...register.promises, ...promisesFrom(register, span)]
+      .filter((visit) => !isElsewhere(visit))
+      .flatMap((visit) => visit.itemIds),
+  );
+  // What a visit to come does comes once more when it falls due, not to ride along.
+  const latest = ({ isPlanned }: DueForecast['why']) => (isPlanned ? lastDate : addDays(lastDate, RIDER_DAYS));
+  const isDue = ({ itemId, p10, why }: DueForecast) => (p10 !== null && p10 <= latest(why)) || promised.has(itemId);
   /** Machine and preparation that due work opens. */
   const opened = new Set(
     due.flatMap((forecast) => {

@@ -33,13 +33,14 @@ export function standingSnapshot(register: Register, planned: PlanningSnapshot, 
   const dates = Array.from({ length: planned.days }, (_, day) => addDays(planned.firstDate, day));
   const today = state.wallClock(planned.zone).slice(0, 10);
   const isOver = today > dates.at(-1)!;
-  const elsewhere = isOver ? new Map() : plannedElsewhere(register, { ...planned, asOf: today });
+  const { before, after } = plannedElsewhere(register, { ...planned, asOf: today });
   const standing = new Set(
     [...register.promises, ...register.previous]
       .filter((visit) => dates.includes(visit.date))
       .flatMap((visit) => visit.itemIds),
   );
-  const isHere = (itemId: string) => !elsewhere.has(itemId) || standing.has(itemId);
+  const isHere = ({ id, follows }: PlanningItem) =>
+    isOver || standing.has(id) || (!after.has(id) && (!before.has(id) || follows !== undefined));
   const known = new Set(register.machines.map((machine) => machine.id));
   const added = new Set(state.added.map((item) => item.id));
   const items = [
@@ -47,7 +48,7 @@ export function standingSnapshot(register: Register, planned: PlanningSnapshot, 
       (item) => known.has(item.machineId) && !state.closedItemIds.has(item.id) && !added.has(item.id),
     ),
     ...state.added.filter((item) => known.has(item.machineId)),
-  ].filter((item) => isHere(item.id));
+  ].filter(isHere);
   const started = new Map(state.started.map((day) => [day.technicianId, day]));
   const machineIds = new Set(items.map((item) => item.machineId));
   // A technician's day may begin at a site where nothing is left to do.

@@ -1,5 +1,5 @@
 import { dayNumber, type MachineForecast } from '@deckround/usage';
-import type { Completion, ServiceItem } from '../snapshot.js';
+import type { Completion, PlannedWork, ServiceItem } from '../snapshot.js';
 
 /** From where an item's running interval is counted. */
 export interface RunningSince {
@@ -7,6 +7,8 @@ export interface RunningSince {
   readonly lifetimeHours: number;
   /** The completion counted from; null when one had to be assumed. */
   readonly completion: Completion | null;
+  /** The completion is still to come: the work stands in a visit of that day. */
+  readonly isPlanned: boolean;
   /** In words, for the explanation. */
   readonly assumption: 'in-service' | 'first-reading' | 'share-used' | null;
 }
@@ -19,15 +21,25 @@ export function concerns(item: ServiceItem, record: { code: string; slot: string
 
 /**
  * The newest completion of the item or of one that resets it, on the lifetime scale; completions dated after the
- * forecast origin are left out. Without any: the assumed share of the interval, else new (0 h at the in-service date),
- * else the first reading.
+ * forecast origin are left out. What stands in a visit to come counts as done there, at the median of the hours by then.
+ * Without any: the assumed share of the interval, else new (0 h at the in-service date), else the first reading.
  */
 export function runningSince(
   item: ServiceItem,
   completions: readonly Completion[],
+  planned: readonly PlannedWork[],
   forecast: MachineForecast,
   interval: { readonly hours: number | null; readonly days: number | null },
 ): RunningSince {
+  const ahead = planned.filter((each) => concerns(item, each, true)).sort((a, b) => (a.on < b.on ? 1 : -1))[0];
+  if (ahead !== undefined) {
+    const { on, ...work } = ahead;
+    const day = dayNumber(on);
+    return {
+      ...{ day, lifetimeHours: forecast.lifetimeHoursAt(day), assumption: null, isPlanned: true },
+      completion: { ...work, doneOn: on, meterHours: null, outcome: 'done' },
+    };
+  }
   let newest: Completion | null = null;
   for (const each of completions) {
     if (!concerns(item, each, true) || dayNumber(each.doneOn) > forecast.originDay) continue;
@@ -36,7 +48,8 @@ export function runningSince(
   }
   if (newest !== null) {
     const day = dayNumber(newest.doneOn);
-    return { day, lifetimeHours: lifetimeAt(newest, day, forecast), completion: newest, assumption: null };
+    const lifetimeHours = lifetimeAt(newest, day, forecast);
+    return { day, lifetimeHours, completion: newest, isPlanned: false, assumption: null };
   }
   const now = forecast.lifetimeHoursNow;
   if (item.assumedShare != null) {
@@ -44,6 +57,7 @@ export function runningSince(
       day: Math.round(forecast.originDay - item.assumedShare * (interval.days ?? 365)),
       lifetimeHours: Math.max(0, now - item.assumedShare * (interval.hours ?? 0)),
       completion: null,
+      isPlanned: false,
       assumption: 'share-used',
     };
   }
@@ -51,10 +65,14 @@ export function runningSince(
   const first = line[0];
   if (machine.inServiceOn !== null || first === undefined) {
     const day = machine.inServiceOn === null ? forecast.originDay : dayNumber(machine.inServiceOn);
-    return { day: Math.min(day, forecast.originDay), lifetimeHours: 0, completion: null, assumption: 'in-service' };
+    return {
+      ...{ day: Math.min(day, forecast.originDay), lifetimeHours: 0 },
+      ...{ completion: null, isPlanned: false, assumption: 'in-service' },
+    };
   }
   const day = Math.floor(first.moment);
-  return { day, lifetimeHours: first.lifetimeHours, completion: null, assumption: 'first-reading' };
+  const { lifetimeHours } = first;
+  return { day, lifetimeHours, completion: null, isPlanned: false, assumption: 'first-reading' };
 }
 
 /** Lifetime hours at a completion: its meter hours on the meter of the nearest reading, when that is near the estimate. */
