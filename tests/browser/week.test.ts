@@ -185,6 +185,44 @@ browserStory('the week', { now: '2026-06-08T10:00:00Z' }, (stage) => {
   );
 
   it(
+    'shows the visits of somebody who turns out ill, and lets one be moved to where it can be made',
+    async () => {
+      const manager = await stage.api.signIn('manager');
+      const week = (await manager.get(`/v1/week?weekOf=${WEEK}`)).body;
+      const route = week.routes.find(({ visits }: { visits: unknown[] }) => visits.length > 0);
+      const { technicianId, technicianName, date } = route;
+      const ill = { technicianId, from: date, to: date, reason: 'ill' };
+      const { body: absence } = await manager.post('/v1/absences', ill);
+      const { page, faults } = await visitor(stage.browser, stage.api.service.address, DESKTOP);
+      await signInAt(page, MANAGER, PASSWORD);
+      await page.goto(`/week?of=${WEEK}`);
+      const note = page.getByRole('status').filter({ hasText: 'cannot be made where' });
+      const those = note.getByRole('button');
+      await note.getByText(`${technicianName} is away`).waitFor();
+      const count = await those.count();
+      expect(count).toBe(route.visits.length);
+      await those.first().click();
+      await page.getByText(`It cannot be made here: ${technicianName} is away.`).waitFor();
+      expect(await page.getByRole('button', { name: /^Promise \d/ }).count()).toBe(0);
+      expect(await accessibilityFaults(page, 'light')).toEqual([]);
+      await page.getByRole('button', { name: /^Move\b/ }).click();
+      await page.getByText('Against leaving its work undone').waitFor();
+      await page.keyboard.press('Enter');
+      await page.getByText(/^Moved;/).waitFor();
+      if (count === 1) await note.waitFor({ state: 'detached' });
+      else
+        await until(
+          () => those.count(),
+          (left) => left === count - 1,
+        );
+      await page.getByRole('button', { name: /^Promise \d/ }).waitFor();
+      expect(faults).toEqual([]);
+      await manager.delete(`/v1/absences/${absence.id}`);
+    },
+    SLOW_MS,
+  );
+
+  it(
     'takes in a road call: its ways are seen with price and whom they move, one is chosen, those affected stay listed',
     async () => {
       // Nobody would come to the site this week anyway: whoever is sent there drives for the call.

@@ -101,9 +101,10 @@ describe('moving a visit by hand', () => {
     const [first] = await visits();
     const bar = await manager.post('/v1/visit-bars', { siteId: first!.siteId, technicianId: first!.technicianId });
     expect(bar.status).toBe(201);
-    const { closed } = (await manager.get(`/v1/visits/${first!.id}/move-prices`)).body;
-    // Where it stands it may not be any more: it has to be planned again.
-    expect(closed).toBeUndefined();
+    const { places, closed } = (await manager.get(`/v1/visits/${first!.id}/move-prices`)).body;
+    const { technicianId, date } = first!;
+    expect(closed).toContainEqual({ technicianId, date, obstacle: 'access' });
+    expect(places.filter((place: { technicianId: string }) => place.technicianId === technicianId)).toEqual([]);
     await plan();
     for (const each of await visits()) {
       if (each.siteId === first!.siteId && each.state === 'proposed')

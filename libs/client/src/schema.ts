@@ -5953,6 +5953,16 @@ export interface components {
             days: number;
             planRunId: string | null;
             routes: components["schemas"]["DayRoute"][];
+            /** @description Visits to come that nobody can make where they stand, as people and access are now */
+            cannotBeMade: {
+                /**
+                 * Format: uuid
+                 * @description Identifier of a row
+                 */
+                visitId: string;
+                /** @enum {string} */
+                why: "technician-away" | "technician-off" | "site-closed" | "barred";
+            }[];
             /** @description The first of what is left out: what must be done, then the dearest */
             leftOut: components["schemas"]["LeftOutItem"][];
             /**
@@ -6292,6 +6302,7 @@ export interface components {
                 endAt: string;
                 /** Format: int64 */
                 cents: number;
+                /** @description True of no place = nobody can make it where it stands: prices are against leaving it undone */
                 isWhereItStands: boolean;
                 /** @description Visits whose promise would be broken */
                 breaks: string[];
@@ -6394,6 +6405,7 @@ export interface components {
             customerName: string;
             /** @enum {string} */
             what: "added" | "moved" | "retimed" | "dropped";
+            /** @description null = a new visit, or one that could not be made where it stood */
             from: {
                 /**
                  * Format: uuid
@@ -13893,7 +13905,7 @@ export interface operations {
             };
         };
         responses: {
-            /** @description Every proposed visit of the week is promised now */
+            /** @description Every proposed visit of the week that can be made where it stands is promised now */
             201: {
                 headers: {
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];

@@ -303,12 +303,17 @@ export const LeftOutItem = z
   })
   .meta({ id: 'LeftOutItem', description: 'Work left for later, and what waiting costs' });
 export const LeftOutQuery = PageQuery.extend({ weekOf: LocalDate });
+export const VisitHindrance = z.enum(['technician-away', 'technician-off', 'site-closed', 'barred']);
+export type VisitHindrance = z.infer<typeof VisitHindrance>;
 export const Week = z
   .object({
     weekOf: LocalDate,
     days: z.int(),
     planRunId: Id.nullable(),
     routes: z.array(DayRoute),
+    cannotBeMade: z
+      .array(z.object({ visitId: Id, why: VisitHindrance }))
+      .meta({ description: 'Visits to come that nobody can make where they stand, as people and access are now' }),
     leftOut: z
       .array(LeftOutItem)
       .meta({ description: 'The first of what is left out: what must be done, then the dearest' }),

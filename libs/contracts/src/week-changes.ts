@@ -24,7 +24,9 @@ export const VisitChange = z
     siteName: z.string(),
     customerName: z.string(),
     what: z.enum(['added', 'moved', 'retimed', 'dropped']),
-    from: VisitPlace.nullable(),
+    from: VisitPlace.nullable().meta({
+      description: 'null = a new visit, or one that could not be made where it stood',
+    }),
     to: VisitPlace.nullable(),
     minutesLater: z.int().nullable(),
     breaksPromise: z.boolean(),
@@ -46,7 +48,9 @@ export const MovePrices = z
         startAt: z.string(),
         endAt: z.string(),
         cents: z.int(),
-        isWhereItStands: z.boolean(),
+        isWhereItStands: z.boolean().meta({
+          description: 'True of no place = nobody can make it where it stands: prices are against leaving it undone',
+        }),
         breaks: z.array(Id).meta({ description: 'Visits whose promise would be broken' }),
         shifts: z.array(z.object({ visitId: Id, minutes: z.int() })),
       }),

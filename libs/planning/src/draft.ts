@@ -67,13 +67,25 @@ export function evaluateRoute(
   };
 }
 
-/** Sum of a route's cost parts; an empty route costs nothing, one that cannot be driven infinitely much. */
+/**
+ * Sum of a route's cost parts; an empty route costs nothing but the way home of a day under way, one that cannot be
+ * driven infinitely much.
+ */
 export function routeCents(instance: PlanningInstance, v: number, visits: readonly DraftVisit[]): number {
-  if (visits.length === 0) return 0;
+  if (visits.length === 0) return sum(Object.values(emptyRouteCost(instance, v) ?? {}));
   const round = sumUp(instance, v, visits);
   const day = instance.technicianDays[v]!;
   const back = earliestReturn(day, round.visits, round.home);
   return back === null ? Infinity : sum(Object.values(costOf(instance, v, round, Math.max(0, back - day.shiftEnd))));
+}
+
+/** A day under way has to end at home all the same, however late; null on any other day. */
+function emptyRouteCost(instance: PlanningInstance, v: number): RouteCost | null {
+  const day = instance.technicianDays[v]!;
+  if (day.startPlace >= instance.snapshot.sites.length) return null;
+  const round = sumUp(instance, v, []);
+  const back = earliestReturn(day, [], round.home) ?? day.shiftStart + round.home;
+  return costOf(instance, v, round, Math.max(0, back - day.shiftEnd));
 }
 
 /** What a route adds up to before its times are known. */
@@ -164,10 +176,11 @@ export function evaluateDraft(
   const done = new Set<number>();
   const kept = new Set<number>();
   for (const [v, visits] of draft.entries()) {
-    if (visits.length === 0) continue;
-    const route = evaluateRoute(instance, v, visits);
-    if (route === null) return null;
-    for (const part of Object.keys(route.cost) as (keyof RouteCost)[]) cost[part] += route.cost[part];
+    const route = visits.length === 0 ? null : evaluateRoute(instance, v, visits);
+    if (visits.length > 0 && route === null) return null;
+    const parts = route?.cost ?? emptyRouteCost(instance, v);
+    if (parts === null) continue;
+    for (const part of Object.keys(parts) as (keyof RouteCost)[]) cost[part] += parts[part];
     for (const visit of visits) {
       for (const item of visit.items) done.add(item);
       if (visit.promise) kept.add(visit.promise.index);

@@ -23,6 +23,7 @@ import { Once } from '../http/once.js';
 import { CLOCK, STORE } from '../http/tokens.js';
 import { instantOrNull } from '../register/values.js';
 import { loadStandingWeek } from '../week-changes/load-standing-week.js';
+import { cannotBeMade } from './cannot-be-made.js';
 import { confirmVisit } from './confirm-visit.js';
 import { leftOutOfWeek, leftOutPage } from './left-out.js';
 import { toVisitView, VISIT_INCLUDE } from './visit-view.js';
@@ -43,7 +44,7 @@ export class WeekController {
   @Allow(['manager', 'technician'], 'read')
   @Answers(200, Week, 'The week as it is planned now')
   read(@Caller() actor: Actor, @Query({ schema: WeekQuery }) query: z.infer<typeof WeekQuery>) {
-    return this.store.inShop(actor.shopId, (tx) => readWeek(tx, query));
+    return this.store.inShop(actor.shopId, async (tx) => readWeek(tx, query, await shopNow(tx, this.clock.now())));
   }
 
   @Get('left-out')
@@ -71,7 +72,7 @@ export class WeekController {
 
   @Post('confirm')
   @Allow(['manager'])
-  @Creates(WeekConfirmed, 'Every proposed visit of the week is promised now')
+  @Creates(WeekConfirmed, 'Every proposed visit of the week that can be made where it stands is promised now')
   confirm(
     @Caller() actor: Actor,
     @Body({ schema: WeekConfirm }) body: z.infer<typeof WeekConfirm>,
@@ -84,8 +85,10 @@ export class WeekController {
         include: VISIT_INCLUDE,
       });
       const now = await shopNow(tx, this.clock.now());
-      for (const visit of visits) await confirmVisit(tx, visit, { moveCents: body.moveCents }, now, body.slotMinutes);
-      return { confirmed: visits.length };
+      const unmade = new Set((await cannotBeMade(tx, visits, now)).map((each) => each.visitId));
+      const kept = visits.filter((visit) => !unmade.has(visit.id));
+      for (const visit of kept) await confirmVisit(tx, visit, { moveCents: body.moveCents }, now, body.slotMinutes);
+      return { confirmed: kept.length };
     });
   }
 }
@@ -94,7 +97,7 @@ function span({ weekOf, days }: { weekOf: string; days: number }) {
   return { gte: dateColumn(weekOf), lte: dateColumn(addDays(weekOf, days - 1)) };
 }
 
-async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>) {
+async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>, now: Date) {
   const routes = await tx.dayRoute.findMany({
     where: { routeDate: span(query) },
     include: { technician: true },
@@ -130,6 +133,7 @@ async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>) {
         )
         .map(toVisitView),
     })),
+    cannotBeMade: await cannotBeMade(tx, visits, now),
     ...(await leftOutOfWeek(tx, run)),
     cost: plan ? { ...plan.cost } : null,
     warning: run?.warning ?? null,

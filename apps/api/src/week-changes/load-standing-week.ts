@@ -46,7 +46,12 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
     orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
   });
   const isOver = wallClockOf(now, planned.zone).slice(0, 10) > lastDate;
-  const hasBegun = (row: VisitRow) => row.state === 'done' || (!isOver && row.startAt <= now);
+  const absences = new Map(register.technicians.map((each) => [each.id, each.absences]));
+  const isAway = ({ technicianId, visitDate }: VisitRow) =>
+    absences.get(technicianId)?.some(({ from, to }) => from <= dateText(visitDate) && dateText(visitDate) <= to) ??
+    true;
+  // Whoever is away has begun nothing: the visit can still go to somebody else.
+  const hasBegun = (row: VisitRow) => row.state === 'done' || (!isOver && row.startAt <= now && !isAway(row));
   const begun = rows.filter(hasBegun);
   const standing = rows.filter((row) => !hasBegun(row));
   const closed = new Set(begun.flatMap((row) => row.visitItems.map(visitItemKey)));

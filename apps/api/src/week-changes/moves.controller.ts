@@ -100,5 +100,8 @@ async function loadAround(tx: Tx, visitId: string, now: Date) {
 }
 
 function hasBegun(): DomainError {
-  return new DomainError('visit-closed', 'The visit has begun, or nobody can make it any more: plan the week again.');
+  return new DomainError(
+    'visit-closed',
+    'The visit has begun, or nothing of its work is left to do: plan the week again.',
+  );
 }

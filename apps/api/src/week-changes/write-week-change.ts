@@ -1,6 +1,6 @@
 import { type NamedDraft, type PlanChange, type PlannedVisit, reportRoute } from '@deckround/planning';
 import { DomainError } from '@deckround/platform';
-import { dateColumn, visitItemKey } from '@deckround/register-store';
+import { dateColumn, dateText, visitItemKey } from '@deckround/register-store';
 import { emitEvent, type Tx } from '@deckround/store';
 import type { Actor } from '../access/actor.js';
 import type { VisitRow } from '../planning/visit-view.js';
@@ -34,9 +34,11 @@ export async function writeWeekChange(
     [...loaded.visits.values()].flatMap((visit) => visit.visitItems.map((item) => [visitItemKey(item), item] as const)),
   );
   const made: string[] = [];
+  const reports = new Map<number, ReturnType<typeof reportRoute>>();
   for (const [v, visits] of draft.entries()) {
     if (visits === loaded.week.draft[v]) continue;
     const report = reportRoute(instance, draft, v);
+    reports.set(v, report);
     for (const [k, planned] of (report?.visits ?? []).entries()) {
       const { visitId } = visits[k]!;
       const before = visitId === null ? null : loaded.visits.get(visitId)!;
@@ -52,7 +54,6 @@ export async function writeWeekChange(
       if (before === null) made.push(id);
       await writeItems(tx, shopId, id, planned, items, instance.snapshot.items);
     }
-    await writeDayRoute(tx, shopId, loaded, v, report);
   }
   for (const { visitId, what } of change.visits) {
     if (what !== 'dropped') continue;
@@ -68,6 +69,8 @@ export async function writeWeekChange(
       },
     });
   }
+  for (const [v, report] of reports) await writeDayRoute(tx, shopId, loaded, v, report);
+  await leaveDays(tx, shopId, loaded, draft);
   await tx.weekChange.create({
     data: {
       shopId,
@@ -150,6 +153,27 @@ async function writeItems(
   }
 }
 
+/** Days on which visits that could not stand there stood until now. */
+async function leaveDays(tx: Tx, shopId: string, loaded: LoadedWeek, draft: NamedDraft): Promise<void> {
+  const { instance, homeless } = loaded.week;
+  const placed = new Set(draft.flat().map((visit) => visit.visitId));
+  for (const { visitId } of homeless) {
+    if (!placed.has(visitId)) continue;
+    const { technicianId, visitDate } = loaded.visits.get(visitId!)!;
+    const v = instance.technicianDays.findIndex(
+      (day) => day.date === dateText(visitDate) && instance.snapshot.technicians[day.technician]!.id === technicianId,
+    );
+    if (v >= 0) await writeDayRoute(tx, shopId, loaded, v, reportRoute(instance, draft, v));
+    else await dropIfEmpty(tx, technicianId, visitDate);
+  }
+}
+
+/** A day of which visits are left that nobody can make keeps its route: else they would be on no screen. */
+async function dropIfEmpty(tx: Tx, technicianId: string, routeDate: Date): Promise<void> {
+  const left = await tx.visit.count({ where: { technicianId, visitDate: routeDate, state: { not: 'cancelled' } } });
+  if (left === 0) await tx.dayRoute.deleteMany({ where: { technicianId, routeDate } });
+}
+
 /** The technician's day as a whole, what has begun included. */
 async function writeDayRoute(
   tx: Tx,
@@ -166,8 +190,8 @@ async function writeDayRoute(
   const before = begun.filter(
     (visit) => visit.technicianId === technicianId && visit.visitDate.getTime() === routeDate.getTime(),
   );
+  if (report === null && before.length === 0) return dropIfEmpty(tx, technicianId, routeDate);
   await tx.dayRoute.deleteMany({ where });
-  if (report === null && before.length === 0) return;
   const route = report?.route;
   const minutesOf = (visit: VisitRow) => Math.round((visit.endAt.getTime() - visit.startAt.getTime()) / 60_000);
   const driven = before.reduce((sum, visit) => sum + visit.driveMinutes, 0);

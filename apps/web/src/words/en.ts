@@ -512,6 +512,7 @@ export const en = {
   'move.stands': 'It stands here',
   'move.costs': 'Costs {money} more.',
   'move.saves': 'Saves {money}.',
+  'move.against-leaving': 'Against leaving its work undone: it cannot stay where it stands.',
   'move.shifts': '{n, plural, one {# other visit begins} other {# other visits begin}} at another time',
   'move.breaks': '{n, plural, one {# promise would be broken} other {# promises would be broken}}',
   'move.ArrowLeft': 'Earlier that day',
@@ -528,6 +529,13 @@ export const en = {
   'bar.technician': 'Not with this technician',
   'promise.broken':
     '{n, plural, one {A promise} other {# promises}} could not be kept when the week was planned again. The customers have to be told:',
+  'unmade.note':
+    '{n, plural, one {A visit cannot be made where it stands} other {# visits cannot be made where they stand}}. Plan the week again, or move {n, plural, one {it} other {them one by one}}.',
+  'unmade.here': 'It cannot be made here: {why}.',
+  'unmade.technician-away': '{technician} is away',
+  'unmade.technician-off': '{technician} does not work then',
+  'unmade.site-closed': 'the site is closed',
+  'unmade.barred': '{technician} must not be sent there then',
   'bar.standing': 'Planning again respects at this site:',
   'bar.with': 'not with {name}',
   'bar.lift': 'Take it back',

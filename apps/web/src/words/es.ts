@@ -517,6 +517,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'move.stands': 'Está aquí',
   'move.costs': 'Cuesta {money} más.',
   'move.saves': 'Ahorra {money}.',
+  'move.against-leaving': 'Frente a dejar su trabajo sin hacer: no puede quedarse donde está.',
   'move.shifts': '{n, plural, one {# otra visita empieza} other {# otras visitas empiezan}} a otra hora',
   'move.breaks': 'se {n, plural, one {rompería # promesa} other {romperían # promesas}}',
   'move.ArrowLeft': 'Antes ese día',
@@ -533,6 +534,13 @@ export const es: Readonly<Record<WordKey, string>> = {
   'bar.technician': 'No con este técnico',
   'promise.broken':
     '{n, plural, one {Una promesa no se pudo} other {# promesas no se pudieron}} cumplir al planear otra vez la semana. Hay que avisar a los clientes:',
+  'unmade.note':
+    '{n, plural, one {Una visita no se puede hacer donde está} other {# visitas no se pueden hacer donde están}}. Planee otra vez la semana o {n, plural, one {muévala} other {muévalas una por una}}.',
+  'unmade.here': 'Aquí no se puede hacer: {why}.',
+  'unmade.technician-away': '{technician} está ausente',
+  'unmade.technician-off': '{technician} no trabaja entonces',
+  'unmade.site-closed': 'el lugar está cerrado',
+  'unmade.barred': '{technician} no debe ir allí entonces',
   'bar.standing': 'Al planear otra vez se respeta en este lugar:',
   'bar.with': 'no con {name}',
   'bar.lift': 'Quitarlo',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from '@jest/globals';
-import { evaluateDraft } from '../draft.js';
+import { evaluateDraft, routeCents } from '../draft.js';
 import type { PlanningSnapshot } from '../snapshot.js';
 import { aStandingWeek, standingAgain } from '../test-support/a-standing-week.js';
 import { anItem } from '../test-support/a-week.js';
@@ -40,7 +40,15 @@ describe('a standing week', () => {
     const isLost = ({ site, promise }: (typeof visits)[number]) =>
       promise?.kind !== 'frozen' && open.some(({ s }) => s === site);
     expect(visits.filter(isLost).length).toBeGreaterThan(1);
-    expect(lost.homeless).toEqual(visits.filter(isLost).map((visit) => visit.visitId));
+    expect(lost.homeless.map((visit) => visit.visitId)).toEqual(visits.filter(isLost).map((visit) => visit.visitId));
+  });
+
+  it('has no place for a visit of which nothing is left to do', () => {
+    const { items, visitId } = week.draft.flat()[0]!;
+    const left = { ...shop, items: shop.items.filter((_, index) => !items.includes(index)) };
+    const { draft, homeless } = standingAgain(left, week);
+    expect([...draft.flat(), ...homeless].map((visit) => visit.visitId)).not.toContain(visitId);
+    expect(homeless).toEqual([]);
   });
 });
 
@@ -56,6 +64,51 @@ describe('prices of moving', () => {
         expect([...place.breaks].sort()).toEqual(broken.sort());
       }
     }
+  });
+
+  it('leave the way home out that a day under way has to drive all the same', () => {
+    const { technician, date } = week.instance.technicianDays[1]!;
+    const underWay = { siteId: shop.sites.at(-1)!.id, lunchTaken: true };
+    const technicians = shop.technicians.map((each, k) => ({
+      ...each,
+      shifts: each.shifts.map((shift) => (k === technician && shift.date === date ? { ...shift, underWay } : shift)),
+    }));
+    const late = standingAgain({ ...shop, technicians }, { ...week, draft: week.draft.with(1, []) });
+    expect(routeCents(late.instance, 1, [])).toBeGreaterThan(0);
+    let seen = 0;
+    for (const { visitId } of late.draft.flat()) {
+      for (const place of priceMoves(late, visitId!)!.places) {
+        expect(moveVisit(late, visitId!, place)!.change.cents.total).toBe(place.cents);
+        if (place.technicianId === shop.technicians[technician]!.id && place.date === date) seen++;
+      }
+    }
+    expect(seen).toBeGreaterThan(0);
+  });
+
+  it('are against not making it, of a visit that cannot stand where it does', () => {
+    const technicians = shop.technicians.map((each, k) => (k === 0 ? { ...each, shifts: each.shifts.slice(1) } : each));
+    const ill = standingAgain({ ...shop, technicians }, week);
+    const seen = { places: 0, promised: 0 };
+    for (const { visitId, promise } of ill.homeless) {
+      const prices = priceMoves(ill, visitId!)!;
+      expect(prices.places.filter((place) => place.isWhereItStands)).toEqual([]);
+      seen.places += prices.places.length;
+      if (promise !== null) seen.promised++;
+      for (const place of prices.places) {
+        const { draft, change } = moveVisit(ill, visitId!, place)!;
+        expect(change.cents.total).toBe(place.cents);
+        expect(change.visits.find((each) => each.visitId === visitId)).toMatchObject({
+          what: 'moved',
+          from: null,
+          to: { technicianId: place.technicianId, date: place.date },
+          breaksPromise: promise !== null,
+        });
+        expect(place.breaks.includes(visitId!)).toBe(promise !== null);
+        expect(findVisit(draft, visitId!)).not.toBeNull();
+      }
+    }
+    expect(seen.places).toBeGreaterThan(5);
+    expect(seen.promised).toBeGreaterThan(0);
   });
 
   it('name what stands in the way where a visit cannot go', () => {

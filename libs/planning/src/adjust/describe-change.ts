@@ -9,6 +9,7 @@ export interface VisitChange {
   visitId: string | null;
   siteId: string;
   what: 'added' | 'moved' | 'retimed' | 'dropped';
+  /** null = a new visit, or one that could not stand where it did. */
   from: { technicianId: string; date: string; startAt: string } | null;
   to: { technicianId: string; date: string; startAt: string } | null;
   /** Minutes later (+) or earlier (−) on the same day with the same technician; null otherwise. */
@@ -30,7 +31,8 @@ export interface PlanChange {
  *
  * @throws Error when one of the drafts cannot be driven
  */
-export function describeChange({ instance, draft }: StandingWeek, after: NamedDraft): PlanChange {
+export function describeChange(week: StandingWeek, after: NamedDraft): PlanChange {
+  const { instance, draft } = week;
   const before = evaluateDraft(instance, draft);
   const then = evaluateDraft(instance, after);
   if (before === null || then === null) throw new Error('a route of the draft cannot be driven');
@@ -39,12 +41,12 @@ export function describeChange({ instance, draft }: StandingWeek, after: NamedDr
   const missed = new Set(before.leftOut);
   return {
     cents,
-    visits: visitChanges(instance, draft, after),
+    visits: visitChanges(week, after),
     leftOut: then.leftOut.flatMap((index) => (missed.has(index) ? [] : [instance.snapshot.items[index]!.id])),
   };
 }
 
-function visitChanges(instance: PlanningInstance, before: NamedDraft, after: NamedDraft): VisitChange[] {
+function visitChanges({ instance, draft: before, homeless }: StandingWeek, after: NamedDraft): VisitChange[] {
   const changes: VisitChange[] = [];
   const standing = startsOf(instance, before);
   const planned = startsOf(instance, after);
@@ -73,15 +75,17 @@ function visitChanges(instance: PlanningInstance, before: NamedDraft, after: Nam
   }
   for (const [v, visits] of after.entries()) {
     for (const [k, visit] of visits.entries()) {
-      if (visit.visitId !== null) continue;
+      const { visitId, site } = visit;
+      const lost = homeless.find((each) => each.visitId === visitId);
+      if (visitId !== null && lost === undefined) continue;
       changes.push({
-        visitId: null,
-        siteId: instance.snapshot.sites[visit.site]!.id,
-        what: 'added',
+        visitId,
+        siteId: instance.snapshot.sites[site]!.id,
+        what: lost === undefined ? 'added' : 'moved',
         from: null,
-        to: place(instance, v, visit.site, planned[v]![k]!),
+        to: place(instance, v, site, planned[v]![k]!),
         minutesLater: null,
-        breaksPromise: false,
+        breaksPromise: (lost?.promise ?? null) !== null,
       });
     }
   }

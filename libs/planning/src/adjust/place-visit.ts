@@ -1,8 +1,8 @@
 import { canDo, respectsMachines } from '../cheapest-addition.js';
-import { evaluateRoute } from '../draft.js';
+import { evaluateRoute, routeCents } from '../draft.js';
 import type { PlanningInstance } from '../instance.js';
 import { visitsPerDay } from '../to-routing.js';
-import { type NamedDraft, type NamedVisit, standingRouteCents } from './standing-week.js';
+import { type NamedDraft, type NamedVisit } from './standing-week.js';
 
 export interface Placement {
   v: number;
@@ -33,7 +33,7 @@ export function placements(
   const obstacle = obstacleOf(instance, draft, v, visit);
   if (obstacle !== null) return obstacle;
   const route = draft[v]!;
-  const present = standingRouteCents(instance, v, route);
+  const present = routeCents(instance, v, route);
   const found: Placement[] = [];
   for (let position = 0; position <= route.length; position++) {
     const visits = route.toSpliced(position, 0, visit);
@@ -42,7 +42,7 @@ export function placements(
     );
     if (!kept) continue;
     const broken = visits.reduce((sum, each, k) => sum + (kept[k]!.promise === each.promise ? 0 : priceOf(each)), 0);
-    found.push({ v, visits: kept, position, cents: standingRouteCents(instance, v, kept) - present + broken });
+    found.push({ v, visits: kept, position, cents: routeCents(instance, v, kept) - present + broken });
   }
   return found.length > 0 ? found : 'time';
 }

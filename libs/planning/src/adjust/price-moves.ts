@@ -1,7 +1,7 @@
-import { evaluateRoute } from '../draft.js';
+import { evaluateRoute, routeCents } from '../draft.js';
 import { describeChange, type PlanChange } from './describe-change.js';
 import { type Placement, type PlacementObstacle, placements } from './place-visit.js';
-import { findVisit, type NamedDraft, type StandingWeek, standingRouteCents } from './standing-week.js';
+import { findVisit, type NamedDraft, type NamedVisit, type StandingWeek } from './standing-week.js';
 
 /** One place where a visit could go instead. */
 export interface MovePrice {
@@ -29,23 +29,24 @@ export interface MovePrices {
 
 /**
  * What moving a visit to each place of the week would cost, exactly, with everything else in its order.
- * Breaking its own promise is part of the price.
+ * Breaking its own promise is part of the price. One that cannot stand where it does is priced against not making it.
  *
  * @returns null when there is no such visit in the week
  */
 export function priceMoves(week: StandingWeek, visitId: string): MovePrices | null {
   const { instance, draft } = week;
-  const here = findVisit(draft, visitId);
-  if (here === null) return null;
-  const lifted = liftVisit(draft, here);
-  const { visit } = lifted;
+  const lifted = liftVisit(week, visitId);
+  if (lifted === null) return null;
+  const { visit, here } = lifted;
   const saved =
-    standingRouteCents(instance, here.v, draft[here.v]!) - standingRouteCents(instance, here.v, lifted.draft[here.v]!);
+    here === null
+      ? visit.items.reduce((sum, item) => sum + instance.items[item]!.deferralCents, 0)
+      : routeCents(instance, here.v, draft[here.v]!) - routeCents(instance, here.v, lifted.draft[here.v]!);
   const starts = startsById(week, draft);
   const result: MovePrices = { visitId, places: [], closed: [] };
   for (const [v, day] of instance.technicianDays.entries()) {
     const technicianId = instance.snapshot.technicians[day.technician]!.id;
-    const kept = v === here.v ? visit : { ...visit, promise: null };
+    const kept = v === here?.v ? visit : { ...visit, promise: null };
     let found = placements(instance, lifted.draft, v, kept, true);
     if (found === 'time' && visit.promise?.kind === 'frozen')
       found = placements(instance, lifted.draft, v, { ...visit, promise: null }, true);
@@ -54,10 +55,11 @@ export function priceMoves(week: StandingWeek, visitId: string): MovePrices | nu
       continue;
     }
     for (const placement of found) {
-      const isWhereItStands = v === here.v && placement.position === here.k;
+      const isWhereItStands = v === here?.v && placement.position === here.k;
       const lost = placement.visits[placement.position]!.promise === null ? (visit.promise?.moveCents ?? 0) : 0;
-      // On its own day a broken confirmed promise of the visit itself is in the placement's price already.
-      const own = v === here.v && visit.promise?.kind === 'confirmed' ? 0 : lost;
+      // On its own day a broken confirmed promise of the visit itself is in the placement's price already; one that
+      // nobody can keep is broken anyway.
+      const own = here === null || (v === here.v && visit.promise?.kind === 'confirmed') ? 0 : lost;
       result.places.push({
         technicianId,
         date: day.date,
@@ -65,7 +67,7 @@ export function priceMoves(week: StandingWeek, visitId: string): MovePrices | nu
         ...timesOf(week, placement),
         cents: Math.round(placement.cents + own - saved),
         isWhereItStands,
-        ...disturbed(week, draft, placement, starts),
+        ...disturbed(week, visit, placement, starts),
       });
     }
   }
@@ -78,15 +80,14 @@ export function moveVisit(
   visitId: string,
   to: { technicianId: string; date: string; order?: number | undefined },
 ): { draft: NamedDraft; change: PlanChange } | null {
-  const { instance, draft } = week;
-  const here = findVisit(draft, visitId);
-  if (here === null) return null;
+  const { instance } = week;
+  const lifted = liftVisit(week, visitId);
+  if (lifted === null) return null;
   const v = instance.technicianDays.findIndex(
     (day) => day.date === to.date && instance.snapshot.technicians[day.technician]!.id === to.technicianId,
   );
   if (v < 0) return null;
-  const lifted = liftVisit(draft, here);
-  const visit = v === here.v ? lifted.visit : { ...lifted.visit, promise: null };
+  const visit = v === lifted.here?.v ? lifted.visit : { ...lifted.visit, promise: null };
   const tried = placements(instance, lifted.draft, v, visit, true);
   const found =
     tried === 'time' && visit.promise
@@ -102,8 +103,15 @@ export function moveVisit(
   return { draft: after, change: describeChange(week, after) };
 }
 
-function liftVisit(draft: NamedDraft, { v, k }: { v: number; k: number }) {
-  return { visit: draft[v]![k]!, draft: draft.with(v, draft[v]!.toSpliced(k, 1)) };
+/** The visit, where it stands, and the draft without it; `here` is null where it cannot stand any more. */
+function liftVisit({ draft, homeless }: StandingWeek, visitId: string) {
+  const here = findVisit(draft, visitId);
+  if (here === null) {
+    const visit = homeless.find((each) => each.visitId === visitId);
+    return visit === undefined ? null : { visit, here, draft };
+  }
+  const { v, k } = here;
+  return { visit: draft[v]![k]!, here, draft: draft.with(v, draft[v]!.toSpliced(k, 1)) };
 }
 
 function timesOf({ instance }: StandingWeek, { v, visits, position }: Placement) {
@@ -126,8 +134,8 @@ function startsById({ instance }: StandingWeek, draft: NamedDraft): Map<string, 
 }
 
 function disturbed(
-  { instance }: StandingWeek,
-  before: NamedDraft,
+  { instance, draft: before }: StandingWeek,
+  moved: NamedVisit,
   { v, visits, position }: Placement,
   starts: ReadonlyMap<string, number>,
 ) {
@@ -136,7 +144,7 @@ function disturbed(
   const shifts: MovePrice['shifts'] = [];
   for (const [k, visit] of visits.entries()) {
     const standing = before[v]!.find((each) => each.visitId === visit.visitId);
-    const promise = standing?.promise ?? (k === position ? promiseOf(before, visit.visitId!) : null);
+    const promise = standing?.promise ?? (k === position ? moved.promise : null);
     const isAway = k === position && standing === undefined;
     const start = times.start[k]!;
     if (promise && (isAway || start < promise.slot.open || start > promise.slot.close)) breaks.push(visit.visitId!);
@@ -145,9 +153,4 @@ function disturbed(
       shifts.push({ visitId: visit.visitId!, minutes: start - was });
   }
   return { breaks, shifts };
-}
-
-function promiseOf(draft: NamedDraft, visitId: string) {
-  const at = findVisit(draft, visitId);
-  return at === null ? null : draft[at.v]![at.k]!.promise;
 }

@@ -1,12 +1,12 @@
 import { maxIterations, type StartVisit, solve } from '@deckround/routing';
-import { type DraftVisit, evaluateDraft } from '../draft.js';
+import { type DraftVisit, evaluateDraft, routeCents } from '../draft.js';
 import type { InstancePromise, PlanningInstance } from '../instance.js';
 import { ItemMenus } from '../item-menus.js';
 import type { PlanStop } from '../plan-stops.js';
 import { promiseKeptBy, toRoutingProblem } from '../to-routing.js';
 import { describeChange, type PlanChange } from './describe-change.js';
 import { type Placement, placements } from './place-visit.js';
-import { type NamedDraft, type NamedVisit, type StandingWeek, standingRouteCents } from './standing-week.js';
+import { type NamedDraft, type NamedVisit, type StandingWeek } from './standing-week.js';
 
 /** The simplest first. */
 const KINDS = ['squeeze-in', 'push-one', 're-plan'] as const;
@@ -127,7 +127,7 @@ function additions(instance: PlanningInstance, draft: NamedDraft, v: number, cal
   const lifted = draft.with(v, draft[v]!.toSpliced(here, 1));
   const joined = { ...visit, items: [...visit.items, ...call.items].sort((a, b) => a - b) };
   const found = placements(instance, lifted, v, joined, false);
-  const saved = standingRouteCents(instance, v, draft[v]!) - standingRouteCents(instance, v, lifted[v]!);
+  const saved = routeCents(instance, v, draft[v]!) - routeCents(instance, v, lifted[v]!);
   return Array.isArray(found)
     ? found
         .filter((placement) => placement.position === here)
@@ -146,7 +146,7 @@ function pushOne(
     for (const [k, pushed] of draft[v]!.entries()) {
       if (pushed.promise?.kind === 'frozen') continue;
       const without = draft.with(v, draft[v]!.toSpliced(k, 1));
-      const saved = standingRouteCents(instance, v, draft[v]!) - standingRouteCents(instance, v, without[v]!);
+      const saved = routeCents(instance, v, draft[v]!) - routeCents(instance, v, without[v]!);
       const found = additions(instance, without, v, call);
       if (found.length === 0) continue;
       const placed = found.reduce((a, b) => (b.cents < a.cents ? b : a));

@@ -1,4 +1,4 @@
-import { type DraftVisit, evaluateRoute, routeCents } from '../draft.js';
+import { type DraftVisit, evaluateRoute } from '../draft.js';
 import { buildInstance, knownItems, type PlanningInstance } from '../instance.js';
 import type { PlanningPromise, PlanningSnapshot } from '../snapshot.js';
 
@@ -24,13 +24,13 @@ export type NamedDraft = readonly (readonly NamedVisit[])[];
 export interface StandingWeek {
   instance: PlanningInstance;
   draft: NamedDraft;
-  /** Visits that cannot stand any more: nobody works then, the site is closed, or their items are gone. */
-  homeless: string[];
+  /** Visits that cannot stand where they do any more: nobody works then, or the site is closed. */
+  homeless: NamedVisit[];
 }
 
 /**
  * Lays the visits of a week over its snapshot, in the order given within each technician-day. Their promises take the
- * place of the snapshot's.
+ * place of the snapshot's. A visit of which no work is left open has no place in it.
  *
  * @throws SnapshotInconsistent
  */
@@ -54,23 +54,24 @@ export function standingWeek(snapshot: PlanningSnapshot, visits: readonly Standi
   const itemOf = new Map(snapshot.items.map((item, i) => [item.id, i]));
   const promiseOf = new Map(instance.promises.map((promise) => [promises[promise.index]!.visitId, promise]));
   const draft: NamedVisit[][] = instance.technicianDays.map(() => []);
-  const homeless: string[] = [];
+  const homeless: NamedVisit[] = [];
   for (const visit of visits) {
     const v = instance.technicianDays.findIndex(
       (day) => day.date === visit.date && snapshot.technicians[day.technician]!.id === visit.technicianId,
     );
     const site = siteOf.get(visit.siteId);
     const items = knownItems(visit.itemIds, itemOf).sort((a, b) => a - b);
-    const named = site === undefined ? null : { site, items, promise: promiseOf.get(visit.visitId) ?? null };
+    if (site === undefined || items.length === 0) continue;
+    const { visitId } = visit;
+    const named: NamedVisit = { visitId, site, items, promise: promiseOf.get(visitId) ?? null };
     // What cannot stand by itself goes first: else its neighbours would seem to be in its way.
-    if (v < 0 || named === null || items.length === 0 || evaluateRoute(instance, v, [named]) === null)
-      homeless.push(visit.visitId);
-    else draft[v]!.push({ visitId: visit.visitId, ...named });
+    if (v < 0 || evaluateRoute(instance, v, [named]) === null) homeless.push(named);
+    else draft[v]!.push(named);
   }
   for (const [v, visits] of draft.entries()) {
     while (visits.length > 0 && evaluateRoute(instance, v, visits) === null) {
       const culprit = visits.findLastIndex((_, k) => evaluateRoute(instance, v, visits.toSpliced(k, 1)) !== null);
-      homeless.push(visits.splice(culprit, 1)[0]!.visitId!);
+      homeless.push(...visits.splice(culprit, 1));
     }
   }
   return { instance, draft, homeless };
@@ -79,15 +80,6 @@ export function standingWeek(snapshot: PlanningSnapshot, visits: readonly Standi
 /** Days on which somebody still works, in order. */
 export function workedDates({ instance }: StandingWeek): string[] {
   return [...new Set(instance.technicianDays.map((day) => day.date))].sort();
-}
-
-/** Cost of a technician-day; one under way has to drive home even when nothing else is to be done. */
-export function standingRouteCents(instance: PlanningInstance, v: number, visits: readonly DraftVisit[]): number {
-  const day = instance.technicianDays[v]!;
-  const isUnderWay = day.startPlace < instance.snapshot.sites.length;
-  if (visits.length > 0 || !isUnderWay) return routeCents(instance, v, visits);
-  const home = evaluateRoute(instance, v, []);
-  return home === null ? Infinity : Object.values(home.cost).reduce((sum, cents) => sum + cents, 0);
 }
 
 /** Where a visit stands in a draft. */

@@ -19,7 +19,7 @@ export function BarsOfSite({ siteId }: { readonly siteId: string }) {
   const technicians = useQuery(techniciansQuery).data ?? [];
   const lift = useMutation({
     mutationFn: (id: string) => api.remove(`/v1/visit-bars/${id}`),
-    onSettled: () => client.invalidateQueries({ queryKey: ['visit-bars'] }),
+    onSettled: () => client.invalidateQueries(),
   });
   if (bars.length === 0) return null;
   const nameOf = (id: string) => technicians.find((each) => each.id === id)?.name ?? t('unknown');

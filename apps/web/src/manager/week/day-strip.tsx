@@ -6,6 +6,7 @@ import type { MovePlace } from './move-choice.js';
 import type { WeekBefore } from './plan-search.js';
 import { standingAnswer } from './standing-answer.js';
 import type { Strip, StripVisit } from './strip.js';
+import type { Hindrance } from './unmade-visits.js';
 import style from './week.module.css';
 
 export interface VisitHandlers {
@@ -25,6 +26,8 @@ interface Props {
   readonly from: number;
   readonly to: number;
   readonly siteNames: ReadonlyMap<string, string>;
+  /** Visits that nobody can make where they stand, and why. */
+  readonly unmade: ReadonlyMap<string, Hindrance>;
   /** The visit looked at, where it is on this day. */
   readonly chosen: string | undefined;
   readonly before: WeekBefore['routes'][number] | null;
@@ -92,6 +95,7 @@ export const DayStrip = memo(function DayStrip(props: Props) {
                 isChosen={chosen === each.visit.id}
                 isLifted={lifted === each.visit.id}
                 shift={ghost?.shifts.find((shift) => shift.visitId === each.visit.id)?.minutes ?? 0}
+                hindrance={props.unmade.get(each.visit.id) ?? null}
                 isBroken={ghost?.breaks.includes(each.visit.id) ?? false}
                 handlers={props.handlers}
               />
@@ -117,10 +121,12 @@ interface BlockProps {
   /** Minutes later that the move under way would make it. */
   readonly shift: number;
   readonly isBroken: boolean;
+  readonly hindrance: Hindrance | null;
   readonly handlers: VisitHandlers;
 }
 
-function VisitBlock({ each, site, technician, place, isChosen, isLifted, shift, isBroken, handlers }: BlockProps) {
+function VisitBlock(props: BlockProps) {
+  const { each, site, technician, place, isChosen, isLifted, shift, isBroken, hindrance, handlers } = props;
   const { t, range } = useWords();
   const { visit, order, from, to, promise, machines, edge } = each;
   const times = range(visit.startAt, visit.endAt);
@@ -145,6 +151,7 @@ function VisitBlock({ each, site, technician, place, isChosen, isLifted, shift, 
         data-state={visit.state}
         data-lifted={isLifted}
         data-broken={isBroken}
+        data-unmade={hindrance !== null}
         aria-pressed={isChosen}
         aria-keyshortcuts="M"
         style={place(from, to)}
@@ -156,7 +163,13 @@ function VisitBlock({ each, site, technician, place, isChosen, isLifted, shift, 
           times,
           machines,
           state: t(`visit.${visit.state}`),
-          promised: [promised, answer === null ? '' : t(`answer.mark.${answer}`)].filter(Boolean).join(', '),
+          promised: [
+            promised,
+            answer === null ? '' : t(`answer.mark.${answer}`),
+            hindrance === null ? '' : t(`unmade.${hindrance}`, { technician }),
+          ]
+            .filter(Boolean)
+            .join(', '),
         })}
         onPointerDown={(event) => handlers.onPress(visit, event)}
         onKeyDown={(event) => {
@@ -169,7 +182,7 @@ function VisitBlock({ each, site, technician, place, isChosen, isLifted, shift, 
         }}
       >
         <span className={`figure ${style.order}`}>
-          {order}
+          {hindrance === null ? order : '✕'}
           {visit.pinned ? '•' : ''}
           {answer === null ? '' : ANSWER_MARKS[answer]}
         </span>

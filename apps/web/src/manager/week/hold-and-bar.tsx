@@ -16,7 +16,7 @@ export function HoldAndBar({ visit, onMove }: { readonly visit: Visit; readonly 
   const bar = useMutation({
     mutationFn: (body: { technicianId: string } | { date: string }) =>
       api.post('/v1/visit-bars', { siteId: visit.siteId, ...body }),
-    onSettled: () => client.invalidateQueries({ queryKey: ['visit-bars'] }),
+    onSettled: () => client.invalidateQueries(),
   });
   const error = pin.error ?? bar.error;
   return (

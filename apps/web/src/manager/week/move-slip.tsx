@@ -52,6 +52,9 @@ export function MoveSlip({ move, siteName, technicians, slip, onStep, onFinish, 
                 ? t('move.costs', { money: money(place.cents) })
                 : t('move.saves', { money: money(-place.cents) })}
           </p>
+          {prices?.places.some((each) => each.isWhereItStands) ? null : (
+            <p className="small">{t('move.against-leaving')}</p>
+          )}
           {place.shifts.length > 0 ? <p className="small">{t('move.shifts', { n: place.shifts.length })}</p> : null}
           {place.breaks.length > 0 ? (
             <p className={style.breaks}>△ {t('move.breaks', { n: place.breaks.length })}</p>
@@ -94,7 +97,9 @@ export function MoveDone({ moves }: { readonly moves: ReturnType<typeof useMove>
   const { t, money } = useWords();
   const { done, error, lastUndo, undo, isApplying } = moves;
   if (error) return <Failure error={error} />;
-  if (done === null || lastUndo === null) return null;
+  // There is no way back to where nobody can make the visit.
+  const isRescued = done?.difference.visits.some((visit) => visit.what === 'moved' && visit.from === null) ?? false;
+  if (done === null || (lastUndo === null && !isRescued)) return null;
   const told = done.difference.visits.filter((visit) => visit.breaksPromise);
   const cents = done.difference.cents.total;
   return (
@@ -102,9 +107,11 @@ export function MoveDone({ moves }: { readonly moves: ReturnType<typeof useMove>
       <p>
         {t('move.done', { n: done.difference.visits.length })}{' '}
         {cents >= 0 ? t('move.costs', { money: money(cents) }) : t('move.saves', { money: money(-cents) })}{' '}
-        <button type="button" className="press-plain" onClick={undo} disabled={isApplying}>
-          {t('move.undo')}
-        </button>
+        {lastUndo === null || isRescued ? null : (
+          <button type="button" className="press-plain" onClick={undo} disabled={isApplying}>
+            {t('move.undo')}
+          </button>
+        )}
       </p>
       {told.length > 0 ? (
         <p>

@@ -28,8 +28,9 @@ export function PlanActions({ plan, week, comparing, canCompare, onCompare }: Pr
     mutationFn: () => api.post('/v1/week/confirm', { weekOf: week!.weekOf }),
     onSuccess: () => client.invalidateQueries(),
   });
-  const proposed =
-    week?.routes.flatMap((route) => route.visits).filter((visit) => visit.state === 'proposed').length ?? 0;
+  const unmade = new Set(week?.cannotBeMade.map((each) => each.visitId));
+  const visits = week?.routes.flatMap((route) => route.visits) ?? [];
+  const proposed = visits.filter((visit) => visit.state === 'proposed' && !unmade.has(visit.id)).length;
   const planned = (week?.routes.length ?? 0) > 0;
   const error = start.error ?? stop.error ?? promise.error;
   return (

@@ -88,7 +88,7 @@ export function useMove({ plan, days, minuteOf, axis, slip }: Options) {
           ? {
               ...before,
               prices,
-              place: before.by === 'keys' ? (prices.places.find((each) => each.isWhereItStands) ?? null) : before.place,
+              place: before.by === 'keys' ? whereItBegins(prices) : before.place,
             }
           : before,
       ),
@@ -266,6 +266,11 @@ export function useMove({ plan, days, minuteOf, axis, slip }: Options) {
       );
     },
   };
+}
+
+/** Where a visit moved by keys begins: where it stands, or where it would cost least when it cannot stay there. */
+function whereItBegins({ places }: MovePrices): MovePlace | null {
+  return places.find((each) => each.isWhereItStands) ?? places.toSorted((a, b) => a.cents - b.cents)[0] ?? null;
 }
 
 /** The place of the strip under the pointer, or why that day cannot take the visit. `x`: left edge of the visit, pixels. */

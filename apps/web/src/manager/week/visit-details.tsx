@@ -2,7 +2,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useEffect, useRef, useState } from 'react';
 import { api, queryOf } from '../../data/api.js';
-import type { Machine, Site, Visit, VisitItem } from '../../data/types.js';
+import type { Machine, Site, Technician, Visit, VisitItem } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
 import { FileButton } from '../../design/file-button.js';
 import { Why } from '../../design/why.js';
@@ -10,18 +10,23 @@ import { useWords, type Words } from '../../words/words.js';
 import { AnswerOfSite } from './answer-of-site.js';
 import { Evidence } from './evidence.js';
 import { HoldAndBar } from './hold-and-bar.js';
+import type { Hindrance } from './unmade-visits.js';
 import style from './week.module.css';
 
 interface Props {
   readonly visit: Visit;
   readonly sites: readonly Site[];
   readonly machines: readonly Machine[];
+  readonly technicians: readonly Technician[];
+  /** Why nobody can make it where it stands, if so. */
+  readonly hindrance: Hindrance | null;
   readonly onMove: () => void;
   readonly onClose: () => void;
 }
 
 /** Why this visit, what is done there, and the promise to the customer. */
-export function VisitDetails({ visit, sites, machines, onMove, onClose }: Props) {
+export function VisitDetails({ visit, sites, machines, technicians, hindrance, onMove, onClose }: Props) {
+  const technician = technicians.find((each) => each.id === visit.technicianId);
   const { t, day, range, minutes, money, ...words } = useWords();
   const site = sites.find((each) => each.id === visit.siteId);
   const machineOf = new Map(machines.map((machine) => [machine.id, machine]));
@@ -43,9 +48,14 @@ export function VisitDetails({ visit, sites, machines, onMove, onClose }: Props)
         {day(visit.date)}, <span className="figure">{range(visit.startAt, visit.endAt)}</span> ·{' '}
         {t(`visit.${visit.state}`)}
       </p>
+      {hindrance === null ? null : (
+        <p className={style.breaks}>
+          ✕ {t('unmade.here', { why: t(`unmade.${hindrance}`, { technician: technician?.name ?? t('unknown') }) })}
+        </p>
+      )}
       <p>{visitReason(visit, { t, money, minutes })}</p>
       {visit.answer ? <AnswerOfSite key={visit.answer.id} visit={visit} answer={visit.answer} /> : null}
-      <PromiseForm key={visit.id + visit.version} visit={visit} />
+      <PromiseForm key={visit.id + visit.version} visit={visit} canBeMade={hindrance === null} />
       {visit.state === 'done' ? null : <HoldAndBar key={visit.id} visit={visit} onMove={onMove} />}
       <FileButton path={`/v1/visits/${visit.id}/visit-sheet.pdf${queryOf({ language: words.language })}`}>
         {t('print.visit-sheet')}
@@ -123,7 +133,7 @@ function itemReason(item: VisitItem, { t, money, minutes }: Speaker): string {
 const SLOT_MINUTES = [15, 30, 60, 120] as const;
 
 /** Promises the visit, or takes it out; what a broken promise is worth is the shop's to say. */
-function PromiseForm({ visit }: { readonly visit: Visit }) {
+function PromiseForm({ visit, canBeMade }: { readonly visit: Visit; readonly canBeMade: boolean }) {
   const { t, range } = useWords();
   const client = useQueryClient();
   const [slot, setSlot] = useState<number>(30);
@@ -142,24 +152,32 @@ function PromiseForm({ visit }: { readonly visit: Visit }) {
         </p>
       ) : null}
       <div className="row">
-        <button
-          type="button"
-          className="press"
-          disabled={change.isPending}
-          onClick={() => change.mutate({ state: 'confirmed', promisedFrom: around(-slot), promisedTo: around(slot) })}
-        >
-          {t(visit.state === 'confirmed' ? 'promise.anew' : 'promise.do', { slot: range(around(-slot), around(slot)) })}
-        </button>
-        <label className="small pencil">
-          {t('promise.slot')}{' '}
-          <select className={style.seconds} value={slot} onChange={(event) => setSlot(Number(event.target.value))}>
-            {SLOT_MINUTES.map((each) => (
-              <option key={each} value={each}>
-                ± {each} min
-              </option>
-            ))}
-          </select>
-        </label>
+        {canBeMade ? (
+          <>
+            <button
+              type="button"
+              className="press"
+              disabled={change.isPending}
+              onClick={() =>
+                change.mutate({ state: 'confirmed', promisedFrom: around(-slot), promisedTo: around(slot) })
+              }
+            >
+              {t(visit.state === 'confirmed' ? 'promise.anew' : 'promise.do', {
+                slot: range(around(-slot), around(slot)),
+              })}
+            </button>
+            <label className="small pencil">
+              {t('promise.slot')}{' '}
+              <select className={style.seconds} value={slot} onChange={(event) => setSlot(Number(event.target.value))}>
+                {SLOT_MINUTES.map((each) => (
+                  <option key={each} value={each}>
+                    ± {each} min
+                  </option>
+                ))}
+              </select>
+            </label>
+          </>
+        ) : null}
         {sure ? (
           <button type="button" className="press-quiet" onClick={() => change.mutate({ state: 'cancelled' })}>
             {t('visit.take-out-sure')}

@@ -13,6 +13,7 @@ import { MoveDone, MoveSlip } from './move-slip.js';
 import type { WeekBefore } from './plan-search.js';
 import { axisOf } from './strip.js';
 import { technicianDays } from './technician-days.js';
+import { hindrancesOf, UnmadeVisits } from './unmade-visits.js';
 import { useMove } from './use-move.js';
 import { VisitDetails } from './visit-details.js';
 import style from './week.module.css';
@@ -40,6 +41,7 @@ export function WeekBoard({ week, sites, technicians, chosen, onChoose, before }
   );
   const axis = useMemo(() => axisOf(days.map((each) => each.strip)), [days]);
   const siteNames = useMemo(() => namesOf(sites), [sites]);
+  const unmade = useMemo(() => hindrancesOf(week), [week]);
   const slip = useRef<HTMLDivElement>(null);
   const minuteOf = (date: string, instant: string) => minutesInto(date, instant, timeZone);
   const moves = useMove({ plan: week.planRunId, days, minuteOf, axis, slip });
@@ -60,6 +62,7 @@ export function WeekBoard({ week, sites, technicians, chosen, onChoose, before }
     <>
       <section className={style.strips} aria-label={t('week.strips')}>
         <MoveDone moves={moves} />
+        <UnmadeVisits week={week} sites={sites} technicians={technicians} onChoose={onChoose} />
         <BrokenPromises week={week} sites={sites} />
         {before === null ? null : <ComparedWeek before={before} week={week} sites={sites} technicians={technicians} />}
         {week.routes.length === 0 ? (
@@ -69,6 +72,7 @@ export function WeekBoard({ week, sites, technicians, chosen, onChoose, before }
             days={days}
             axis={axis}
             siteNames={siteNames}
+            unmade={unmade}
             chosen={chosen}
             before={before}
             move={moves.move}
@@ -82,6 +86,8 @@ export function WeekBoard({ week, sites, technicians, chosen, onChoose, before }
             visit={visit}
             sites={sites}
             machines={machines}
+            technicians={technicians}
+            hindrance={unmade.get(visit.id) ?? null}
             onMove={() => start(visit, 'keys')}
             onClose={() => onChoose(undefined)}
           />

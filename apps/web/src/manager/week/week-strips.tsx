@@ -3,6 +3,7 @@ import { useWords } from '../../words/words.js';
 import { DayStrip, type VisitHandlers } from './day-strip.js';
 import type { WeekBefore } from './plan-search.js';
 import type { TechnicianDay } from './technician-days.js';
+import type { Hindrance } from './unmade-visits.js';
 import type { Move } from './use-move.js';
 import style from './week.module.css';
 
@@ -10,6 +11,7 @@ interface Props {
   readonly days: readonly TechnicianDay[];
   readonly axis: { readonly from: number; readonly to: number };
   readonly siteNames: ReadonlyMap<string, string>;
+  readonly unmade: ReadonlyMap<string, Hindrance>;
   readonly chosen: string | undefined;
   readonly before: WeekBefore | null;
   readonly move: Move | null;
@@ -17,7 +19,7 @@ interface Props {
 }
 
 /** One strip per technician-day on one clock axis, grouped by day. */
-export function WeekStrips({ days, axis, siteNames, chosen, before, move, handlers }: Props) {
+export function WeekStrips({ days, axis, siteNames, unmade, chosen, before, move, handlers }: Props) {
   const { day } = useWords();
   const hours = Array.from({ length: (axis.to - axis.from) / 60 + 1 }, (_, index) => axis.from + index * 60);
   const isOn = (each: TechnicianDay, id: string | undefined) =>
@@ -48,6 +50,7 @@ export function WeekStrips({ days, axis, siteNames, chosen, before, move, handle
                 from={axis.from}
                 to={axis.to}
                 siteNames={siteNames}
+                unmade={unmade}
                 chosen={isOn(each, chosen) ? chosen : undefined}
                 before={
                   before?.routes.find((old) => old.date === date && old.technicianId === each.technicianId) ?? null
