@@ -102,6 +102,25 @@ describe('work that stands in a visit on another day', () => {
     expect(after.items).toMatchObject([{ id: 'M2/replace-belt', releaseDate: null }]);
     expect(after.parts).toMatchObject([{ onHand: 1 }]);
   });
+
+  it('takes what comes for it in time, when the shelf holds too little', () => {
+    const belt = anItem({ parts: [{ code: 'BLT-DECK', quantity: 3, perSpindle: false }] });
+    const arrivals = [
+      { date: '2014-06-18', quantity: 4 },
+      { date: FRIDAY, quantity: 1 },
+      { date: '2014-06-12', quantity: 1 },
+    ];
+    const left = (onHand: number) => {
+      const shelf = { parts: [aPart({ onHand, arrivals })], classes: [{ ...aRegister().classes[0]!, items: [belt] }] };
+      const { parts } = planned({ ...shelf, ...proposed(FRIDAY) });
+      return [parts[0]!.onHand, parts[0]!.arrivals.map(({ quantity }) => quantity)];
+    };
+    expect(left(4)).toEqual([1, [4, 1, 1]]);
+    expect(left(2)).toEqual([0, [4, 1]]);
+    expect(left(1)).toEqual([0, [4]]);
+    // Of what comes too late nothing is gone: the visit lacks it, and says so.
+    expect(left(0)).toEqual([0, [4]]);
+  });
 });
 
 describe('a planned week as it stands', () => {

@@ -47,7 +47,10 @@ export function plannedWork(register: Register, span: Days): PlannedWork[] {
   });
 }
 
-/** Parts as the visits before the days to be planned leave them. */
+/**
+ * Parts as the visits before the days to be planned leave them: taken from the shelf, and where it holds too little from
+ * what comes before those days, the earliest first. What the visits lack even so is theirs to tell.
+ */
 export function partsLeft(register: Register, { asOf, firstDate }: Days): Part[] {
   const needed = new Map<string, readonly { partId: string; quantity: number }[]>();
   for (const { id, parts } of machineItems(register)) needed.set(id, parts);
@@ -61,7 +64,19 @@ export function partsLeft(register: Register, { asOf, firstDate }: Days): Part[]
       used.set(partId, (used.get(partId) ?? 0) + quantity);
     }
   }
-  return register.parts.map((part) => ({ ...part, onHand: Math.max(0, part.onHand - (used.get(part.id) ?? 0)) }));
+  return register.parts.map((part) => {
+    const onHand = Math.max(0, part.onHand - (used.get(part.id) ?? 0));
+    let short = Math.max(0, (used.get(part.id) ?? 0) - part.onHand);
+    if (short === 0) return { ...part, onHand };
+    const left = new Map(part.arrivals.map((arrival) => [arrival, arrival.quantity]));
+    for (const arrival of part.arrivals.toSorted((a, b) => (a.date < b.date ? -1 : 1))) {
+      const taken = arrival.date < firstDate ? Math.min(short, arrival.quantity) : 0;
+      left.set(arrival, arrival.quantity - taken);
+      short -= taken;
+    }
+    const arrivals = [...left].flatMap(([{ date }, quantity]) => (quantity > 0 ? [{ date, quantity }] : []));
+    return { ...part, onHand, arrivals };
+  });
 }
 
 function standingFrom({ promises, previous }: Register, asOf: string) {
