@@ -6,6 +6,8 @@ import { fileURLToPath } from 'node:url';
 import { createDatabase, migrate, startEmbeddedPostgres } from '@deckround/store';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import pg from 'pg';
+import { CliError } from '../../apps/cli/src/cli-error.js';
+import { readFolder } from '../../apps/cli/src/read-folder.js';
 import { aRegisterFolder, lines } from '../../libs/register/src/test-support/a-register-folder.js';
 import { freshDatabase } from '../support/database.js';
 
@@ -221,28 +223,29 @@ const MALFORMED: [what: string, changes: Record<string, string | Uint8Array | nu
 ];
 
 describe('a malformed register is refused, said clearly, and leaves nothing behind:', () => {
-  const outcomes = new Map<string, Outcome>();
   const dataOf = (what: string) => join(work, `data of ${what}`);
+  /** What the command says of it; starting the command anew for each takes most of a minute. */
+  const saidOf = async (folder: string): Promise<string> => {
+    const refused: unknown = await readFolder(folder).catch((error: unknown) => error);
+    if (!(refused instanceof CliError)) throw new Error(`${folder} is not refused: ${refused}`);
+    expect(refused.exitCode).toBe(2);
+    return refused.message;
+  };
 
-  beforeAll(async () => {
-    const waiting = MALFORMED.map(([what, changes]) => ({ what, folder: writeFolder(what, aRegisterFolder(changes)) }));
-    const runSome = async () => {
-      for (let next = waiting.shift(); next; next = waiting.shift())
-        outcomes.set(next.what, await runImport([next.folder], { DECKROUND_DATA: dataOf(next.what) }));
-    };
-    await Promise.all([runSome(), runSome(), runSome()]);
-  }, BUSY);
-
-  it.each(MALFORMED)('%s', (what, _changes, said) => {
-    const { code, stdout, stderr } = outcomes.get(what)!;
-    expect(code).toBe(2);
-    for (const each of said) expect(stderr).toContain(each);
-    expect(stderr).toContain('Nothing was changed.');
-    expect(stdout).toBe('');
-    expectPlainWords(stderr);
+  it.each(MALFORMED)('%s', async (what, changes, wanted) => {
+    const said = await saidOf(writeFolder(what, aRegisterFolder(changes)));
+    for (const each of wanted) expect(said).toContain(each);
+    expect(said).toContain('Nothing was changed.');
+    expectPlainWords(said);
     // One line for the folder, one for each fault: nothing else is drawn into it.
-    const faults = Number(/has (\d+) faults?\./.exec(stderr)![1]);
-    expect(stderr.trimEnd().split('\n')).toHaveLength(1 + faults);
+    const faults = Number(/has (\d+) faults?\./.exec(said)![1]);
+    expect(said.split('\n')).toHaveLength(1 + faults);
+  });
+
+  it.each([MALFORMED[0]!, MALFORMED.at(-1)!])('by the command itself: %s', async (what, changes) => {
+    const folder = writeFolder(`command ${what}`, aRegisterFolder(changes));
+    const { code, stdout, stderr } = await runImport([folder], { DECKROUND_DATA: dataOf(what) });
+    expect({ code, stdout, stderr }).toEqual({ code: 2, stdout: '', stderr: `${await saidOf(folder)}\n` });
     expect(existsSync(dataOf(what))).toBe(false);
   });
 
