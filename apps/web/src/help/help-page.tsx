@@ -30,7 +30,7 @@ export function HelpPage() {
       <section className="tight">
         <h2>{t('help.strips')}</h2>
         <ul>
-          {(['block', 'edge', 'pin', 'answer', 'line', 'hatch', 'double', 'carry'] as const).map((each) => (
+          {(['block', 'edge', 'pin', 'answer', 'line', 'hatch', 'double', 'unmade', 'carry'] as const).map((each) => (
             <li key={each}>{t(`help.strip.${each}`)}</li>
           ))}
         </ul>

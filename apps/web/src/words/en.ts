@@ -351,6 +351,8 @@ export const en = {
   'help.strip.line': 'A thin line: driving.',
   'help.strip.hatch': 'Light hatching: slack.',
   'help.strip.double': 'A double rule under the day: overtime.',
+  'help.strip.unmade':
+    'A broken edge with ✕: nobody can make the visit there any more, since somebody is away, the site is closed, or it is barred. Plan the week again, or move it.',
   'help.strip.carry':
     'To move a visit, drag it with the mouse, or rest a finger on it and carry it; or choose it and press Move.',
   'help.dates': 'Why a date',

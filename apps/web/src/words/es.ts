@@ -357,6 +357,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'help.strip.line': 'Una línea fina: camino.',
   'help.strip.hatch': 'Rayado claro: holgura.',
   'help.strip.double': 'Doble raya bajo el día: horas extra.',
+  'help.strip.unmade':
+    'Un borde discontinuo con ✕: nadie puede hacer ya allí la visita, porque alguien está ausente, el lugar está cerrado o no se debe ir. Planee otra vez la semana o muévala.',
   'help.strip.carry':
     'Para mover una visita, arrástrela con el ratón, o deje el dedo sobre ella y llévela; o elíjala y pulse Mover.',
   'help.dates': 'Por qué una fecha',
