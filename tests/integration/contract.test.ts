@@ -9,7 +9,7 @@ import { runningApi } from '../support/running-api.js';
 import { createSmallShop, WEEK } from '../support/small-shop.js';
 
 /** `npm run bench:contract` sends many more. */
-const REQUESTS = Number(process.env.DECKROUND_REQUESTS ?? 1500);
+const REQUESTS = Number(process.env.DECKROUND_REQUESTS ?? 1000);
 const SEED = Number(process.env.DECKROUND_SEED ?? 20261125);
 
 let database: TestDatabase;

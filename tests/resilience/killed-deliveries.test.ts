@@ -9,7 +9,7 @@ import { freshDatabase, redisUrl, type TestDatabase } from '../support/database.
 import { createSmallShop, PASSWORD, type SmallShop } from '../support/small-shop.js';
 
 /** `npm run bench:webhooks` sets 10,000. */
-const EVENTS = Number(process.env.DECKROUND_EVENTS ?? 100);
+const EVENTS = Number(process.env.DECKROUND_EVENTS ?? 60);
 /** Kills of each at most, so that few events do not take minutes of starting again. */
 const MOST_KILLS = Math.max(2, EVENTS / 100);
 const SENDERS = 8;
