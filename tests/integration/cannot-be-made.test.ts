@@ -55,6 +55,7 @@ it('names the visits of somebody who turns out ill, and lets each go to somebody
   // In the middle of that day nobody has begun them.
   clock.moveTo(new Date(Date.parse(first!.startAt) + 600_000).toISOString());
   const theirs = on(first!, before);
+  expect(theirs.length).toBeGreaterThan(1);
   const lost = theirs.map(({ id }) => ({ visitId: id, why: 'technician-away' }));
   expect((await week()).cannotBeMade).toEqual(expect.arrayContaining(lost));
   expect((await week()).cannotBeMade).toHaveLength(lost.length);
@@ -104,6 +105,10 @@ it('names those whose site is closed or barred by now, and those of past days no
   const closed = await manager.post('/v1/blackouts', { siteId, from: date, to: date, reason: 'ceremony' });
   expect(closed.status).toBe(201);
   expect(await why(id)).toBe('site-closed');
+  // Once it has begun, somebody is there.
+  clock.moveTo(new Date(Date.parse(visit!.startAt) + 600_000).toISOString());
+  expect(await why(id)).toBeNull();
+  clock.moveTo('2026-06-07T15:00:00Z');
   const off = { active: false };
   const { body: technician } = await manager.get(`/v1/technicians/${technicianId}`);
   expect((await manager.patch(`/v1/technicians/${technicianId}`, off, `"${technician.version}"`)).status).toBe(200);

@@ -304,7 +304,6 @@ export const LeftOutItem = z
   .meta({ id: 'LeftOutItem', description: 'Work left for later, and what waiting costs' });
 export const LeftOutQuery = PageQuery.extend({ weekOf: LocalDate });
 export const VisitHindrance = z.enum(['technician-away', 'technician-off', 'site-closed', 'barred']);
-export type VisitHindrance = z.infer<typeof VisitHindrance>;
 export const Week = z
   .object({
     weekOf: LocalDate,

@@ -1,5 +1,6 @@
 import type { CatalogueItem } from '@deckround/catalogue';
 import {
+  type Calendars,
   DEFAULT_SHOP,
   type LearnedHazard,
   machineItemId,
@@ -27,15 +28,13 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
     timeZone: shopRow.timeZone,
     currency: shopRow.currency,
   };
-  const [sites, machines] = [
-    await tx.site.findMany({ include: { siteAccessWindows: true, siteBlackouts: true }, orderBy: { code: 'asc' } }),
-    await tx.machine.findMany({
-      where: withRetired ? {} : { retiredOn: null },
-      include: { class: true },
-      orderBy: { code: 'asc' },
-    }),
-  ];
-  const zones = new Map(sites.map((site) => [site.id, site.timeZone]));
+  const calendars = await loadCalendars(tx);
+  const machines = await tx.machine.findMany({
+    where: withRetired ? {} : { retiredOn: null },
+    include: { class: true },
+    orderBy: { code: 'asc' },
+  });
+  const zones = new Map(calendars.sites.map((site) => [site.id, site.timeZone]));
   const zoneOf = new Map(machines.map((machine) => [machine.id, zones.get(machine.siteId)!]));
   const ofKnownMachine = <T extends { machineId: string }>(rows: T[]) =>
     rows.filter((row) => zoneOf.has(row.machineId));
@@ -48,27 +47,7 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
       termsDays: each.termsDays,
       taxExempt: each.taxExempt,
     })),
-    sites: sites.map((site) => ({
-      id: site.id,
-      customerId: site.customerId,
-      name: site.name,
-      latitude: site.latitude,
-      longitude: site.longitude,
-      timeZone: site.timeZone,
-      access: site.siteAccessWindows.map((window) => ({
-        weekday: window.weekday,
-        startMinute: window.openMinute,
-        endMinute: window.closeMinute,
-      })),
-      blackouts: site.siteBlackouts.map(toDateRange),
-      setupMinutes: site.setupMinutes,
-      visitFeeCents: site.visitFeeCents,
-      maxMachinesDown: site.maxMachinesDown,
-      downRule: site.downRule as 'one-by-one' | 'whole-visit',
-      preferredTechnicianId: site.preferredTechnicianId,
-      preferenceCents: site.preferenceCents,
-      notes: site.gateNotes,
-    })),
+    ...calendars,
     machines: machines.map((machine) => ({
       id: machine.id,
       code: machine.code,
@@ -118,7 +97,6 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
       highC: each.highC,
       rainMm: each.rainMm,
     })),
-    technicians: await loadTechnicians(tx),
     parts: await loadParts(tx),
     classes: await loadClasses(tx),
     overrides: (await tx.machineItemOverride.findMany()).map((each) => ({
@@ -166,19 +144,53 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
       skill: each.skill,
       downCentsPerDay: each.downCentsPerDay,
     })),
-    bars: (await tx.visitBar.findMany()).map((each) => ({
+    promises: await loadPromises(tx, zones),
+    previous: await loadPrevious(tx, zones),
+  };
+}
+
+/** Who works when, and where somebody may be sent when; of all sites, or of some. */
+export async function loadCalendars(tx: Tx, siteIds?: readonly string[]): Promise<Calendars> {
+  const where = siteIds && { siteId: { in: [...siteIds] } };
+  const sites = await tx.site.findMany({
+    ...(siteIds && { where: { id: { in: [...siteIds] } } }),
+    include: { siteAccessWindows: true, siteBlackouts: true },
+    orderBy: { code: 'asc' },
+  });
+  return {
+    sites: sites.map((site) => ({
+      id: site.id,
+      customerId: site.customerId,
+      name: site.name,
+      latitude: site.latitude,
+      longitude: site.longitude,
+      timeZone: site.timeZone,
+      access: site.siteAccessWindows.map((window) => ({
+        weekday: window.weekday,
+        startMinute: window.openMinute,
+        endMinute: window.closeMinute,
+      })),
+      blackouts: site.siteBlackouts.map(toDateRange),
+      setupMinutes: site.setupMinutes,
+      visitFeeCents: site.visitFeeCents,
+      maxMachinesDown: site.maxMachinesDown,
+      downRule: site.downRule as 'one-by-one' | 'whole-visit',
+      preferredTechnicianId: site.preferredTechnicianId,
+      preferenceCents: site.preferenceCents,
+      notes: site.gateNotes,
+    })),
+    technicians: await loadTechnicians(tx),
+    bars: (await tx.visitBar.findMany({ ...(where && { where }) })).map((each) => ({
       siteId: each.siteId,
       technicianId: each.technicianId,
       date: each.barDate && dateText(each.barDate),
     })),
-    events: (await tx.siteEvent.findMany()).map((each) => ({
+    events: (await tx.siteEvent.findMany({ ...(where && { where }) })).map((each) => ({
       siteId: each.siteId,
       date: dateText(each.eventDate),
       fromMinute: each.fromMinute,
       name: each.name,
     })),
-    promises: await loadPromises(tx, zones),
-    previous: await loadPrevious(tx, zones),
   };
 }
 

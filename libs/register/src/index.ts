@@ -5,6 +5,7 @@ export { type RegisterReading, type RegisterSource, readingKey, readRegister } f
 export * from './local-date.js';
 export * from './register.js';
 export * from './shop-defaults.js';
+export { type Calendars, type Hindrance, hindranceOf, type PlacedVisit } from './snapshots/access.js';
 export * from './snapshots/machine-items.js';
 export { plannedWork } from './snapshots/planned-elsewhere.js';
 export * from './snapshots/planning-snapshot.js';

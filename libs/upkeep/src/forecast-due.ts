@@ -196,7 +196,7 @@ function ruleWords(item: ServiceItem): string {
 
 function madeAt(stopgap: StopgapForUpkeep, forecast: MachineForecast): RunningSince {
   const day = dayNumber(stopgap.madeOn);
-  return { day, lifetimeHours: forecast.lifetimeHoursAt(day), completion: null, isPlanned: false, assumption: null };
+  return { day, lifetimeHours: forecast.lifetimeHoursAt(day), completion: null, assumption: null };
 }
 
 function stopgapMark(stopgap: StopgapForUpkeep, since: RunningSince): DueMark {

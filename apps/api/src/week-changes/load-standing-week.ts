@@ -7,9 +7,17 @@ import {
   standingWeek,
 } from '@deckround/planning';
 import { DomainError } from '@deckround/platform';
-import { addDays, machineItemId, roadCallItem, type StartedDay, standingSnapshot } from '@deckround/register';
+import {
+  addDays,
+  hindranceOf,
+  machineItemId,
+  roadCallItem,
+  type StartedDay,
+  standingSnapshot,
+} from '@deckround/register';
 import { dateColumn, dateText, loadRegister, visitItemKey, wallClockOf } from '@deckround/register-store';
 import type { Tx } from '@deckround/store';
+import { placedVisit } from '../planning/cannot-be-made.js';
 import { VISIT_INCLUDE, type VisitRow } from '../planning/visit-view.js';
 
 const MOST_DAYS = 28;
@@ -46,10 +54,8 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
     orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
   });
   const isOver = wallClockOf(now, planned.zone).slice(0, 10) > lastDate;
-  const absences = new Map(register.technicians.map((each) => [each.id, each.absences]));
-  const isAway = ({ technicianId, visitDate }: VisitRow) =>
-    absences.get(technicianId)?.some(({ from, to }) => from <= dateText(visitDate) && dateText(visitDate) <= to) ??
-    true;
+  const isAway = (row: VisitRow) =>
+    hindranceOf(register, placedVisit(row, zoneOf.get(row.siteId)!)) === 'technician-away';
   // Whoever is away has begun nothing: the visit can still go to somebody else.
   const hasBegun = (row: VisitRow) => row.state === 'done' || (!isOver && row.startAt <= now && !isAway(row));
   const begun = rows.filter(hasBegun);

@@ -163,8 +163,9 @@ async function leaveDays(tx: Tx, shopId: string, loaded: LoadedWeek, draft: Name
     const v = instance.technicianDays.findIndex(
       (day) => day.date === dateText(visitDate) && instance.snapshot.technicians[day.technician]!.id === technicianId,
     );
-    if (v >= 0) await writeDayRoute(tx, shopId, loaded, v, reportRoute(instance, draft, v));
-    else await dropIfEmpty(tx, technicianId, visitDate);
+    if (v < 0) await dropIfEmpty(tx, technicianId, visitDate);
+    else if (draft[v] === loaded.week.draft[v])
+      await writeDayRoute(tx, shopId, loaded, v, reportRoute(instance, draft, v));
   }
 }
 

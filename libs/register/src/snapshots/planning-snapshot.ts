@@ -8,18 +8,9 @@ import type {
   PlanningTechnician,
 } from '@deckround/planning';
 import type { DueForecast } from '@deckround/upkeep';
-import { addDays, clockOf, dayNumber, weekdayOf } from '../local-date.js';
-import type {
-  DateRange,
-  Machine,
-  OpenRoadCall,
-  OpenStopgap,
-  Part,
-  Register,
-  Site,
-  SiteEvent,
-  WeeklyWindow,
-} from '../register.js';
+import { addDays, clockOf, dayNumber } from '../local-date.js';
+import type { Machine, OpenRoadCall, OpenStopgap, Part, Register, SiteEvent } from '../register.js';
+import { accessOf, onDates } from './access.js';
 import {
   classOf,
   fallsDueAgain,
@@ -395,16 +386,6 @@ function beforeEvents(register: Register, items: readonly PlanningItem[], span: 
   });
 }
 
-/** Access on the given days; on the day of an event until it begins. */
-function accessOf(register: Register, site: Site, dates: readonly string[]) {
-  const events = register.events.filter((event) => event.siteId === site.id);
-  return onDates(dates, site.access, site.blackouts).flatMap(({ date, from, to }) => {
-    const event = events.find((each) => each.date === date);
-    const close = event && clockOf(event.fromMinute) < to ? clockOf(event.fromMinute) : to;
-    return from < close ? [{ date, open: from, close }] : [];
-  });
-}
-
 /**
  * Costs relative to the cheapest of the choices that are left: what an overdue item has cost so far is sunk, and no
  * plan can change it.
@@ -443,14 +424,4 @@ function releaseDate(
     if (latest === null || date > latest) latest = date;
   }
   return latest;
-}
-
-function onDates(dates: readonly string[], weekly: readonly WeeklyWindow[], closed: readonly DateRange[]) {
-  return dates
-    .filter((date) => !closed.some((range) => range.from <= date && date <= range.to))
-    .flatMap((date) =>
-      weekly
-        .filter((window) => window.weekday === weekdayOf(date))
-        .map((window) => ({ date, from: clockOf(window.startMinute), to: clockOf(window.endMinute) })),
-    );
 }

@@ -8,7 +8,7 @@ export interface RunningSince {
   /** The completion counted from; null when one had to be assumed. */
   readonly completion: Completion | null;
   /** The completion is still to come: the work stands in a visit of that day. */
-  readonly isPlanned: boolean;
+  readonly isPlanned?: true;
   /** In words, for the explanation. */
   readonly assumption: 'in-service' | 'first-reading' | 'share-used' | null;
 }
@@ -48,8 +48,7 @@ export function runningSince(
   }
   if (newest !== null) {
     const day = dayNumber(newest.doneOn);
-    const lifetimeHours = lifetimeAt(newest, day, forecast);
-    return { day, lifetimeHours, completion: newest, isPlanned: false, assumption: null };
+    return { day, lifetimeHours: lifetimeAt(newest, day, forecast), completion: newest, assumption: null };
   }
   const now = forecast.lifetimeHoursNow;
   if (item.assumedShare != null) {
@@ -57,7 +56,6 @@ export function runningSince(
       day: Math.round(forecast.originDay - item.assumedShare * (interval.days ?? 365)),
       lifetimeHours: Math.max(0, now - item.assumedShare * (interval.hours ?? 0)),
       completion: null,
-      isPlanned: false,
       assumption: 'share-used',
     };
   }
@@ -65,14 +63,10 @@ export function runningSince(
   const first = line[0];
   if (machine.inServiceOn !== null || first === undefined) {
     const day = machine.inServiceOn === null ? forecast.originDay : dayNumber(machine.inServiceOn);
-    return {
-      ...{ day: Math.min(day, forecast.originDay), lifetimeHours: 0 },
-      ...{ completion: null, isPlanned: false, assumption: 'in-service' },
-    };
+    return { day: Math.min(day, forecast.originDay), lifetimeHours: 0, completion: null, assumption: 'in-service' };
   }
   const day = Math.floor(first.moment);
-  const { lifetimeHours } = first;
-  return { day, lifetimeHours, completion: null, isPlanned: false, assumption: 'first-reading' };
+  return { day, lifetimeHours: first.lifetimeHours, completion: null, assumption: 'first-reading' };
 }
 
 /** Lifetime hours at a completion: its meter hours on the meter of the nearest reading, when that is near the estimate. */

@@ -6,6 +6,7 @@ import { Failure } from '../../design/failure.js';
 import { FileButton } from '../../design/file-button.js';
 import { useWords } from '../../words/words.js';
 import type { PlanSearch } from './plan-search.js';
+import { hindrancesOf } from './unmade-visits.js';
 import style from './week.module.css';
 
 const SECONDS = [10, 30, 120] as const;
@@ -28,9 +29,9 @@ export function PlanActions({ plan, week, comparing, canCompare, onCompare }: Pr
     mutationFn: () => api.post('/v1/week/confirm', { weekOf: week!.weekOf }),
     onSuccess: () => client.invalidateQueries(),
   });
-  const unmade = new Set(week?.cannotBeMade.map((each) => each.visitId));
+  const unmade = week && hindrancesOf(week);
   const visits = week?.routes.flatMap((route) => route.visits) ?? [];
-  const proposed = visits.filter((visit) => visit.state === 'proposed' && !unmade.has(visit.id)).length;
+  const proposed = visits.filter((visit) => visit.state === 'proposed' && !unmade?.has(visit.id)).length;
   const planned = (week?.routes.length ?? 0) > 0;
   const error = start.error ?? stop.error ?? promise.error;
   return (
