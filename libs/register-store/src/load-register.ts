@@ -334,7 +334,7 @@ async function loadPromises(tx: Tx, zones: ReadonlyMap<string, string>): Promise
       to: clock(visit.pinned ? visit.startAt : (visit.promisedTo ?? visit.startAt)),
       start: clock(visit.startAt),
       itemIds: visit.visitItems.map(visitItemKey),
-      moveCents: visit.moveCents,
+      moveCents: visit.state === 'confirmed' ? visit.moveCents : 0,
     };
   });
 }

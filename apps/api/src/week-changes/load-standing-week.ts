@@ -126,19 +126,15 @@ async function runAround(tx: Tx, date: string) {
 
 function standingVisit(row: VisitRow, zone: string): StandingVisit {
   const clock = (instant: Date) => wallClockOf(instant, zone).slice(11, 16);
-  const promised = { from: clock(row.promisedFrom ?? row.startAt), to: clock(row.promisedTo ?? row.startAt) };
-  const pinned = { from: clock(row.startAt), to: clock(row.startAt) };
+  const slot = { from: clock(row.promisedFrom ?? row.startAt), to: clock(row.promisedTo ?? row.startAt) };
   return {
     visitId: row.id,
     siteId: row.siteId,
     technicianId: row.technicianId,
     date: dateText(row.visitDate),
     itemIds: row.visitItems.map(visitItemKey),
-    promise: row.pinned
-      ? { kind: 'frozen', ...pinned, moveCents: row.moveCents }
-      : row.state === 'confirmed'
-        ? { kind: 'confirmed', ...promised, moveCents: row.moveCents }
-        : null,
+    heldAt: row.pinned ? clock(row.startAt) : null,
+    announced: row.state === 'confirmed' ? { ...slot, moveCents: row.moveCents } : null,
   };
 }
 

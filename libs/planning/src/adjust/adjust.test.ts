@@ -66,6 +66,30 @@ describe('prices of moving', () => {
     }
   });
 
+  it('of a visit held fast are those of letting it go, and break only what its customer was told', () => {
+    const seen = { sameDay: 0, told: 0, untold: 0 };
+    for (const [v, visits] of week.draft.entries()) {
+      for (const { visitId } of visits) {
+        const held = standingAgain(shop, week, visitId);
+        const isTold = held.announced.has(visitId);
+        for (const place of priceMoves(held, visitId!)!.places) {
+          const { change } = moveVisit(held, visitId!, place)!;
+          expect(change.cents.total).toBe(place.cents);
+          const broken = change.visits.flatMap((each) => (each.breaksPromise ? [each.visitId] : []));
+          expect([...place.breaks].sort()).toEqual(broken.sort());
+          const { technician, date } = week.instance.technicianDays[v]!;
+          const isHome = place.date === date && place.technicianId === shop.technicians[technician]!.id;
+          if (place.isWhereItStands) expect(place.cents).toBe(0);
+          else if (isHome) seen.sameDay++;
+          if (!isHome) expect(broken.includes(visitId)).toBe(isTold);
+          seen[isTold ? 'told' : 'untold']++;
+          if (!isTold) expect(broken).not.toContain(visitId);
+        }
+      }
+    }
+    for (const count of Object.values(seen)) expect(count).toBeGreaterThan(0);
+  });
+
   it('leave the way home out that a day under way has to drive all the same', () => {
     const { technician, date } = week.instance.technicianDays[1]!;
     const underWay = { siteId: shop.sites.at(-1)!.id, lunchTaken: true };

@@ -1,7 +1,7 @@
 import { evaluateDraft, evaluateRoute } from '../draft.js';
 import type { PlanningInstance } from '../instance.js';
 import type { CostParts } from '../week-plan.js';
-import { findVisit, type NamedDraft, type StandingWeek } from './standing-week.js';
+import { findVisit, isBroken, type NamedDraft, type StandingWeek } from './standing-week.js';
 
 /** One visit that a change moves, adds or drops. */
 export interface VisitChange {
@@ -46,7 +46,8 @@ export function describeChange(week: StandingWeek, after: NamedDraft): PlanChang
   };
 }
 
-function visitChanges({ instance, draft: before, homeless }: StandingWeek, after: NamedDraft): VisitChange[] {
+function visitChanges(week: StandingWeek, after: NamedDraft): VisitChange[] {
+  const { instance, draft: before, homeless } = week;
   const changes: VisitChange[] = [];
   const standing = startsOf(instance, before);
   const planned = startsOf(instance, after);
@@ -57,7 +58,7 @@ function visitChanges({ instance, draft: before, homeless }: StandingWeek, after
       const siteId = instance.snapshot.sites[visit.site]!.id;
       const base = { visitId: visit.visitId, siteId, from: place(instance, v, visit.site, from) };
       if (there === null) {
-        const breaksPromise = visit.promise !== null;
+        const breaksPromise = isBroken(week, visit.visitId, null);
         changes.push({ ...base, what: 'dropped', to: null, minutesLater: null, breaksPromise });
         continue;
       }
@@ -68,24 +69,23 @@ function visitChanges({ instance, draft: before, homeless }: StandingWeek, after
         what: there.v === v ? 'retimed' : 'moved',
         to: place(instance, there.v, visit.site, to),
         minutesLater: there.v === v ? to - from : null,
-        breaksPromise:
-          visit.promise !== null && (there.v !== v || to < visit.promise.slot.open || to > visit.promise.slot.close),
+        breaksPromise: isBroken(week, visit.visitId, { v: there.v, start: to }),
       });
     }
   }
   for (const [v, visits] of after.entries()) {
     for (const [k, visit] of visits.entries()) {
       const { visitId, site } = visit;
-      const lost = homeless.find((each) => each.visitId === visitId);
-      if (visitId !== null && lost === undefined) continue;
+      const isLost = homeless.some((each) => each.visitId === visitId);
+      if (visitId !== null && !isLost) continue;
       changes.push({
         visitId,
         siteId: instance.snapshot.sites[site]!.id,
-        what: lost === undefined ? 'added' : 'moved',
+        what: isLost ? 'moved' : 'added',
         from: null,
         to: place(instance, v, site, planned[v]![k]!),
         minutesLater: null,
-        breaksPromise: (lost?.promise ?? null) !== null,
+        breaksPromise: isBroken(week, visitId, { v, start: planned[v]![k]! }),
       });
     }
   }

@@ -1,7 +1,7 @@
 import { evaluateRoute, routeCents } from '../draft.js';
 import { describeChange, type PlanChange } from './describe-change.js';
 import { type Placement, type PlacementObstacle, placements } from './place-visit.js';
-import { findVisit, type NamedDraft, type NamedVisit, type StandingWeek } from './standing-week.js';
+import { findVisit, isBroken, type NamedDraft, type NamedVisit, type StandingWeek } from './standing-week.js';
 
 /** One place where a visit could go instead. */
 export interface MovePrice {
@@ -46,20 +46,16 @@ export function priceMoves(week: StandingWeek, visitId: string): MovePrices | nu
   const result: MovePrices = { visitId, places: [], closed: [] };
   for (const [v, day] of instance.technicianDays.entries()) {
     const technicianId = instance.snapshot.technicians[day.technician]!.id;
-    const kept = v === here?.v ? visit : { ...visit, promise: null };
-    let found = placements(instance, lifted.draft, v, kept, true);
-    if (found === 'time' && visit.promise?.kind === 'frozen')
-      found = placements(instance, lifted.draft, v, { ...visit, promise: null }, true);
+    const found = placesOn(week, lifted, v);
     if (!Array.isArray(found)) {
       result.closed.push({ technicianId, date: day.date, obstacle: found });
       continue;
     }
     for (const placement of found) {
       const isWhereItStands = v === here?.v && placement.position === here.k;
-      const lost = placement.visits[placement.position]!.promise === null ? (visit.promise?.moveCents ?? 0) : 0;
-      // On its own day a broken confirmed promise of the visit itself is in the placement's price already; one that
-      // nobody can keep is broken anyway.
-      const own = here === null || (v === here.v && visit.promise?.kind === 'confirmed') ? 0 : lost;
+      // On its own day a broken promise of the visit itself is in the placement's price already; one that nobody can
+      // keep is broken anyway.
+      const own = here === null || v === here.v ? 0 : (visit.promise?.moveCents ?? 0);
       result.places.push({
         technicianId,
         date: day.date,
@@ -67,7 +63,7 @@ export function priceMoves(week: StandingWeek, visitId: string): MovePrices | nu
         ...timesOf(week, placement),
         cents: Math.round(placement.cents + own - saved),
         isWhereItStands,
-        ...disturbed(week, visit, placement, starts),
+        ...disturbed(week, placement, starts),
       });
     }
   }
@@ -87,12 +83,7 @@ export function moveVisit(
     (day) => day.date === to.date && instance.snapshot.technicians[day.technician]!.id === to.technicianId,
   );
   if (v < 0) return null;
-  const visit = v === lifted.here?.v ? lifted.visit : { ...lifted.visit, promise: null };
-  const tried = placements(instance, lifted.draft, v, visit, true);
-  const found =
-    tried === 'time' && visit.promise
-      ? placements(instance, lifted.draft, v, { ...visit, promise: null }, true)
-      : tried;
+  const found = placesOn(week, lifted, v);
   if (!Array.isArray(found)) return null;
   const chosen =
     to.order === undefined
@@ -101,6 +92,24 @@ export function moveVisit(
   if (!chosen) return null;
   const after = lifted.draft.with(v, chosen.visits);
   return { draft: after, change: describeChange(week, after) };
+}
+
+type Lifted = NonNullable<ReturnType<typeof liftVisit>>;
+
+/**
+ * Places of one technician-day for a lifted visit. Elsewhere it keeps no promise. On its own day one that is held fast
+ * is let go wherever it does not stand, and keeps what the customer was told as far as that can be.
+ */
+function placesOn({ instance, announced }: StandingWeek, { visit, here, draft }: Lifted, v: number) {
+  if (v !== here?.v) return placements(instance, draft, v, { ...visit, promise: null }, true);
+  if (visit.promise?.kind !== 'frozen') return placements(instance, draft, v, visit, true);
+  const held = placements(instance, draft, v, visit, true);
+  const letGo = placements(instance, draft, v, { ...visit, promise: announced.get(visit.visitId) ?? null }, true);
+  const isHome = (placement: Placement) => placement.position === here.k;
+  if (!Array.isArray(held) || !Array.isArray(letGo)) return held;
+  return [...held.filter(isHome), ...letGo.filter((placement) => !isHome(placement))].sort(
+    (a, b) => a.position - b.position,
+  );
 }
 
 /** The visit, where it stands, and the draft without it; `here` is null where it cannot stand any more. */
@@ -133,21 +142,14 @@ function startsById({ instance }: StandingWeek, draft: NamedDraft): Map<string, 
   return starts;
 }
 
-function disturbed(
-  { instance, draft: before }: StandingWeek,
-  moved: NamedVisit,
-  { v, visits, position }: Placement,
-  starts: ReadonlyMap<string, number>,
-) {
+function disturbed(week: StandingWeek, { v, visits, position }: Placement, starts: ReadonlyMap<string, number>) {
+  const { instance } = week;
   const { times } = evaluateRoute(instance, v, visits)!;
   const breaks: string[] = [];
   const shifts: MovePrice['shifts'] = [];
   for (const [k, visit] of visits.entries()) {
-    const standing = before[v]!.find((each) => each.visitId === visit.visitId);
-    const promise = standing?.promise ?? (k === position ? moved.promise : null);
-    const isAway = k === position && standing === undefined;
     const start = times.start[k]!;
-    if (promise && (isAway || start < promise.slot.open || start > promise.slot.close)) breaks.push(visit.visitId!);
+    if (isBroken(week, visit.visitId, { v, start })) breaks.push(visit.visitId!);
     const was = starts.get(visit.visitId!);
     if (k !== position && was !== undefined && was !== start)
       shifts.push({ visitId: visit.visitId!, minutes: start - was });

@@ -1,5 +1,5 @@
 import { type DraftVisit, evaluateRoute } from '../draft.js';
-import { buildInstance, knownItems, type PlanningInstance } from '../instance.js';
+import { buildInstance, type InstancePromise, knownItems, type PlanningInstance } from '../instance.js';
 import type { PlanningPromise, PlanningSnapshot } from '../snapshot.js';
 
 /** A visit as the week stands now. */
@@ -9,8 +9,10 @@ export interface StandingVisit {
   technicianId: string;
   date: string;
   itemIds: readonly string[];
-  /** What was announced to the customer, or held fast by the shop. */
-  promise: Omit<PlanningPromise, 'visitId' | 'siteId' | 'technicianId' | 'date' | 'itemIds'> | null;
+  /** Start of work when the shop holds the visit fast, wall clock of the site; null = it may move. */
+  heldAt: string | null;
+  /** What the customer was told; null = nothing. */
+  announced: Pick<PlanningPromise, 'from' | 'to' | 'moveCents'> | null;
 }
 
 /** A draft visit that keeps its name; `null` = it is new. */
@@ -26,6 +28,8 @@ export interface StandingWeek {
   draft: NamedDraft;
   /** Visits that cannot stand where they do any more: nobody works then, or the site is closed. */
   homeless: NamedVisit[];
+  /** What customers were told, by visit. Of a visit that is held fast that is wider than the time at which it is held. */
+  announced: ReadonlyMap<string | null, InstancePromise>;
 }
 
 /**
@@ -35,24 +39,23 @@ export interface StandingWeek {
  * @throws SnapshotInconsistent
  */
 export function standingWeek(snapshot: PlanningSnapshot, visits: readonly StandingVisit[]): StandingWeek {
-  const promises = visits.flatMap(({ promise, ...visit }) =>
-    promise === null
-      ? []
-      : [
-          {
-            ...promise,
-            visitId: visit.visitId,
-            siteId: visit.siteId,
-            technicianId: visit.technicianId,
-            date: visit.date,
-            itemIds: [...visit.itemIds],
-          },
-        ],
-  );
+  const promises = visits.flatMap(promiseOfVisit);
   const instance = buildInstance({ ...snapshot, promises });
   const siteOf = new Map(snapshot.sites.map((site, s) => [site.id, s]));
   const itemOf = new Map(snapshot.items.map((item, i) => [item.id, i]));
   const promiseOf = new Map(instance.promises.map((promise) => [promises[promise.index]!.visitId, promise]));
+  const announced = new Map<string | null, InstancePromise>();
+  for (const { visitId, siteId, date, announced: told } of visits) {
+    const promise = promiseOf.get(visitId);
+    if (told === null || promise === undefined) continue;
+    const { zone } = snapshot.sites[siteOf.get(siteId)!]!;
+    const minutes = (time: string) => instance.clock.minutes(zone, date, time);
+    announced.set(visitId, {
+      ...promise,
+      kind: 'confirmed',
+      slot: { open: minutes(told.from), close: minutes(told.to) },
+    });
+  }
   const draft: NamedVisit[][] = instance.technicianDays.map(() => []);
   const homeless: NamedVisit[] = [];
   for (const visit of visits) {
@@ -74,7 +77,30 @@ export function standingWeek(snapshot: PlanningSnapshot, visits: readonly Standi
       homeless.push(...visits.splice(culprit, 1));
     }
   }
-  return { instance, draft, homeless };
+  return { instance, draft, homeless, announced };
+}
+
+/** What binds a visit in planning: the very time at which it is held, else what the customer was told. */
+function promiseOfVisit({ heldAt, announced, itemIds, ...visit }: StandingVisit): PlanningPromise[] {
+  if (heldAt === null && announced === null) return [];
+  const slot = heldAt === null ? announced! : { from: heldAt, to: heldAt };
+  const kind = heldAt === null ? 'confirmed' : 'frozen';
+  const { from, to } = slot;
+  return [{ ...visit, kind, from, to, itemIds: [...itemIds], moveCents: announced?.moveCents ?? 0 }];
+}
+
+/** Whether beginning on that technician-day at that minute is other than the customer was told. */
+export function isBroken(
+  { instance, announced }: StandingWeek,
+  visitId: string | null,
+  to: { v: number; start: number } | null,
+): boolean {
+  const told = announced.get(visitId);
+  if (told === undefined) return false;
+  if (to === null) return true;
+  const day = instance.technicianDays[to.v]!;
+  const isElsewhere = day.day !== told.day || day.technician !== told.technician;
+  return isElsewhere || to.start < told.slot.open || to.start > told.slot.close;
 }
 
 /** Days on which somebody still works, in order. */

@@ -1,4 +1,5 @@
 import { type StandingVisit, type StandingWeek, standingWeek } from '../adjust/standing-week.js';
+import { evaluateRoute } from '../draft.js';
 import { planWeek } from '../plan-week.js';
 import type { PlanningSnapshot } from '../snapshot.js';
 import type { PlannedVisit, WeekPlan } from '../week-plan.js';
@@ -20,9 +21,8 @@ export function standingVisits(plan: WeekPlan, everyNth: number): StandingVisit[
         technicianId: visit.technicianId,
         date: visit.date,
         itemIds: visit.items.map((item) => item.itemId),
-        promise: isPromised
-          ? { kind: 'confirmed', from: clockAround(visit, -30), to: clockAround(visit, 30), moveCents: 2500 }
-          : null,
+        heldAt: null,
+        announced: isPromised ? { from: clockAround(visit, -30), to: clockAround(visit, 30), moveCents: 2500 } : null,
       };
     }),
   );
@@ -34,21 +34,30 @@ function clockAround(visit: PlannedVisit, minutes: number): string {
   return `${String(Math.floor(total / 60)).padStart(2, '0')}:${String(total % 60).padStart(2, '0')}`;
 }
 
-/** The same visits over another snapshot. */
-export function standingAgain(snapshot: PlanningSnapshot, { instance, draft }: StandingWeek): StandingWeek {
+/** The same visits over another snapshot; one of them held fast where it stands, if wanted. */
+export function standingAgain(
+  snapshot: PlanningSnapshot,
+  { instance, draft, announced }: StandingWeek,
+  held: string | null = null,
+): StandingWeek {
   const { snapshot: before, technicianDays } = instance;
   return standingWeek(
     snapshot,
     draft.flatMap((visits, v) =>
-      visits.map((visit) => {
-        const promise = visit.promise && before.promises[visit.promise.index]!;
+      visits.map((visit, k) => {
+        const site = before.sites[visit.site]!;
+        const told = announced.get(visit.visitId!);
+        const clock = (minute: number) => instance.clock.instant(minute, site.zone).slice(11, 16);
         return {
           visitId: visit.visitId!,
-          siteId: before.sites[visit.site]!.id,
+          siteId: site.id,
           technicianId: before.technicians[technicianDays[v]!.technician]!.id,
           date: technicianDays[v]!.date,
           itemIds: visit.items.map((item) => before.items[item]!.id),
-          promise: promise && { kind: promise.kind, from: promise.from, to: promise.to, moveCents: promise.moveCents },
+          heldAt: visit.visitId === held ? clock(evaluateRoute(instance, v, visits)!.times.start[k]!) : null,
+          announced: told
+            ? { from: clock(told.slot.open), to: clock(told.slot.close), moveCents: told.moveCents }
+            : null,
         };
       }),
     ),
