@@ -21,15 +21,17 @@ export async function cannotBeMade(
     tx,
     open.map((row) => row.siteId),
   );
-  const zones = new Map(calendars.sites.map((site) => [site.id, site.timeZone]));
   return open.flatMap((row) => {
-    const why = hindranceOf(calendars, placedVisit(row, zones.get(row.siteId)!));
+    const why = hindranceOf(calendars, placedVisit(row));
     return why === null || (row.startAt <= now && why !== 'technician-away') ? [] : [{ visitId: row.id, why }];
   });
 }
 
-/** Where and when a visit stands, on the clock of its site. */
-export function placedVisit({ siteId, technicianId, visitDate, startAt, endAt }: VisitRow, zone: string): PlacedVisit {
-  const clock = (instant: Date) => wallClockOf(instant, zone).slice(11, 16);
-  return { siteId, technicianId, date: dateText(visitDate), from: clock(startAt), to: clock(endAt) };
+/** Where and when a visit stands. */
+export function placedVisit({ siteId, technicianId, visitDate, startAt, endAt }: VisitRow): PlacedVisit {
+  const time = (instant: Date, zone: string) => wallClockOf(instant, zone).slice(11, 16);
+  return {
+    ...{ siteId, technicianId, date: dateText(visitDate) },
+    clock: (zone) => ({ from: time(startAt, zone), to: time(endAt, zone) }),
+  };
 }

@@ -54,8 +54,7 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
     orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
   });
   const isOver = wallClockOf(now, planned.zone).slice(0, 10) > lastDate;
-  const isAway = (row: VisitRow) =>
-    hindranceOf(register, placedVisit(row, zoneOf.get(row.siteId)!)) === 'technician-away';
+  const isAway = (row: VisitRow) => hindranceOf(register, placedVisit(row)) === 'technician-away';
   // Whoever is away has begun nothing: the visit can still go to somebody else.
   const hasBegun = (row: VisitRow) => row.state === 'done' || (!isOver && row.startAt <= now && !isAway(row));
   const begun = rows.filter(hasBegun);

@@ -3,12 +3,22 @@ import type { Register } from '../register.js';
 import { aRegister, aSite, aTechnician } from '../test-support/a-register.js';
 import { hindranceOf } from './access.js';
 
-/** Tuesday; the site is open from 07:00 to 15:30, the technician works. */
+/** Tuesday; the site is open from 07:00 to 15:30, the technician works from 07:00 to 16:00 and an hour longer at most. */
 const VISIT = { siteId: 'S1', technicianId: 'T1', date: '2014-06-17', from: '08:00', to: '09:30' };
+/** Of the technician; that of the site is the visit's. */
+const EAST = 'America/New_York';
+const later = (clock: string) => `${String(Number(clock.slice(0, 2)) + 1).padStart(2, '0')}${clock.slice(2)}`;
 const closed = { from: VISIT.date, to: '2014-06-18', reason: '' };
 const event = { siteId: 'S1', date: VISIT.date, name: 'fair' };
 const bar = { siteId: 'S1', technicianId: 'T1', date: VISIT.date };
-const why = (changes: Partial<Register> = {}, visit = VISIT) => hindranceOf(aRegister(changes), visit);
+const why = (changes: Partial<Register> = {}, { from, to, ...visit } = VISIT) =>
+  hindranceOf(aRegister(changes), {
+    ...visit,
+    clock: (zone) => (zone === EAST ? { from: later(from), to: later(to) } : { from, to }),
+  });
+const working = (startMinute: number, endMinute: number, timeZone = 'America/Chicago') => ({
+  technicians: [aTechnician({ timeZone, shifts: [{ weekday: 2, startMinute, endMinute }], maxOvertimeMinutes: 60 })],
+});
 
 describe('a visit where it stands', () => {
   it('can be made', () => {
@@ -29,6 +39,12 @@ describe('a visit where it stands', () => {
       { technicians: [aTechnician({ shifts: [{ weekday: 1, startMinute: 420, endMinute: 960 }] })] },
       'technician-off',
     ],
+    ['its technician begins later by now', working(481, 960), 'technician-off'],
+    ['its technician begins when it begins', working(480, 960), null],
+    ['its technician goes before it ends', working(420, 509), 'technician-off'],
+    ['its technician can stay so long', working(420, 510), null],
+    ['its technician begins earlier on another clock', working(540, 960, EAST), null],
+    ['its technician begins later on another clock', working(541, 960, EAST), 'technician-off'],
     ['its site is closed', { sites: [aSite({ blackouts: [closed] })] }, 'site-closed'],
     [
       'its site opens later by now',

@@ -1,5 +1,5 @@
 import { clockOf, weekdayOf } from '../local-date.js';
-import type { DateRange, Register, Site, WeeklyWindow } from '../register.js';
+import type { DateRange, Register, Site, Technician, WeeklyWindow } from '../register.js';
 
 /** Who works when, and where somebody may be sent when. */
 export type Calendars = Pick<Register, 'technicians' | 'sites' | 'events' | 'bars'>;
@@ -27,24 +27,23 @@ export function accessOf(register: Pick<Register, 'events'>, site: Site, dates: 
 
 export type Hindrance = 'technician-away' | 'technician-off' | 'site-closed' | 'barred';
 
-/** Where and when a visit stands; wall clock of its site. */
+/** Where and when a visit stands. */
 export interface PlacedVisit {
   readonly siteId: string;
   readonly technicianId: string;
   readonly date: string;
-  readonly from: string;
-  readonly to: string;
+  /** Begin and end of its work by the wall clock of a zone. */
+  clock(zone: string): { readonly from: string; readonly to: string };
 }
 
 /** Why nobody can make a visit where it stands; null = somebody can. Whether its day has time for it is not looked at. */
 export function hindranceOf(calendars: Calendars, visit: PlacedVisit): Hindrance | null {
-  const { siteId, technicianId, date, from, to } = visit;
+  const { siteId, technicianId, date } = visit;
   const technician = calendars.technicians.find((each) => each.id === technicianId);
   if (technician && covers(technician.absences, date)) return 'technician-away';
-  if (!technician || onDates([date], technician.shifts, []).length === 0) return 'technician-off';
+  if (!technician || !worksAt(technician, date, visit.clock(technician.timeZone))) return 'technician-off';
   const site = calendars.sites.find((each) => each.id === siteId);
-  const windows = site ? accessOf(calendars, site, [date]) : [];
-  if (!windows.some((window) => window.open <= from && to <= window.close)) return 'site-closed';
+  if (!site || !isOpenAt(calendars, site, date, visit.clock(site.timeZone))) return 'site-closed';
   const isBarred = calendars.bars.some(
     (bar) =>
       bar.siteId === siteId &&
@@ -52,6 +51,26 @@ export function hindranceOf(calendars: Calendars, visit: PlacedVisit): Hindrance
       (bar.date === null || bar.date === date),
   );
   return isBarred ? 'barred' : null;
+}
+
+function worksAt(
+  { shifts, maxOvertimeMinutes }: Technician,
+  date: string,
+  { from, to }: ReturnType<PlacedVisit['clock']>,
+): boolean {
+  return shifts.some(
+    ({ weekday, startMinute, endMinute }) =>
+      weekday === weekdayOf(date) && clockOf(startMinute) <= from && to <= clockOf(endMinute + maxOvertimeMinutes),
+  );
+}
+
+function isOpenAt(
+  calendars: Calendars,
+  site: Site,
+  date: string,
+  { from, to }: ReturnType<PlacedVisit['clock']>,
+): boolean {
+  return accessOf(calendars, site, [date]).some((window) => window.open <= from && to <= window.close);
 }
 
 function covers(ranges: readonly DateRange[], date: string): boolean {
