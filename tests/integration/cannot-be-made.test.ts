@@ -61,6 +61,12 @@ it('names the visits of somebody who turns out ill, and lets each go to somebody
   expect((await week()).cannotBeMade).toEqual(expect.arrayContaining(lost));
   expect((await week()).cannotBeMade).toHaveLength(lost.length);
 
+  // Planned before they are rescued, the week to come would take their work for done.
+  const { body: run } = await manager.get(`/v1/plan-runs/${await runPlan(manager, { weekOf: '2026-06-15' })}`);
+  expect(run.warning).toBe(
+    `Visits before these days that nobody can make where they stand: ${lost.length}; their work counts as done here, so plan their week again first, then this one.`,
+  );
+
   for (const { id, items } of theirs) {
     const { places, stamp } = await prices(id);
     expect(places.length).toBeGreaterThan(0);

@@ -1,3 +1,4 @@
+export * from './cannot-be-made.js';
 export * from './hear-units.js';
 export * from './import-counts.js';
 export * from './import-register.js';

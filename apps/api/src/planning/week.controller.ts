@@ -11,7 +11,7 @@ import {
 import { extraTime, type WeekPlan } from '@deckround/planning';
 import type { Clock } from '@deckround/platform';
 import { addDays } from '@deckround/register';
-import { dateColumn, dateText, shopNow } from '@deckround/register-store';
+import { cannotBeMade, dateColumn, dateText, shopNow } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Inject, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -23,7 +23,6 @@ import { Once } from '../http/once.js';
 import { CLOCK, STORE } from '../http/tokens.js';
 import { instantOrNull } from '../register/values.js';
 import { loadStandingWeek } from '../week-changes/load-standing-week.js';
-import { cannotBeMade } from './cannot-be-made.js';
 import { confirmVisit } from './confirm-visit.js';
 import { leftOutOfWeek, leftOutPage } from './left-out.js';
 import { toVisitView, VISIT_INCLUDE } from './visit-view.js';

@@ -15,9 +15,8 @@ import {
   type StartedDay,
   standingSnapshot,
 } from '@deckround/register';
-import { dateColumn, dateText, loadRegister, visitItemKey, wallClockOf } from '@deckround/register-store';
+import { dateColumn, dateText, loadRegister, placedVisit, visitItemKey, wallClockOf } from '@deckround/register-store';
 import type { Tx } from '@deckround/store';
-import { placedVisit } from '../planning/cannot-be-made.js';
 import { VISIT_INCLUDE, type VisitRow } from '../planning/visit-view.js';
 
 const MOST_DAYS = 28;

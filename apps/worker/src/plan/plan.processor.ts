@@ -8,7 +8,7 @@ import {
   type Register,
   upkeepSnapshot,
 } from '@deckround/register';
-import { dateText, loadRegister, shopNow, wallClockOf } from '@deckround/register-store';
+import { countUnmadeBefore, dateText, loadRegister, shopNow, wallClockOf } from '@deckround/register-store';
 import { forecastInThread, planInThread } from '../compute/compute-in-thread.js';
 import type { PlanProgress } from '../compute/messages.js';
 import { snapshotHash } from '../compute/snapshot-hash.js';
@@ -27,11 +27,12 @@ export function planProcessor(context: WorkerContext) {
   return (payload: JobPayload<'plan'>): Promise<void> =>
     holdRun(context, 'plan_run', payload, async (run) => {
       const { shopId, runId } = payload;
-      const { row, register, now } = await context.store.inShop(shopId, async (tx) => ({
-        row: await tx.planRun.findUniqueOrThrow({ where: { id: runId } }),
-        register: await loadRegister(tx),
-        now: await shopNow(tx, context.clock.now()),
-      }));
+      const { row, register, now, unmade } = await context.store.inShop(shopId, async (tx) => {
+        const row = await tx.planRun.findUniqueOrThrow({ where: { id: runId } });
+        const now = await shopNow(tx, context.clock.now());
+        const unmade = await countUnmadeBefore(tx, dateText(row.weekOf), now);
+        return { row, register: await loadRegister(tx), now, unmade };
+      });
       const { drives, warning } =
         row.snapshot === null ? await knownDrives(context, shopId, register) : { drives: null, warning: row.warning };
       const snapshot =
@@ -44,7 +45,10 @@ export function planProcessor(context: WorkerContext) {
       const hash = snapshotHash(snapshot);
       if (row.snapshot === null) {
         const stays = `Work had begun on ${snapshot.asOf}: what was planned for that day stays as it was.`;
-        const warnings = [warning, snapshot.isUnderWay ? stays : null].filter((each) => each !== null);
+        const owed = `Visits before these days that nobody can make where they stand: ${unmade}; their work counts as done here, so plan their week again first, then this one.`;
+        const warnings = [warning, snapshot.isUnderWay ? stays : null, unmade > 0 ? owed : null].filter(
+          (each) => each !== null,
+        );
         await context.store.inShop(shopId, (tx) =>
           tx.planRun.update({
             where: { id: runId },

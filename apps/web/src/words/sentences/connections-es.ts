@@ -12,6 +12,10 @@ export const CONNECTIONS: readonly (readonly [english: string, spanish: string])
     'Work had begun on {date}: what was planned for that day stays as it was.',
     'El trabajo ya había empezado el {date}: lo planeado para ese día queda como estaba.',
   ],
+  [
+    'Visits before these days that nobody can make where they stand: {n}; their work counts as done here, so plan their week again first, then this one.',
+    'Visitas de antes de estos días que nadie puede hacer donde están: {n}; aquí su trabajo cuenta como hecho, así que planee de nuevo primero su semana y luego esta.',
+  ],
   ['Nothing answers at this address.', 'Nada responde en esta dirección.'],
   ['The name in this address is not known.', 'No se conoce el nombre de esta dirección.'],
   ['The connection broke off.', 'La conexión se cortó.'],

@@ -1,7 +1,10 @@
-import { type Hindrance, hindranceOf, type PlacedVisit } from '@deckround/register';
-import { dateText, loadCalendars, wallClockOf } from '@deckround/register-store';
-import type { Tx } from '@deckround/store';
-import type { VisitRow } from './visit-view.js';
+import { addDays, type Hindrance, hindranceOf, type PlacedVisit } from '@deckround/register';
+import type { Prisma, Tx } from '@deckround/store';
+import { loadCalendars } from './load-register.js';
+import { dateColumn, dateText, wallClockOf } from './local-time.js';
+
+/** A row of `visit`. */
+type Row = Prisma.VisitGetPayload<object>;
 
 /**
  * Visits from today on that nobody can make where they stand, since people, access or bars have changed after they were
@@ -10,7 +13,7 @@ import type { VisitRow } from './visit-view.js';
  */
 export async function cannotBeMade(
   tx: Tx,
-  rows: readonly VisitRow[],
+  rows: readonly Row[],
   now: Date,
 ): Promise<{ visitId: string; why: Hindrance }[]> {
   const { timeZone } = await tx.shop.findFirstOrThrow({ select: { timeZone: true } });
@@ -27,8 +30,18 @@ export async function cannotBeMade(
   });
 }
 
+/** How many visits before a date are among them. */
+export async function countUnmadeBefore(tx: Tx, date: string, now: Date): Promise<number> {
+  // A day more than the shop's own: a visit of today has another date elsewhere.
+  const from = dateColumn(addDays(dateText(now), -1));
+  const rows = await tx.visit.findMany({
+    where: { state: { in: ['proposed', 'confirmed'] }, visitDate: { gte: from, lt: dateColumn(date) } },
+  });
+  return (await cannotBeMade(tx, rows, now)).length;
+}
+
 /** Where and when a visit stands. */
-export function placedVisit({ siteId, technicianId, visitDate, startAt, endAt }: VisitRow): PlacedVisit {
+export function placedVisit({ siteId, technicianId, visitDate, startAt, endAt }: Row): PlacedVisit {
   const time = (instant: Date, zone: string) => wallClockOf(instant, zone).slice(11, 16);
   return {
     ...{ siteId, technicianId, date: dateText(visitDate) },
