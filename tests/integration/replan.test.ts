@@ -75,7 +75,9 @@ describe('planning a week again', () => {
     await planAgain();
     const after = (await visits()).find((visit) => visit.id === promised.id)!;
     expect(after.state).toBe('cancelled');
-    expect(after.reason).toMatch(/customer has to be told/);
+    expect(after.reason).toBe(
+      'The promise could not be kept when the week was planned again: the customer has to be told.',
+    );
   });
 
   it('in the middle of a day leaves that day as it stands, but for who does not work after all', async () => {
@@ -156,5 +158,36 @@ describe('planning a week again', () => {
     expect(codes(ill.visit).some((work) => later.includes(work))).toBe(true);
     const run = await store.inShop(shopId, (tx) => tx.planRun.findUniqueOrThrow({ where: { id: runId } }));
     expect(run.warning).toBe('Work had begun on 2026-06-11: what was planned for that day stays as it was.');
+  });
+
+  it('says of what was held fast, or has no work left, what became of it', async () => {
+    const { store } = database;
+    clock.moveTo('2026-06-07T15:00:00Z');
+    await planAgain();
+    const [held, done] = (await visits()).filter((visit) => visit.state === 'proposed' && dateOf(visit) >= WEEK);
+    await store.inShop(shopId, async (tx) => {
+      await tx.visit.update({ where: { id: held!.id }, data: { pinned: true } });
+      await tx.technicianAbsence.create({
+        data: {
+          ...{ shopId, technicianId: held!.technicianId, reason: 'ill' },
+          ...{ fromDate: held!.visitDate, toDate: held!.visitDate },
+        },
+      });
+      await tx.visit.update({
+        where: { id: done!.id },
+        data: { state: 'confirmed', promisedFrom: done!.startAt, promisedTo: done!.startAt },
+      });
+      // Work that the plan knows nothing of, as if it had been done meanwhile.
+      for (const { id } of await tx.visitItem.findMany({ where: { visitId: done!.id } })) {
+        const none = { serviceItemId: null, stopgapId: null, roadCallId: null };
+        await tx.visitItem.update({ where: { id }, data: { ...none, code: `found-${id}` } });
+      }
+    });
+    await planAgain();
+    const reasonOf = async (id: string) => (await visits()).find((visit) => visit.id === id)?.reason;
+    expect(await reasonOf(held!.id)).toBe('It could not stay where it was held fast when the week was planned again.');
+    expect(await reasonOf(done!.id)).toBe(
+      'Nothing of its work was left to do when the week was planned again: the customer has to be told.',
+    );
   });
 });

@@ -8,14 +8,14 @@ import {
   roadCallItemId,
   stopgapItemId,
 } from '@deckround/register';
-import { dateColumn } from '@deckround/register-store';
+import { dateColumn, visitItemKey } from '@deckround/register-store';
 import { emitEvent, type Tx } from '@deckround/store';
 import { dayUnderWay, reachAnew, standingRoutes } from './day-under-way.js';
 
 /**
  * Writes a week from its first day that is not over: proposed visits are replaced, confirmed ones keep their promise and
- * take the new times and items, finished ones stay untouched, and so do those of a day under way (`day-under-way`). A
- * promise that the plan could not keep is cancelled with its reason, so that the customer can be told.
+ * take the new times and items, finished ones stay untouched, and so do those of a day under way (`day-under-way`). What
+ * was promised or held fast and has no place in the plan is cancelled with its reason, so that the customer can be told.
  */
 export async function writeWeekPlan(
   tx: Tx,
@@ -44,19 +44,18 @@ export async function writeWeekPlan(
   await tx.visit.deleteMany({ where: replaced });
   const unkept = await tx.visit.findMany({
     where: { ...unkeptOnes, OR: [{ state: 'confirmed' }, { state: 'proposed', pinned: true }] },
+    include: { visitItems: true },
   });
-  for (const { id, siteId, state } of unkept) {
-    if (state === 'confirmed') await emitEvent(tx, shopId, 'visit.cancelled', { visitId: id, siteId }, now);
+  const open = new Set(snapshot.items.map((item) => item.id));
+  for (const { id, siteId, state, visitItems } of unkept) {
+    const isPromised = state === 'confirmed';
+    if (isPromised) await emitEvent(tx, shopId, 'visit.cancelled', { visitId: id, siteId }, now);
+    const hasWork = visitItems.some((item) => open.has(visitItemKey(item)));
+    await tx.visit.update({
+      where: { id },
+      data: { state: 'cancelled', pinned: false, reason: whyUnkept(isPromised, hasWork), version: { increment: 1 } },
+    });
   }
-  await tx.visit.updateMany({
-    where: { id: { in: unkept.map((visit) => visit.id) } },
-    data: {
-      state: 'cancelled',
-      pinned: false,
-      reason: 'The promise could not be kept when the week was planned again: the customer has to be told.',
-      version: { increment: 1 },
-    },
-  });
   const itemOf = itemLookUp(register);
   const fresh = plan.visits
     .filter((visit) => visit.promisedVisitId === null)
@@ -123,6 +122,16 @@ export async function writeWeekPlan(
     where: { id: runId },
     data: { plan, totalCents: plan.cost.total, iterations: plan.iterations, version: { increment: 1 } },
   });
+}
+
+/** Why a visit that was promised or held fast is no more. */
+function whyUnkept(isPromised: boolean, hasWork: boolean): string {
+  const what = !hasWork
+    ? 'Nothing of its work was left to do'
+    : isPromised
+      ? 'The promise could not be kept'
+      : 'It could not stay where it was held fast';
+  return `${what} when the week was planned again${isPromised ? ': the customer has to be told.' : '.'}`;
 }
 
 function visitRow(shopId: string, runId: string, visit: PlannedVisit) {
