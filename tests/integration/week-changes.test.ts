@@ -98,27 +98,30 @@ describe('moving a visit by hand', () => {
   });
 
   it('can be moved again and taken back, and breaks a promise only where one was given', async () => {
-    const [one, other] = (await visits()).filter((each) => each.state === 'proposed');
+    // Of two sites: what else stands where differs from run to run.
+    const [one, ...others] = (await visits()).filter((each) => each.state === 'proposed');
+    const other = others.find((each) => each.siteId !== one!.siteId);
     const day = { technicianId: one!.technicianId, date: '2026-06-11' };
     const moveTo = async (id: string, order: number, pinned = true) => {
       const moved = await manager.post(`/v1/visits/${id}/move`, { ...day, order, pinned });
       expect(moved.status).toBe(201);
       return moved.body.difference.visits;
     };
+    const broken = (changes: { breaksPromise: boolean }[]) => changes.filter((each) => each.breaksPromise);
     const placesOf = async (id: string) => (await manager.get(`/v1/visits/${id}/move-prices`)).body.places;
     await moveTo(one!.id, 0);
     await moveTo(other!.id, 1);
     for (const place of await placesOf(other!.id)) expect(place.breaks).toEqual([]);
-    // Before the one that is held fast, which would have to wait, it finds no time; held alone it changes with nobody.
+    // While the first is held fast nothing may put it off; let go, the two can change places.
     await manager.patch(`/v1/visits/${one!.id}`, { pinned: false }, `"${(await visit(one!.id)).version}"`);
     const placesNow = await placesOf(other!.id);
     expect(placesNow.filter((place: { date: string; order: number }) => place.date === day.date)).toContainEqual(
       expect.objectContaining({ technicianId: day.technicianId, order: 0, isWhereItStands: false, breaks: [] }),
     );
     const swapped = await moveTo(other!.id, 0);
-    expect(swapped.map((each: { breaksPromise: boolean }) => each.breaksPromise)).toEqual([false, false]);
-    const back = await moveTo(other!.id, 1, false);
-    expect(back.map((each: { breaksPromise: boolean }) => each.breaksPromise)).toEqual([false, false]);
+    expect(swapped.length).toBeGreaterThanOrEqual(2);
+    expect(broken(swapped)).toEqual([]);
+    expect(broken(await moveTo(other!.id, 1, false))).toEqual([]);
 
     // Held fast and promised: within what was told it breaks nothing, on another day it does.
     const { version, startAt } = await visit(other!.id);
@@ -133,8 +136,7 @@ describe('moving a visit by hand', () => {
       const isSameDay = place.date === day.date && place.technicianId === day.technicianId;
       expect(place.breaks).toEqual(isSameDay ? [] : [other!.id]);
     }
-    const within = await moveTo(other!.id, 0);
-    expect(within.map((each: { breaksPromise: boolean }) => each.breaksPromise)).toEqual([false, false]);
+    expect(broken(await moveTo(other!.id, 0))).toEqual([]);
     expect(await visit(other!.id)).toMatchObject({ state: 'confirmed', pinned: true });
     const elsewhere = (await placesOf(other!.id)).find((place: { date: string }) => place.date !== day.date);
     const away = await manager.post(`/v1/visits/${other!.id}/move`, { ...bare(elsewhere), pinned: false });
