@@ -13,6 +13,7 @@ import { triangleGap } from './problem.js';
 import { Random } from './random.js';
 import { GreedyRecreate } from './recreate.js';
 import { StringRuin } from './ruin.js';
+import { RunLength } from './run-length.js';
 import { DEFAULT_PARAMETERS, type SearchParameters } from './search-parameters.js';
 import type { StopRule } from './stop/stop-rule.js';
 import { Survey } from './survey.js';
@@ -59,7 +60,7 @@ const COMBINE_AT = 0.9;
 /** A plan of another search is taken over when it is better by so many mean arc costs; at the end, when better at all. */
 const ADOPT_FROM = 2;
 /** Share of a run after which its whole length in iterations is known well enough. */
-const LENGTH_KNOWN_AT = 0.02;
+const LENGTH_KNOWN_AT = 0.05;
 /** Accepted changes between two notes of the plan's routes. */
 const NOTED_EVERY = 20;
 /** Looks for cyclic transfers take place so many times in a run at most, and every so many tried insertions an iteration. Measured. */
@@ -129,7 +130,8 @@ export function solve(told: RoutingProblem, options: SolveOptions): RoutingResul
 
   let scale = 0;
   let temperature = 0;
-  let rounds = 0;
+  const length = new RunLength();
+  let rounds = 1;
   let round = 0;
   let iterations = 0;
   for (; ; iterations++) {
@@ -171,9 +173,8 @@ export function solve(told: RoutingProblem, options: SolveOptions): RoutingResul
         // Both stand at the same plan here, and decide alike.
         if (survey.usedRoutes <= parameters.dividedFrom) halves = null;
       }
-      if (rounds === 0 && share >= LENGTH_KNOWN_AT) {
-        rounds = roundsFor(Math.round(iterations / share), problem.stops.count, parameters);
-      }
+      if (share <= LENGTH_KNOWN_AT)
+        rounds = roundsFor(length.forecast(iterations, share), problem.stops.count, parameters);
       const at = Math.min(Math.floor(share * rounds), rounds - 1);
       if (at > round && isWhole) {
         round = at;
@@ -185,7 +186,7 @@ export function solve(told: RoutingProblem, options: SolveOptions): RoutingResul
         bestRoutes = plan.routes();
       }
       const first = parameters.firstTemperature * (round > 0 ? parameters.reheat : 1);
-      const cooled = share * Math.max(1, rounds) - round;
+      const cooled = share * rounds - round;
       temperature = scale * first * roundedPower(parameters.lastTemperature / first, cooled);
     }
     const threshold = current + temperature * random.minusLog();
