@@ -120,14 +120,16 @@ browserStory('the shop manager', {}, (stage) => {
     );
     await page.goto(`/week?of=${WEEK}`);
     await visits().first().waitFor();
-    expect(await page.getByText(/could not be kept/).count()).toBe(0);
+    expect(await page.getByText(/will not be made/).count()).toBe(0);
     // As the writer of a plan leaves it behind.
-    const setState = (state: string) =>
-      stage.database.store.asOwner((tx) => tx.visit.update({ where: { id: kept.id }, data: { state } }));
-    await setState('cancelled');
+    const setState = (state: string, reason: string) =>
+      stage.database.store.asOwner((tx) => tx.visit.update({ where: { id: kept.id }, data: { state, reason } }));
+    const why = 'Nothing of its work was left to do when the week was planned again.';
+    await setState('cancelled', why);
     await page.reload();
-    const said = 'A promise could not be kept when the week was planned again.';
+    const said = 'A promised visit will not be made.';
     await page.getByText(said).waitFor();
+    await page.getByText(why).waitFor();
 
     // On a phone too, with the map drawn: it is, once somebody scrolls near it.
     const phone = await visitor(stage.browser, stage.api.service.address, PHONE);
@@ -142,7 +144,7 @@ browserStory('the shop manager', {}, (stage) => {
     await mark.waitFor();
     expect(await phoneFaults(phone.page)).toEqual([]);
     expect(phone.faults).toEqual([]);
-    await setState('confirmed');
+    await setState('confirmed', kept.reason);
   });
 
   it('accepts an interval that failures speak for, and takes it back', async () => {

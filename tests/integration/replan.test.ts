@@ -75,9 +75,7 @@ describe('planning a week again', () => {
     await planAgain();
     const after = (await visits()).find((visit) => visit.id === promised.id)!;
     expect(after.state).toBe('cancelled');
-    expect(after.reason).toBe(
-      'The promise could not be kept when the week was planned again: the customer has to be told.',
-    );
+    expect(after.reason).toBe('Its promise could not be kept when the week was planned again.');
   });
 
   it('in the middle of a day leaves that day as it stands, but for who does not work after all', async () => {
@@ -186,8 +184,6 @@ describe('planning a week again', () => {
     await planAgain();
     const reasonOf = async (id: string) => (await visits()).find((visit) => visit.id === id)?.reason;
     expect(await reasonOf(held!.id)).toBe('It could not stay where it was held fast when the week was planned again.');
-    expect(await reasonOf(done!.id)).toBe(
-      'Nothing of its work was left to do when the week was planned again: the customer has to be told.',
-    );
+    expect(await reasonOf(done!.id)).toBe('Nothing of its work was left to do when the week was planned again.');
   });
 });

@@ -530,7 +530,7 @@ export const en = {
   'bar.day': 'Not on {day}',
   'bar.technician': 'Not with this technician',
   'promise.broken':
-    '{n, plural, one {A promise} other {# promises}} could not be kept when the week was planned again. The customers have to be told:',
+    '{n, plural, one {A promised visit} other {# promised visits}} will not be made. The customers have to be told:',
   'unmade.note':
     '{n, plural, one {A visit cannot be made where it stands} other {# visits cannot be made where they stand}}. Plan the week again, or move {n, plural, one {it} other {them one by one}}.',
   'unmade.here': 'It cannot be made here: {why}.',

@@ -535,7 +535,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'bar.day': 'No el {day}',
   'bar.technician': 'No con este técnico',
   'promise.broken':
-    '{n, plural, one {Una promesa no se pudo} other {# promesas no se pudieron}} cumplir al planear otra vez la semana. Hay que avisar a los clientes:',
+    '{n, plural, one {Una visita prometida no se hará} other {# visitas prometidas no se harán}}. Hay que avisar a los clientes:',
   'unmade.note':
     '{n, plural, one {Una visita no se puede hacer donde está} other {# visitas no se pueden hacer donde están}}. Planee otra vez la semana o {n, plural, one {muévala} other {muévalas una por una}}.',
   'unmade.here': 'Aquí no se puede hacer: {why}.',

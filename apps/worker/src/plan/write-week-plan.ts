@@ -126,12 +126,10 @@ export async function writeWeekPlan(
 
 /** Why a visit that was promised or held fast is no more. */
 function whyUnkept(isPromised: boolean, hasWork: boolean): string {
-  const what = !hasWork
-    ? 'Nothing of its work was left to do'
-    : isPromised
-      ? 'The promise could not be kept'
-      : 'It could not stay where it was held fast';
-  return `${what} when the week was planned again${isPromised ? ': the customer has to be told.' : '.'}`;
+  if (!hasWork) return 'Nothing of its work was left to do when the week was planned again.';
+  return isPromised
+    ? 'Its promise could not be kept when the week was planned again.'
+    : 'It could not stay where it was held fast when the week was planned again.';
 }
 
 function visitRow(shopId: string, runId: string, visit: PlannedVisit) {

@@ -16,6 +16,18 @@ export const CONNECTIONS: readonly (readonly [english: string, spanish: string])
     'Visits before these days that nobody can make where they stand: {n}; their work counts as done here, so plan their week again first, then this one.',
     'Visitas de antes de estos días que nadie puede hacer donde están: {n}; aquí su trabajo cuenta como hecho, así que planee de nuevo primero su semana y luego esta.',
   ],
+  [
+    'Its promise could not be kept when the week was planned again.',
+    'Su promesa no se pudo cumplir al planear otra vez la semana.',
+  ],
+  [
+    'It could not stay where it was held fast when the week was planned again.',
+    'No pudo quedarse donde estaba fijada al planear otra vez la semana.',
+  ],
+  [
+    'Nothing of its work was left to do when the week was planned again.',
+    'No quedaba nada de su trabajo por hacer al planear otra vez la semana.',
+  ],
   ['Nothing answers at this address.', 'Nada responde en esta dirección.'],
   ['The name in this address is not known.', 'No se conoce el nombre de esta dirección.'],
   ['The connection broke off.', 'La conexión se cortó.'],
