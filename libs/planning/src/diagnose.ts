@@ -130,7 +130,12 @@ function relaxations(instance: PlanningInstance, draft: Draft, index: number): R
       { windows },
     );
   }
-  const noLunch = instance.technicianDays.map((day) => ({ ...day, lunch: null }));
+  // A rest between two stretches of a day is no lunch that could wait.
+  const hasRest = (technician: number, date: string) =>
+    snapshot.technicians[technician]!.shifts.some((shift) => shift.date === date && shift.rest);
+  const noLunch = instance.technicianDays.map((day) =>
+    hasRest(day.technician, day.date) ? day : { ...day, lunch: null },
+  );
   offer('lunch', 30, 'if lunch is moved or left out', {}, { technicianDays: noLunch });
   for (const visit of nearest(instance, draft, item.site)) {
     const { promise } = visit;

@@ -77,7 +77,7 @@ export function explainLeftOut(
       return answer(
         'time',
         clause('too-long-for-shifts', { visitMinutes: total }),
-        `The visit takes ${total} min on site, and no shift has room for it and the drive`,
+        `The visit takes ${total} min on site, and no shift has room for it with lunch and the drive`,
       );
     }
     const most = Math.max(0, longest);
@@ -106,14 +106,22 @@ export function explainLeftOut(
   );
 }
 
-/** Longest stay at a site within access and shift, and within the shift alone; minutes. */
+/** Longest stay at a site within access and shift, and within the shift alone; minutes, none of them over lunch. */
 function longestAccess(instance: PlanningInstance, site: number, v: number): { inside: number; shift: number } {
   const day = instance.technicianDays[v]!;
   const { minutes, size } = instance.travel;
   const base = basePlace(instance, day.technician);
   const from = day.shiftStart + minutes[day.startPlace * size + site]!;
   const to = day.latestReturn - minutes[site * size + base]!;
-  const spans = instance.windows[site]![day.day]!;
-  const inside = spans.map((span) => Math.min(span.close, to) - Math.max(span.open, from));
-  return { inside: Math.max(-1, ...inside), shift: to - from };
+  const stretches =
+    day.lunch === null
+      ? [{ from, to }]
+      : [
+          { from, to: Math.min(to, day.lunch.to) },
+          { from: Math.max(from, day.lunch.from + day.lunch.minutes), to },
+        ];
+  const inside = instance.windows[site]![day.day]!.flatMap((span) =>
+    stretches.map((stretch) => Math.min(span.close, stretch.to) - Math.max(span.open, stretch.from)),
+  );
+  return { inside: Math.max(-1, ...inside), shift: Math.max(...stretches.map((stretch) => stretch.to - stretch.from)) };
 }

@@ -16,6 +16,7 @@ const settings = fc.record({
   days: fc.integer({ min: 1, max: 8 }),
   promises: fc.boolean(),
   lunch: fc.boolean(),
+  oddShifts: fc.boolean(),
   firstDate: fc.constantFrom('2014-06-16', '2014-03-07', '2014-10-31'),
   otherZone: fc.option(fc.constantFrom('America/Denver', 'America/New_York'), { nil: undefined }),
   reachKm: fc.constantFrom(0.001, 10, 35),

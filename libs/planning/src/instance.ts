@@ -2,7 +2,7 @@ import type { TravelMatrix } from '@deckround/routing';
 import { SnapshotInconsistent } from './errors.js';
 import { laterTripCents, meanWage } from './later-trip.js';
 import { type PreparationForest, preparationBits, preparationForest } from './preparation.js';
-import type { PlanningBar, PlanningSnapshot } from './snapshot.js';
+import type { PlanningBar, PlanningSnapshot, PlanningTechnician } from './snapshot.js';
 import { travelOf } from './travel-of.js';
 import { datesFrom, WallClock } from './wall-clock.js';
 
@@ -21,6 +21,7 @@ export interface TechnicianDay {
   /** Place where the day begins: the base, or the site where the technician is now. */
   startPlace: number;
   latestReturn: number;
+  /** Begins between `from` and `to`; a rest between two stretches at their only minute. */
   lunch: { minutes: number; from: number; to: number } | null;
 }
 
@@ -83,7 +84,8 @@ export interface PlanningInstance {
 /**
  * Resolves a snapshot: wall clocks to minutes, names to indices, deferral prices with their share of a later trip.
  *
- * @throws SnapshotInconsistent when an item, machine or promise names something that is not there
+ * @throws SnapshotInconsistent when an item, machine or promise names something that is not there, or somebody has two
+ *         shifts on one day
  */
 export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
   const clock = new WallClock(snapshot.zone, snapshot.firstDate);
@@ -96,7 +98,7 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
   const travel = travelOf(snapshot);
 
   const technicianDays = snapshot.technicians.flatMap((technician, k) =>
-    technician.shifts
+    eachDayOnce(technician)
       .filter((shift) => dayOf.has(shift.date))
       .map((shift): TechnicianDay => {
         const at = (time: string) => clock.minutes(technician.zone, shift.date, time);
@@ -112,14 +114,7 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
               ? known(siteOf, shift.underWay.siteId, 'site')
               : snapshot.sites.length + k,
           latestReturn: shiftEnd + technician.maxOvertimeMinutes,
-          lunch:
-            technician.lunch === null || shift.underWay?.lunchTaken === true
-              ? null
-              : {
-                  minutes: technician.lunch.minutes,
-                  from: at(technician.lunch.earliest),
-                  to: at(technician.lunch.latest),
-                },
+          lunch: lunchOf(technician, shift, at),
         };
       })
       .filter((shift) => shift.shiftStart < shift.shiftEnd),
@@ -268,4 +263,27 @@ function known(index: Map<string, number>, id: string, what: string): number {
   const found = index.get(id);
   if (found === undefined) throw new SnapshotInconsistent(`${what} ${id} is named but not in the snapshot`);
   return found;
+}
+
+function eachDayOnce({ id, shifts }: PlanningTechnician): PlanningTechnician['shifts'] {
+  const twice = shifts.find(({ date }, k) => shifts.findIndex((other) => other.date === date) !== k);
+  if (twice) throw new SnapshotInconsistent(`technician ${id} has two shifts on ${twice.date}: write one with a rest`);
+  return shifts;
+}
+
+/**
+ * The rest of a day in two stretches, which lasts no less than lunch; else lunch, unless it has been taken or the shift
+ * begins when it is over.
+ */
+function lunchOf(
+  { lunch }: PlanningTechnician,
+  { start, rest, underWay }: PlanningTechnician['shifts'][number],
+  at: (time: string) => number,
+): TechnicianDay['lunch'] {
+  if (rest) {
+    const from = at(rest.from);
+    return { minutes: Math.max(at(rest.to) - from, lunch?.minutes ?? 0), from, to: from };
+  }
+  if (lunch === null || start > lunch.latest || underWay?.lunchTaken === true) return null;
+  return { minutes: lunch.minutes, from: at(lunch.earliest), to: at(lunch.latest) };
 }

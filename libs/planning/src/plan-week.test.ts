@@ -31,6 +31,69 @@ describe('planWeek', () => {
     expect(plan(shop, 1500)).toEqual(plan(shop, 1500));
   });
 
+  describe('with a day in two stretches', () => {
+    const dates = datesFrom('2014-06-16', 1);
+    const rest = { from: '10:00', to: '13:00' };
+    const shifts = [{ date: '2014-06-16', start: '07:00', end: '16:00', rest }];
+    const twice = (minutes: number, changes: Partial<PlanningSnapshot> = {}) =>
+      aWeek({
+        days: 1,
+        technicians: [aTechnician(dates, { shifts, maxOvertimeMinutes: 0 })],
+        sites: [aSite(dates), aSite(dates, { id: 'S2' })],
+        machines: ['S1', 'S2'].map((siteId) => ({ ...aWeek().machines[0]!, id: `M-${siteId}`, siteId })),
+        items: ['S1', 'S2'].map((siteId) => anItem(1, { id: `I-${siteId}`, machineId: `M-${siteId}`, minutes })),
+        ...changes,
+      });
+
+    it('works before and after the rest, and takes it once in place of lunch', () => {
+      const { visits, routes, leftOut } = plan(twice(120));
+      expect(leftOut).toEqual([]);
+      expect(visits.map(({ startAt, endAt }) => endAt < '2014-06-16T10:01' || startAt >= '2014-06-16T13:00')).toEqual([
+        true,
+        true,
+      ]);
+      expect(routes).toHaveLength(1);
+      expect(routes[0]!.lunch).toEqual({ from: '2014-06-16T10:00:00-05:00', to: '2014-06-16T13:00:00-05:00' });
+    });
+
+    it('leaves a visit that fits into neither of them', () => {
+      const { leftOut } = plan(twice(200));
+      expect(leftOut.map((row) => row.obstacle?.key)).toEqual(['too-long-for-shifts', 'too-long-for-shifts']);
+    });
+
+    it('does not keep what was held fast in the rest', () => {
+      const held = { kind: 'frozen' as const, siteId: 'S1', technicianId: 'T1', date: '2014-06-16', moveCents: 0 };
+      const promise = { ...held, visitId: 'V1', itemIds: ['I-S1'], from: '11:00', to: '11:00' };
+      const { visits } = plan(twice(60, { promises: [promise] }));
+      expect(visits.map((visit) => visit.promisedVisitId)).toEqual([null, null]);
+    });
+
+    it('is written as one shift, not as two', () => {
+      const two = [
+        { date: '2014-06-16', start: '07:00', end: '10:00' },
+        { date: '2014-06-16', start: '13:00', end: '16:00' },
+      ];
+      expect(() => plan(twice(60, { technicians: [aTechnician(dates, { shifts: two })] }))).toThrow(
+        'technician T1 has two shifts on 2014-06-16: write one with a rest',
+      );
+    });
+  });
+
+  it('has no lunch where the shift begins after its hours', () => {
+    const shifts = [{ date: '2014-06-16', start: '14:00', end: '18:00' }];
+    const late = aWeek({ technicians: [aTechnician([], { shifts })] });
+    const { routes, leftOut } = plan(late);
+    expect(leftOut).toEqual([]);
+    expect(routes.map((route) => route.lunch)).toEqual([null]);
+  });
+
+  it('does not miss a visit held fast over all the hours of lunch', () => {
+    const held = { kind: 'frozen' as const, siteId: 'S1', technicianId: 'T1', date: '2014-06-16', moveCents: 0 };
+    const promises = [{ ...held, visitId: 'V1', itemIds: ['I1'], from: '10:30', to: '10:30' }];
+    const { visits } = plan(aWeek({ items: [anItem(5, { minutes: 150 })], promises }));
+    expect(visits.map((visit) => visit.promisedVisitId)).toEqual([null]);
+  });
+
   it('repeats a run by the clock from its iterations', () => {
     let clock = 0;
     const timed = planWeek(shop, { ...head, stop: { seconds: 2, now: () => (clock += 97) } });

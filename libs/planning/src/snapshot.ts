@@ -38,12 +38,14 @@ export const PlanningTechnician = z.object({
   maxOvertimeMinutes: z.int().min(0),
   /** Its start lies between earliest and latest; null = none. */
   lunch: z.object({ minutes: z.int().min(1), earliest: clock, latest: clock }).nullable(),
-  /** Days worked within the horizon; wall clock of the technician's zone. */
+  /** Days worked within the horizon, each once; wall clock of the technician's zone. */
   shifts: z.array(
     z.object({
       date: localDate,
       start: clock,
       end: clock,
+      /** Of a day in two stretches: the time between them, in which nobody works or drives. It is lunch as well. */
+      rest: z.object({ from: clock, to: clock }).optional(),
       /** The day is under way: `start` is when the technician is free, and where. Absent = begins at the base. */
       underWay: z.object({ siteId: id.nullable(), lunchTaken: z.boolean() }).optional(),
     }),

@@ -25,6 +25,12 @@ export function isLocalDate(text: string): boolean {
   return !Number.isNaN(time) && new Date(time).toISOString().startsWith(text);
 }
 
+/** Minute 450 of `07:30`. */
+export function minuteOf(clock: string): number {
+  const [hour, minute] = clock.split(':').map(Number) as [number, number];
+  return hour * 60 + minute;
+}
+
 /** `07:30` of minute 450. */
 export function clockOf(minute: number): string {
   return `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;

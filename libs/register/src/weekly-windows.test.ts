@@ -25,6 +25,14 @@ describe('weekly windows', () => {
     expect(parseWeeklyWindows(text)).toEqual(windows);
   });
 
+  it('refuses more stretches of a day than are asked for', () => {
+    const split = 'Mon-Tue 07:00-10:00; Mon-Fri 13:00-16:00';
+    expect(parseWeeklyWindows(split, 2)).toEqual(parseWeeklyWindows(split));
+    const thrice = `${split}; Tue 18:00-20:00`;
+    expect(parseWeeklyWindows(thrice)).toHaveLength(8);
+    expect(() => parseWeeklyWindows(thrice, 2)).toThrow('Tue has more than 2 stretches');
+  });
+
   it.each([
     ['always', 'is not like'],
     ['07:00-15:30', 'is not like'],

@@ -10,18 +10,21 @@ export class InvalidWindows extends Error {
 
   constructor(
     message: string,
-    readonly kind: 'form' | 'order' | 'overlap' | 'time' | 'days' | 'sunday' | 'twice' | 'day',
+    readonly kind: 'form' | 'order' | 'overlap' | 'time' | 'days' | 'sunday' | 'twice' | 'day' | 'stretches',
     readonly part: string,
   ) {
     super(message);
   }
 }
 
+/** Stretches of work in a technician's day: two, with one rest between them, which is lunch as well. */
+export const MOST_STRETCHES = 2;
+
 /**
  * Reads `Mon-Fri 07:00-15:30; Sat 08:00-12:00` or `Tue,Thu 08:00-16:00`. An empty text means no access at all.
  * @throws InvalidWindows naming the part that cannot be read
  */
-export function parseWeeklyWindows(text: string): WeeklyWindow[] {
+export function parseWeeklyWindows(text: string, mostPerDay = Infinity): WeeklyWindow[] {
   const windows: WeeklyWindow[] = [];
   for (const part of text.split(';').map((each) => each.trim())) {
     if (part === '') continue;
@@ -40,6 +43,10 @@ export function parseWeeklyWindows(text: string): WeeklyWindow[] {
     if (before.weekday === after.weekday && after.startMinute < before.endMinute) {
       const day = DAYS[after.weekday - 1]!;
       throw new InvalidWindows(`two windows overlap on ${day}`, 'overlap', day);
+    }
+    if (windows[i - mostPerDay]?.weekday === after.weekday) {
+      const day = DAYS[after.weekday - 1]!;
+      throw new InvalidWindows(`${day} has more than ${mostPerDay} stretches`, 'stretches', day);
     }
   }
   return windows;

@@ -7,13 +7,13 @@ import {
   TechnicianChanges,
   TechnicianCreate,
 } from '@deckround/contracts';
-import { clockOf } from '@deckround/register';
+import { clockOf, MOST_STRETCHES, minuteOf } from '@deckround/register';
 import { dateColumn, dateText } from '@deckround/register-store';
 import type { Prisma, Tx } from '@deckround/store';
 import type { z } from 'zod';
 import { type Resource, resourceController } from './resource.js';
 import { given, requireTimeZone } from './values.js';
-import { checkWindows, minuteOf, toWireWindow, type WireWindow } from './weekly-windows.js';
+import { checkWindows, toWireWindow, type WireWindow } from './weekly-windows.js';
 
 type Row = Prisma.TechnicianGetPayload<{ include: { technicianShifts: true; technicianSkills: true } }>;
 
@@ -66,7 +66,7 @@ const technicians: Resource<Row> = {
 };
 
 async function writeShifts(tx: Tx, shopId: string, technicianId: string, shifts: readonly WireWindow[]): Promise<void> {
-  const windows = checkWindows(shifts, '/shifts');
+  const windows = checkWindows(shifts, '/shifts', MOST_STRETCHES);
   await tx.technicianShift.deleteMany({ where: { technicianId } });
   await tx.technicianShift.createMany({ data: windows.map((window) => ({ shopId, technicianId, ...window })) });
 }

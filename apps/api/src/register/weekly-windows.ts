@@ -1,5 +1,5 @@
 import { DomainError } from '@deckround/platform';
-import { clockOf } from '@deckround/register';
+import { clockOf, minuteOf } from '@deckround/register';
 
 export interface WireWindow {
   readonly weekday: number;
@@ -7,15 +7,11 @@ export interface WireWindow {
   readonly to: string;
 }
 
-export function minuteOf(clock: string): number {
-  const [hour, minute] = clock.split(':').map(Number) as [number, number];
-  return hour * 60 + minute;
-}
-
-/** @throws DomainError invalid-input when a window ends before it begins or two overlap */
+/** @throws DomainError invalid-input when a window ends before it begins, two overlap or a day has too many */
 export function checkWindows(
   windows: readonly WireWindow[],
   pointer: string,
+  mostPerDay = Infinity,
 ): { weekday: number; startMinute: number; endMinute: number }[] {
   const spans = windows.map((each) => ({
     weekday: each.weekday,
@@ -36,6 +32,8 @@ export function checkWindows(
         span.startMinute < other.endMinute,
     );
     if (overlaps) refuse('it overlaps another of the same weekday');
+    const onDay = spans.filter((other, place) => place <= index && other.weekday === span.weekday);
+    if (onDay.length > mostPerDay) refuse(`at most ${mostPerDay} of the same weekday`);
   });
   return spans;
 }

@@ -1020,7 +1020,7 @@ export const en = {
     'Its parts are there from {fromDate}, but the last day of a technician with the skill is {lastDate}.',
   'said.deadline': 'It has to be done by {byDate}, and nobody can do it until then.',
   'said.nobody-may-be-sent': 'Nobody who could do it may be sent to {site} in these days.',
-  'said.too-long-for-shifts': 'The visit takes {visitMinutes} on site; no shift has room for it and the drive.',
+  'said.too-long-for-shifts': 'The visit takes {visitMinutes} on site; no shift has room for it with lunch and the drive.',
   'said.site-closed': '{site} cannot be entered while a technician with the skill works and the parts are there.',
   'said.site-open-too-short':
     'The visit takes {visitMinutes} on site, but {site} can be entered for at most {openMinutes}.',
@@ -1263,6 +1263,7 @@ export const en = {
   'fault.windows-time': '“{part}” holds a time that does not exist; write it like Mon-Fri 07:00-15:30; Sat 08:00-12:00',
   'fault.windows-days': '“{part}” names days that cannot be read; write it like Mon-Fri 07:00-15:30; Sat 08:00-12:00',
   'fault.windows-sunday': '“{part}” runs past Sunday: write two ranges, like Sat-Sun 08:00-12:00; Mon 08:00-12:00',
+  'fault.windows-stretches': '{part} has more than two stretches of work: write one or two, with a rest between them',
   'fault.windows-twice': '“{part}” names a day twice: name each once',
   'fault.windows-day': '“{part}” names a day that cannot be read: use Mon, Tue, Wed, Thu, Fri, Sat, Sun',
   'fault.row-cells':

@@ -103,7 +103,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'week.was': 'Antes: {site}',
   'week.day-figures': '{driving}, {distance}',
   'week.overtime': 'horas extra {time}',
-  'week.lunch': 'comida',
+  'week.lunch': 'almuerzo',
   'week.promised': 'prometida {slot}',
   'week.visit-label':
     '{order}. {site}, {technician}, {times}, {machines, plural, one {# máquina} other {# máquinas}}, {state} {promised}',
@@ -1025,7 +1025,7 @@ export const es: Readonly<Record<WordKey, string>> = {
     'Sus piezas están desde el {fromDate}, pero el último día de un técnico con la especialidad es el {lastDate}.',
   'said.deadline': 'Hay que hacerlo a más tardar el {byDate}, y hasta entonces nadie puede.',
   'said.nobody-may-be-sent': 'A nadie que pudiera hacerlo se le puede enviar a {site} en estos días.',
-  'said.too-long-for-shifts': 'La visita dura {visitMinutes} en el lugar; no cabe con el viaje en ningún turno.',
+  'said.too-long-for-shifts': 'La visita dura {visitMinutes} en el lugar; no cabe con el almuerzo y el viaje en ningún turno.',
   'said.site-closed': 'No se puede entrar en {site} mientras trabaja un técnico con la especialidad y hay piezas.',
   'said.site-open-too-short':
     'La visita dura {visitMinutes} en el lugar, pero en {site} se puede estar {openMinutes} como mucho.',
@@ -1275,6 +1275,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'fault.windows-days':
     '«{part}» nombra días que no se pueden leer; escríbalo como Mon-Fri 07:00-15:30; Sat 08:00-12:00',
   'fault.windows-sunday': '«{part}» pasa del domingo: escriba dos tramos, como Sat-Sun 08:00-12:00; Mon 08:00-12:00',
+  'fault.windows-stretches':
+    '{part} tiene más de dos tramos de trabajo: escriba uno o dos, con un descanso entre ellos',
   'fault.windows-twice': '«{part}» nombra un día dos veces: nombre cada uno una vez',
   'fault.windows-day': '«{part}» nombra un día que no se puede leer: use Mon, Tue, Wed, Thu, Fri, Sat, Sun',
   'fault.row-cells':

@@ -1,6 +1,6 @@
 import type { PlanningPromise } from '../snapshot.js';
 import type { PlannedVisit, WeekPlan } from '../week-plan.js';
-import { localToMinutes } from './local-time.js';
+import { earliestBack } from './earliest-back.js';
 import type { Report } from './plan-fault.js';
 import type { SnapshotLookup } from './snapshot-lookup.js';
 
@@ -37,18 +37,10 @@ function isKept(lookup: SnapshotLookup, promise: PlanningPromise, visit: Planned
 }
 
 /** Whether the technician works then and could make the visit if it were the only one of the day. */
-function canBeKept(lookup: SnapshotLookup, promise: PlanningPromise): boolean {
-  const technician = lookup.technicians.get(promise.technicianId);
-  const shift = technician?.shifts.find((candidate) => candidate.date === promise.date);
-  if (!technician || !shift) return false;
+function canBeKept(lookup: SnapshotLookup, { visitId, siteId, ...promise }: PlanningPromise): boolean {
+  if (!lookup.technicians.has(promise.technicianId)) return false;
   const items = promise.itemIds.flatMap((itemId) => lookup.items.get(itemId) ?? []);
-  const minutes = lookup.visitMinutes(promise.siteId, items);
-  const slot = lookup.slot(promise);
-  const there = `site ${promise.siteId}`;
-  const base = `base ${technician.id}`;
-  const from = shift.underWay?.siteId ? `site ${shift.underWay.siteId}` : base;
-  const begin = localToMinutes(technician.zone, promise.date, shift.start);
-  const end = localToMinutes(technician.zone, promise.date, shift.end) + technician.maxOvertimeMinutes;
-  const start = Math.max(slot.from, begin + lookup.drive(from, there).minutes);
-  return start <= slot.to && start + minutes + lookup.drive(there, base).minutes <= end;
+  const minutes = lookup.visitMinutes(siteId, items);
+  const stop = { siteId, itemIds: items.map(({ id }) => id), minutes, promisedVisitId: visitId };
+  return earliestBack(lookup, promise, [stop]) !== null;
 }

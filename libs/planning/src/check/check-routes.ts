@@ -80,20 +80,17 @@ function checkLunch(
   report: Report,
 ): void {
   const name = `route of ${route.technicianId} on ${route.date}`;
-  const { lunch: ordinary, zone, shifts } = lookup.technicians.get(route.technicianId)!;
-  const isTaken = shifts.some((shift) => shift.date === route.date && shift.underWay?.lunchTaken === true);
-  const rule = isTaken ? null : ordinary;
+  const rule = lookup.lunch(route.technicianId, route.date);
   if (rule === null) {
     if (lunch) report('lunch', `${name}: has a lunch that nobody asked for`);
     return;
   }
-  const latest = localToMinutes(zone, route.date, rule.latest);
   if (!lunch) {
-    if (instantToMinutes(route.returnAt) > latest) report('lunch', `${name}: has no lunch`);
+    if (instantToMinutes(route.returnAt) > rule.to) report('lunch', `${name}: has no lunch`);
     return;
   }
   if (lunch.to - lunch.from !== rule.minutes) report('lunch', `${name}: lunch is not ${rule.minutes} min`);
-  if (lunch.from < localToMinutes(zone, route.date, rule.earliest) || lunch.from > latest) {
+  if (lunch.from < rule.from || lunch.from > rule.to) {
     report('lunch', `${name}: lunch starts outside its hours`);
   }
   if (lunch.from < instantToMinutes(route.leaveAt) || lunch.to > instantToMinutes(route.returnAt)) {

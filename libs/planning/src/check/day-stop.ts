@@ -10,6 +10,9 @@ export interface DayStop {
   promisedVisitId: string | null;
 }
 
+/** Whose day it is. */
+export type RouteDay = Pick<DayRoute, 'technicianId' | 'date'>;
+
 /** The promise that a stop keeps, if any. */
 export function promiseOf(lookup: SnapshotLookup, { promisedVisitId }: DayStop): PlanningPromise | undefined {
   return promisedVisitId === null ? undefined : lookup.promises.get(promisedVisitId);
@@ -26,7 +29,7 @@ export function stopsOf(lookup: SnapshotLookup, visits: ReadonlyMap<string, Plan
 }
 
 /** Places of a technician's day: where it begins, each stop, the base; named as `SnapshotLookup.drive` wants them. */
-export function placesOf(lookup: SnapshotLookup, route: DayRoute, stops: readonly DayStop[]): string[] {
+export function placesOf(lookup: SnapshotLookup, route: RouteDay, stops: readonly DayStop[]): string[] {
   const { id, shifts } = lookup.technicians.get(route.technicianId)!;
   const begins = shifts.find(({ date }) => date === route.date)?.underWay?.siteId ?? null;
   const base = `base ${id}`;

@@ -1,5 +1,4 @@
-import type { DayRoute } from '../week-plan.js';
-import { type DayStop, placesOf, promiseOf } from './day-stop.js';
+import { type DayStop, placesOf, promiseOf, type RouteDay } from './day-stop.js';
 import { localToMinutes } from './local-time.js';
 import type { SnapshotLookup } from './snapshot-lookup.js';
 
@@ -9,13 +8,12 @@ import type { SnapshotLookup } from './snapshot-lookup.js';
  *
  * @returns null when they cannot all be made within shift and overtime, or there is no shift
  */
-export function earliestBack(lookup: SnapshotLookup, route: DayRoute, stops: readonly DayStop[]): number | null {
+export function earliestBack(lookup: SnapshotLookup, route: RouteDay, stops: readonly DayStop[]): number | null {
   const technician = lookup.technicians.get(route.technicianId)!;
   const shift = technician.shifts.find(({ date }) => date === route.date);
   if (!shift) return null;
   const local = (clock: string) => localToMinutes(technician.zone, route.date, clock);
-  const rule = shift.underWay?.lunchTaken === true ? null : technician.lunch;
-  const lunch = rule && { minutes: rule.minutes, from: local(rule.earliest), to: local(rule.latest) };
+  const lunch = lookup.lunch(route.technicianId, route.date);
   const path = placesOf(lookup, route, stops);
 
   const drivenWithLunchOn = (lunchLeg: number): number => {

@@ -147,6 +147,23 @@ export class SnapshotLookup {
     return this.items.get(itemId)!.timingCostCents[day]!;
   }
 
+  /**
+   * When lunch begins on a day, in minutes since 1970, and how long it lasts; of a day in two stretches, the rest between
+   * them. Null = none is due, since it has been taken or the shift begins after its hours.
+   */
+  lunch(technicianId: string, date: string): { minutes: number; from: number; to: number } | null {
+    const { lunch, zone, shifts } = this.technicians.get(technicianId)!;
+    const shift = shifts.find((row) => row.date === date);
+    const local = (clock: string) => localToMinutes(zone, date, clock);
+    if (shift?.rest) {
+      const from = local(shift.rest.from);
+      return { minutes: Math.max(local(shift.rest.to) - from, lunch === null ? 0 : lunch.minutes), from, to: from };
+    }
+    if (lunch === null || shift?.underWay?.lunchTaken === true) return null;
+    const hours = { from: local(lunch.earliest), to: local(lunch.latest) };
+    return shift !== undefined && local(shift.start) > hours.to ? null : { minutes: lunch.minutes, ...hours };
+  }
+
   /** Slot of a promise for the start of work, in minutes since 1970. */
   slot(promise: PlanningPromise): { from: number; to: number } {
     const { zone } = this.sites.get(promise.siteId)!;

@@ -24,6 +24,8 @@ export interface GeneratorSettings {
   promises?: boolean;
   mustDos?: boolean;
   lunch?: boolean;
+  /** Some days in two stretches, some that begin after lunch. */
+  oddShifts?: boolean;
   /** Kilometres from the middle to the farthest site. */
   reachKm?: number;
 }
@@ -63,6 +65,19 @@ export function generateSnapshot(settings: GeneratorSettings): PlanningSnapshot 
     longitude: -93.6 + ((random.below(2001) - 1000) / 1000) * spread * 1.3,
   });
 
+  const oddShift = (shift: PlanningTechnician['shifts'][number]): PlanningTechnician['shifts'][number] =>
+    pick([
+      shift,
+      {
+        ...shift,
+        end: '18:00',
+        rest: pick([
+          { from: '11:00', to: '14:00' },
+          { from: '12:00', to: '12:15' },
+        ]),
+      },
+      { ...shift, start: '13:30', end: '18:00' },
+    ]);
   const technicians = Array.from({ length: settings.technicians }, (_, k): PlanningTechnician => {
     const start = pick(['06:30', '07:00', '07:30']);
     return {
@@ -78,7 +93,8 @@ export function generateSnapshot(settings: GeneratorSettings): PlanningSnapshot 
       shifts: dates
         .filter((date) => !isWeekend(date) || (settings.days <= 3 && random.chance(0.7)))
         .filter(() => random.chance(0.93))
-        .map((date) => ({ date, start, end: random.chance(0.15) ? '12:00' : '16:00' })),
+        .map((date) => ({ date, start, end: random.chance(0.15) ? '12:00' : '16:00' }))
+        .map((shift) => (settings.oddShifts ? oddShift(shift) : shift)),
     };
   });
 

@@ -207,11 +207,11 @@ export function oneOf<T extends string>(choices: readonly T[], fallback?: T): Co
   };
 }
 
-export function weeklyWindows(): Column<WeeklyWindow[]> {
+export function weeklyWindows(mostPerDay?: number): Column<WeeklyWindow[]> {
   return {
     read: (cell) => {
       try {
-        return parseWeeklyWindows(cell);
+        return parseWeeklyWindows(cell, mostPerDay);
       } catch (error) {
         if (error instanceof InvalidWindows)
           throw new CellFault(

@@ -1,3 +1,4 @@
+import { MOST_STRETCHES } from '../weekly-windows.js';
 import * as column from './columns.js';
 
 /** The files of a register folder and how each of their columns is read. */
@@ -39,7 +40,7 @@ export const TABLES = {
     name: column.text({ required: true, max: 200 }),
     base_latitude: column.number({ min: -90, max: 90, unit: 'degrees' }),
     base_longitude: column.number({ min: -180, max: 180, unit: 'degrees' }),
-    shifts: column.weeklyWindows(),
+    shifts: column.weeklyWindows(MOST_STRETCHES),
     skills: column.list(),
     wage_per_hour: column.cents(1000),
     overtime_per_hour: column.cents(1000),

@@ -20,6 +20,19 @@ const working = (startMinute: number, endMinute: number, timeZone = 'America/Chi
   technicians: [aTechnician({ timeZone, shifts: [{ weekday: 2, startMinute, endMinute }], maxOvertimeMinutes: 60 })],
 });
 
+/** Around a rest on Tuesday: overtime comes after the second stretch alone. */
+const resting = (restStart: number, restEnd: number) => ({
+  technicians: [
+    aTechnician({
+      shifts: [
+        { weekday: 2, startMinute: restEnd, endMinute: 960 },
+        { weekday: 2, startMinute: 420, endMinute: restStart },
+      ],
+      maxOvertimeMinutes: 60,
+    }),
+  ],
+});
+
 describe('a visit where it stands', () => {
   it('can be made', () => {
     expect(why()).toBeNull();
@@ -45,6 +58,10 @@ describe('a visit where it stands', () => {
     ['its technician can stay so long', working(420, 510), null],
     ['its technician begins earlier on another clock', working(540, 960, EAST), null],
     ['its technician begins later on another clock', working(541, 960, EAST), 'technician-off'],
+    ['its technician rests once it has ended', resting(570, 780), null],
+    ['its technician rests before it ends', resting(569, 780), 'technician-off'],
+    ['its technician has rested when it begins', resting(450, 480), null],
+    ['its technician still rests when it begins', resting(450, 481), 'technician-off'],
     ['its site is closed', { sites: [aSite({ blackouts: [closed] })] }, 'site-closed'],
     [
       'its site opens later by now',

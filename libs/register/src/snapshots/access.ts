@@ -1,4 +1,4 @@
-import { clockOf, weekdayOf } from '../local-date.js';
+import { clockOf, minuteOf, weekdayOf } from '../local-date.js';
 import type { DateRange, Register, Site, Technician, WeeklyWindow } from '../register.js';
 
 /** Who works when, and where somebody may be sent when. */
@@ -13,6 +13,37 @@ export function onDates(dates: readonly string[], weekly: readonly WeeklyWindow[
         .filter((window) => window.weekday === weekdayOf(date))
         .map((window) => ({ date, from: clockOf(window.startMinute), to: clockOf(window.endMinute) })),
     );
+}
+
+/** A day's work: of a day in two stretches one shift with a rest between them. */
+export interface DayShift {
+  readonly date: string;
+  readonly start: string;
+  readonly end: string;
+  readonly rest?: { readonly from: string; readonly to: string };
+}
+
+/** Shifts on the given days, each day once. Of more than two stretches the longest break is the rest. */
+export function shiftsOn(
+  dates: readonly string[],
+  weekly: readonly WeeklyWindow[],
+  absences: readonly DateRange[],
+): DayShift[] {
+  return dates.flatMap((date) => {
+    const stretches = onDates([date], weekly, absences).sort((a, b) => (a.from < b.from ? -1 : 1));
+    const first = stretches[0];
+    if (!first) return [];
+    const [rest] = stretches
+      .slice(1)
+      .map(({ from: to }, k) => ({ from: stretches[k]!.to, to }))
+      .filter(({ from, to }) => from < to)
+      .sort((a, b) => minutesIn(b) - minutesIn(a));
+    return [{ date, start: first.from, end: stretches.at(-1)!.to, ...(rest && { rest }) }];
+  });
+}
+
+function minutesIn({ from, to }: NonNullable<DayShift['rest']>): number {
+  return minuteOf(to) - minuteOf(from);
 }
 
 /** Access on the given days; on the day of an event until it begins. */
@@ -58,10 +89,10 @@ function worksAt(
   date: string,
   { from, to }: ReturnType<PlacedVisit['clock']>,
 ): boolean {
-  return shifts.some(
-    ({ weekday, startMinute, endMinute }) =>
-      weekday === weekdayOf(date) && clockOf(startMinute) <= from && to <= clockOf(endMinute + maxOvertimeMinutes),
-  );
+  return shiftsOn([date], shifts, []).some(({ start, end, rest }) => {
+    if (from < start || to > clockOf(minuteOf(end) + maxOvertimeMinutes)) return false;
+    return rest === undefined || to <= rest.from || from >= rest.to;
+  });
 }
 
 function isOpenAt(

@@ -87,6 +87,15 @@ describe('planningSnapshot', () => {
     expect(technicians[0]!.lunch).toEqual({ minutes: 30, earliest: '11:00', latest: '13:30' });
   });
 
+  it('makes one shift with a rest of two stretches, and none of a rest where they meet', () => {
+    const on = (weekday: number, startMinute: number, endMinute: number) => ({ weekday, startMinute, endMinute });
+    const shifts = [on(1, 780, 960), on(1, 420, 600), on(2, 420, 720), on(2, 720, 960)];
+    expect(snapshotOf({ technicians: [aTechnician({ shifts })] }).technicians[0]!.shifts).toEqual([
+      { date: '2014-06-16', start: '07:00', end: '16:00', rest: { from: '10:00', to: '13:00' } },
+      { date: '2014-06-17', start: '07:00', end: '16:00' },
+    ]);
+  });
+
   it.each<[string, Partial<Part>, number, string | null]>([
     ['on the shelf', { onHand: 3 }, 3, null],
     ['not on the shelf: ordered today', { onHand: 2 }, 3, '2014-06-22'],

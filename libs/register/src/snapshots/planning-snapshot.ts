@@ -10,7 +10,7 @@ import type {
 import type { DueForecast } from '@deckround/upkeep';
 import { addDays, clockOf, dayNumber } from '../local-date.js';
 import type { Machine, OpenRoadCall, OpenStopgap, Part, Register, SiteEvent } from '../register.js';
-import { accessOf, onDates } from './access.js';
+import { accessOf, onDates, shiftsOn } from './access.js';
 import {
   classOf,
   fallsDueAgain,
@@ -152,10 +152,9 @@ export function technicianRows(register: Register, dates: readonly string[]): Pl
       earliest: clockOf(technician.lunch.earliestMinute),
       latest: clockOf(technician.lunch.latestMinute),
     },
-    shifts: onDates(dates, technician.shifts, technician.absences).map(({ date, from, to }) => ({
-      date,
-      start: from,
-      end: to,
+    shifts: shiftsOn(dates, technician.shifts, technician.absences).map(({ rest, ...shift }) => ({
+      ...shift,
+      ...(rest && { rest: { ...rest } }),
     })),
   }));
 }

@@ -1,4 +1,4 @@
-import type { PlanningItem, PlanningSnapshot } from '@deckround/planning';
+import type { PlanningItem, PlanningSnapshot, PlanningTechnician } from '@deckround/planning';
 import { addDays } from '../local-date.js';
 import type { Register } from '../register.js';
 import { plannedElsewhere } from './planned-elsewhere.js';
@@ -13,6 +13,8 @@ export interface StartedDay {
   readonly freeAt: string;
   readonly lunchTaken: boolean;
 }
+
+type Shift = PlanningTechnician['shifts'][number];
 
 export interface PresentState {
   /** Local date and time in a zone, `2026-06-08T09:40`. */
@@ -66,10 +68,7 @@ export function standingSnapshot(register: Register, planned: PlanningSnapshot, 
         : technician.shifts.flatMap((shift) => {
             const [today, clock] = state.wallClock(technician.zone).split('T') as [string, string];
             if (shift.date !== today) return shift.date > today ? [shift] : [];
-            const day = started.get(technician.id);
-            const start = latest(shift.start, clock, day?.freeAt ?? '');
-            const underWay = day && { siteId: day.siteId, lunchTaken: day.lunchTaken };
-            return start < shift.end ? [{ ...shift, start, ...(underWay && { underWay }) }] : [];
+            return restOfShift(shift, clock, started.get(technician.id));
           }),
     })),
     sites: sites.map((site) => ({
@@ -90,6 +89,17 @@ export function standingSnapshot(register: Register, planned: PlanningSnapshot, 
     barred: register.bars.map((bar) => ({ ...bar })),
     previous: [],
   };
+}
+
+/** What is left of a shift; one that has come to its rest goes on after it, with no lunch to come. */
+function restOfShift(shift: Shift, clock: string, day: StartedDay | undefined): Shift[] {
+  const { rest, ...worked } = shift;
+  const free = latest(shift.start, clock, day?.freeAt ?? '');
+  const isRested = rest !== undefined && free >= rest.from;
+  const start = isRested ? latest(free, rest.to) : free;
+  if (start >= shift.end) return [];
+  const underWay = { siteId: day?.siteId ?? null, lunchTaken: isRested || day?.lunchTaken === true };
+  return [{ ...(isRested ? worked : shift), start, ...((day || isRested) && { underWay }) }];
 }
 
 function latest(...clocks: string[]): string {

@@ -283,6 +283,7 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
   ['name a technician, a date, or both', 'nombre un técnico, un día o ambos'],
   ['the day ends at 24:00', 'el día acaba a las 24:00'],
   ['it overlaps another of the same weekday', 'se cruza con otro del mismo día'],
+  ['at most {n} of the same weekday', 'como mucho {n} del mismo día'],
   ['between {from} and {to}', 'entre {from} y {to}'],
   ['not an item of this visit', 'no es un trabajo de esta visita'],
   ['not an item that was done', 'no es un trabajo hecho'],
