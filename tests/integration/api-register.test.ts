@@ -190,6 +190,40 @@ describe('the register', () => {
     expect((await manager.get(`/v1/sites/${body.id}`)).body.version).toBe(body.version);
   });
 
+  it('points to what does not fit together, where each value by itself would do', async () => {
+    const first = async (path: string) => (await manager.get(`${path}?limit=1`)).body.items[0];
+    const [technicianRow, customer, part, slot, machine] = await Promise.all(
+      ['technicians', 'customers', 'parts', 'component-slots', 'machines'].map((path) => first(`/v1/${path}`)),
+    );
+    const items = (await manager.get('/v1/service-items?limit=500')).body.items as Record<string, unknown>[];
+    const item = items.find((each) => each.intervalHours !== null && each.seasonEvent === null)!;
+    const change = (path: string, row: { id?: unknown; version?: unknown }, body: object) =>
+      manager.patch(`/v1/${path}/${row.id}`, body, `"${row.version}"`);
+    const thrice = ['06:00', '12:00', '18:00'].map((from) => ({ weekday: 1, from, to: `${from.slice(0, 2)}:59` }));
+    const never = { intervalHours: null, intervalDays: null, firstHours: null };
+    const backwards = { startsOn: '2026-06-10', endsOn: '2026-06-09' };
+    const life = { slotId: slot.id, fittedOn: '2026-06-10', removedOn: '2026-06-09', removalReason: 'failed' };
+    const order = { partId: part.id, quantity: '1', orderedOn: '2026-06-10', expectedOn: '2026-06-09' };
+    const refused = [
+      [await change('technicians', technicianRow, { lunchEarliest: '13:31' }), '/lunchLatest'],
+      [await change('technicians', technicianRow, { lunchLatest: '24:01' }), '/lunchLatest'],
+      [await change('technicians', technicianRow, { shifts: thrice }), '/shifts/2'],
+      [await change('service-items', item, never), '/intervalHours'],
+      [await change('service-items', item, { intervalHours: '0.00' }), '/intervalHours'],
+      [
+        await manager.post('/v1/machine-overrides', { machineId: machine.id, itemId: item.id, intervalHours: '0' }),
+        '/intervalHours',
+      ],
+      [await manager.post('/v1/agreements', { customerId: customer.id, name: 'Summer', ...backwards }), '/endsOn'],
+      [await manager.post('/v1/component-lives', life), '/removedOn'],
+      [await manager.post('/v1/part-orders', order), '/expectedOn'],
+      [await manager.post('/v1/part-orders', { ...order, expectedOn: '2026-06-10', quantity: '0' }), '/quantity'],
+    ] as const;
+    expect(refused.map(([{ status, body }]) => [status, body.errors?.[0]?.pointer])).toEqual(
+      refused.map(([, pointer]) => [422, pointer]),
+    );
+  });
+
   it('answers broken JSON and foreign methods as problems, not as crashes', async () => {
     const broken = await manager.send('POST', '/v1/customers', '{"code":', { 'idempotency-key': 'x' });
     expect(broken.status).toBe(400);

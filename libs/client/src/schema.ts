@@ -3325,9 +3325,9 @@ export interface components {
         };
         ServiceItemChanges: {
             title?: string;
-            intervalHours?: string | null;
+            intervalHours?: (string & (unknown & unknown)) | null;
             intervalDays?: number | null;
-            firstHours?: string | null;
+            firstHours?: (string & (unknown & unknown)) | null;
             severeFactor?: number;
             toleranceHours?: string;
             /** Format: int32 */
@@ -3490,7 +3490,7 @@ export interface components {
             /** @default false */
             disabled?: boolean;
             /** @default null */
-            intervalHours?: string | null;
+            intervalHours?: (string & (unknown & unknown)) | null;
             /** @default null */
             intervalDays?: number | null;
             /** @default null */
@@ -4061,7 +4061,7 @@ export interface components {
              * @description Identifier of a row
              */
             partId: string;
-            quantity: string;
+            quantity: string & (unknown & unknown);
             /**
              * Format: date
              * @description Local date, YYYY-MM-DD
@@ -5032,7 +5032,7 @@ export interface components {
                 /** @default null */
                 partId?: string | null;
                 name: string;
-                quantity: string;
+                quantity: string & (unknown & unknown);
             } | {
                 /** @enum {string} */
                 kind: "work-time";

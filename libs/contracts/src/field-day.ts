@@ -1,6 +1,18 @@
 import { z } from 'zod';
 import { DayRoute, PaperQuery, Visit, VisitItem } from './planning.js';
-import { Code, Hours, Id, Instant, InstantIn, LocalDate, PageQuery, Quantity, text, Version } from './primitives.js';
+import {
+  Code,
+  Hours,
+  Id,
+  Instant,
+  InstantIn,
+  LocalDate,
+  PageQuery,
+  Quantity,
+  SomeQuantity,
+  text,
+  Version,
+} from './primitives.js';
 import { Torque } from './register.js';
 
 const FieldItem = VisitItem.omit({ waitingCents: true, reason: true }).extend({
@@ -81,7 +93,7 @@ export const FieldFact = z.discriminatedUnion('kind', [
     kind: kind('part-used'),
     partId: Id.nullable().default(null),
     name: text(500, 1),
-    quantity: Quantity.refine((value) => Number(value) > 0, 'more than none'),
+    quantity: SomeQuantity,
   }),
   z
     .strictObject({ kind: kind('work-time'), startedAt: InstantIn, endedAt: InstantIn })

@@ -19,10 +19,12 @@ export const LocalDate = z.iso.date().meta({ description: 'Local date, YYYY-MM-D
 /** RFC 3339 in; UTC with Z out. */
 export const InstantIn = z.iso.datetime({ offset: true });
 export const Instant = z.iso.datetime();
-export const ClockTime = z.string().regex(/^([01]\d|2[0-4]):[0-5]\d$/, 'write it like 07:30');
+export const ClockTime = z.string().regex(/^(([01]\d|2[0-3]):[0-5]\d|24:00)$/, 'write it like 07:30');
 /** Hours of a meter as a decimal string, so that no client rounds them. */
 export const Hours = z.string().regex(/^\d{1,6}(\.\d{1,2})?$/, 'hours as a decimal string, like "412.6"');
+export const SomeHours = Hours.regex(/[1-9]/, 'more than zero hours');
 export const Quantity = z.string().regex(/^\d{1,9}(\.\d{1,3})?$/, 'a quantity as a decimal string, like "2"');
+export const SomeQuantity = Quantity.regex(/[1-9]/, 'more than none');
 export const Cents = z
   .int()
   .min(-2_000_000_000)

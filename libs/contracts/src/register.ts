@@ -11,6 +11,8 @@ import {
   Minutes,
   Quantity,
   Skill,
+  SomeHours,
+  SomeQuantity,
   TimeZone,
   text,
   Version,
@@ -106,9 +108,7 @@ export const Blackout = z
 
 const Severity = z.enum(['light', 'normal', 'severe']);
 const Condition = z.enum(['working', 'down', 'at-shop']);
-const Rollover = Hours.regex(/[1-9]/, 'more than zero hours').describe(
-  'Hours at which the meter starts again from zero; null: not told',
-);
+const Rollover = SomeHours.describe('Hours at which the meter starts again from zero; null: not told');
 export const MachineCreate = z
   .strictObject({
     code: Code,
@@ -219,7 +219,8 @@ export const Part = z
   .meta({ id: 'Part' });
 
 export const PartOrderCreate = z
-  .strictObject({ partId: Id, quantity: Quantity, orderedOn: LocalDate, expectedOn: LocalDate })
+  .strictObject({ partId: Id, quantity: SomeQuantity, orderedOn: LocalDate, expectedOn: LocalDate })
+  .refine((body) => body.orderedOn <= body.expectedOn, { path: ['expectedOn'], message: 'the first day comes first' })
   .meta({ id: 'PartOrderCreate' });
 export const PartOrderChanges = z
   .strictObject({ expectedOn: LocalDate.optional(), receivedOn: LocalDate.optional() })
@@ -267,9 +268,9 @@ export const Torque = z
 export const ServiceItemChanges = z
   .strictObject({
     title: text(200, 1).optional(),
-    intervalHours: Hours.nullable().optional(),
+    intervalHours: SomeHours.nullable().optional(),
     intervalDays: z.int().min(1).max(3650).nullable().optional(),
-    firstHours: Hours.nullable().optional(),
+    firstHours: SomeHours.nullable().optional(),
     severeFactor: z.number().gt(0).max(1).optional(),
     toleranceHours: Hours.optional(),
     toleranceDays: z.int().min(0).max(365).optional(),
@@ -336,6 +337,10 @@ export const AgreementCreate = z
       .max(200)
       .default([]),
   })
+  .refine((body) => body.endsOn === null || body.startsOn <= body.endsOn, {
+    path: ['endsOn'],
+    message: 'the first day comes first',
+  })
   .meta({ id: 'AgreementCreate' });
 export const Agreement = z
   .object({
@@ -357,7 +362,7 @@ export const MachineOverrideCreate = z
     machineId: Id,
     itemId: Id,
     disabled: z.boolean().default(false),
-    intervalHours: Hours.nullable().default(null),
+    intervalHours: SomeHours.nullable().default(null),
     intervalDays: z.int().min(1).max(3650).nullable().default(null),
     minutes: Minutes.nullable().default(null),
     note: text(500).default(''),
@@ -403,6 +408,10 @@ export const ComponentLifeCreate = z
   .refine((body) => (body.removedOn === null) === (body.removalReason === null), {
     path: ['removalReason'],
     message: 'a removal has a day and a reason',
+  })
+  .refine((body) => body.fittedOn === null || body.removedOn === null || body.fittedOn <= body.removedOn, {
+    path: ['removedOn'],
+    message: 'the first day comes first',
   })
   .meta({ id: 'ComponentLifeCreate' });
 export const ComponentLife = z

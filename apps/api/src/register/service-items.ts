@@ -1,5 +1,6 @@
 import { type CatalogueTorque, MANUAL_FIRST } from '@deckround/catalogue';
 import { Code, PageQuery, ServiceItem, ServiceItemChanges } from '@deckround/contracts';
+import { DomainError } from '@deckround/platform';
 import type { Prisma } from '@deckround/store';
 import type { z } from 'zod';
 import { type Resource, resourceController } from './resource.js';
@@ -40,6 +41,11 @@ const serviceItems: Resource<Row> = {
     manualFirst: MANUAL_FIRST,
   }),
   update: async (tx, _actor, row, body: z.infer<typeof ServiceItemChanges>) => {
+    const { intervalHours, intervalDays, firstHours, seasonEvent } = { ...row, ...body };
+    if (intervalHours === null && intervalDays === null && firstHours === null && seasonEvent === null)
+      throw new DomainError('invalid-input', 'The work would never fall due.', [
+        { pointer: '/intervalHours', detail: 'keep an interval in hours or days, or switch the item off' },
+      ]);
     await tx.serviceItem.update({ where: { id: row.id }, data: { ...body, version: { increment: 1 } } });
   },
 };

@@ -7,6 +7,7 @@ import {
   TechnicianChanges,
   TechnicianCreate,
 } from '@deckround/contracts';
+import { DomainError } from '@deckround/platform';
 import { clockOf, MOST_STRETCHES, minuteOf } from '@deckround/register';
 import { dateColumn, dateText } from '@deckround/register-store';
 import type { Prisma, Tx } from '@deckround/store';
@@ -40,14 +41,9 @@ const technicians: Resource<Row> = {
   insert: async (tx, actor, body: z.infer<typeof TechnicianCreate>) => {
     const { shifts, skills, lunchEarliest, lunchLatest, ...fields } = body;
     requireTimeZone(fields.timeZone);
-    const { id } = await tx.technician.create({
-      data: {
-        shopId: actor.shopId,
-        ...fields,
-        lunchEarliestMinute: minuteOf(lunchEarliest),
-        lunchLatestMinute: minuteOf(lunchLatest),
-      },
-    });
+    const lunch = { lunchEarliestMinute: minuteOf(lunchEarliest), lunchLatestMinute: minuteOf(lunchLatest) };
+    checkLunch(lunch);
+    const { id } = await tx.technician.create({ data: { shopId: actor.shopId, ...fields, ...lunch } });
     await writeShifts(tx, actor.shopId, id, shifts);
     await writeSkills(tx, actor.shopId, id, skills);
     return id;
@@ -59,11 +55,23 @@ const technicians: Resource<Row> = {
       lunchEarliestMinute: lunchEarliest === undefined ? undefined : minuteOf(lunchEarliest),
       lunchLatestMinute: lunchLatest === undefined ? undefined : minuteOf(lunchLatest),
     });
+    checkLunch({ ...row, ...lunch });
     await tx.technician.update({ where: { id: row.id }, data: { ...fields, ...lunch, version: { increment: 1 } } });
     if (shifts !== undefined) await writeShifts(tx, actor.shopId, row.id, shifts);
     if (skills !== undefined) await writeSkills(tx, actor.shopId, row.id, skills);
   },
 };
+
+/** @throws DomainError invalid-input when lunch would have to begin before it may */
+function checkLunch({
+  lunchEarliestMinute,
+  lunchLatestMinute,
+}: Pick<Row, 'lunchEarliestMinute' | 'lunchLatestMinute'>): void {
+  if (lunchEarliestMinute <= lunchLatestMinute) return;
+  throw new DomainError('invalid-input', 'The hours of lunch cannot be used.', [
+    { pointer: '/lunchLatest', detail: 'it comes before lunch may begin' },
+  ]);
+}
 
 async function writeShifts(tx: Tx, shopId: string, technicianId: string, shifts: readonly WireWindow[]): Promise<void> {
   const windows = checkWindows(shifts, '/shifts', MOST_STRETCHES);

@@ -1020,7 +1020,8 @@ export const en = {
     'Its parts are there from {fromDate}, but the last day of a technician with the skill is {lastDate}.',
   'said.deadline': 'It has to be done by {byDate}, and nobody can do it until then.',
   'said.nobody-may-be-sent': 'Nobody who could do it may be sent to {site} in these days.',
-  'said.too-long-for-shifts': 'The visit takes {visitMinutes} on site; no shift has room for it with lunch and the drive.',
+  'said.too-long-for-shifts':
+    'The visit takes {visitMinutes} on site; no shift has room for it with lunch and the drive.',
   'said.site-closed': '{site} cannot be entered while a technician with the skill works and the parts are there.',
   'said.site-open-too-short':
     'The visit takes {visitMinutes} on site, but {site} can be entered for at most {openMinutes}.',

@@ -1025,7 +1025,8 @@ export const es: Readonly<Record<WordKey, string>> = {
     'Sus piezas están desde el {fromDate}, pero el último día de un técnico con la especialidad es el {lastDate}.',
   'said.deadline': 'Hay que hacerlo a más tardar el {byDate}, y hasta entonces nadie puede.',
   'said.nobody-may-be-sent': 'A nadie que pudiera hacerlo se le puede enviar a {site} en estos días.',
-  'said.too-long-for-shifts': 'La visita dura {visitMinutes} en el lugar; no cabe con el almuerzo y el viaje en ningún turno.',
+  'said.too-long-for-shifts':
+    'La visita dura {visitMinutes} en el lugar; no cabe con el almuerzo y el viaje en ningún turno.',
   'said.site-closed': 'No se puede entrar en {site} mientras trabaja un técnico con la especialidad y hay piezas.',
   'said.site-open-too-short':
     'La visita dura {visitMinutes} en el lugar, pero en {site} se puede estar {openMinutes} como mucho.',

@@ -183,6 +183,8 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
   ['The machine class is not known.', 'Esa clase de máquina no se conoce.'],
   ['The time zone is not known.', 'Esa zona horaria no se conoce.'],
   ['The hours cannot be used.', 'Ese horario no se puede usar.'],
+  ['The hours of lunch cannot be used.', 'Ese horario de almuerzo no se puede usar.'],
+  ['The work would never fall due.', 'El trabajo no vencería nunca.'],
   [
     '"{bearing}" is not in our table of bearings: use one of {choices}, with any suffix.',
     '«{bearing}» no está en nuestra tabla de rodamientos: use uno de {choices}, con cualquier sufijo.',
@@ -276,6 +278,11 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
   ['a quantity as a decimal string, like "2"', 'una cantidad, como 2'],
   ['a lower-case word', 'una palabra en minúsculas'],
   ['the first day comes first', 'el primer día va primero'],
+  ['it comes before lunch may begin', 'va antes de que pueda empezar el almuerzo'],
+  [
+    'keep an interval in hours or days, or switch the item off',
+    'deje un intervalo en horas o en días, o desactive el trabajo',
+  ],
   ['a removal has a day and a reason', 'quitar una pieza lleva día y motivo'],
   ['the low is above the high', 'la mínima está por encima de la máxima'],
   ['an ISO 4217 code, like USD', 'tres letras de moneda, como USD'],
