@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import type { ApiClient } from '../support/api-client.js';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
 import { runningApi } from '../support/running-api.js';
-import { createSmallShop, type SmallShop } from '../support/small-shop.js';
+import { createSmallShop, type SmallShop, WEEK } from '../support/small-shop.js';
 
 let database: TestDatabase;
 let api: Awaited<ReturnType<typeof runningApi>>;
@@ -216,6 +216,7 @@ describe('the register', () => {
       ],
       [await manager.post('/v1/agreements', { customerId: customer.id, name: 'Summer', ...backwards }), '/endsOn'],
       [await manager.post('/v1/component-lives', life), '/removedOn'],
+      [await manager.post('/v1/absences', { technicianId: slot.id, from: WEEK, to: WEEK }), '/technicianId'],
       [await manager.post('/v1/part-orders', order), '/expectedOn'],
       [await manager.post('/v1/part-orders', { ...order, expectedOn: '2026-06-10', quantity: '0' }), '/quantity'],
     ] as const;

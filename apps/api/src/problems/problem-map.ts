@@ -1,4 +1,8 @@
+import type { Problem } from '@deckround/contracts';
 import type { DomainErrorCode } from '@deckround/platform';
+
+/** What a problem says, but for the request that it answers. */
+export type Found = Pick<Problem, 'type' | 'title' | 'status' | 'detail'> & { errors?: Problem['errors'] };
 
 /** The only translation of domain errors into HTTP; a new code does not compile until it has its line here. */
 export const PROBLEMS: Readonly<Record<DomainErrorCode, { status: number; title: string }>> = {

@@ -4,9 +4,8 @@ import { DomainError, type Logger } from '@deckround/platform';
 import { Prisma } from '@deckround/store';
 import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { PROBLEMS, problemType } from './problem-map.js';
-
-type Found = Pick<Problem, 'type' | 'title' | 'status' | 'detail'> & { errors?: Problem['errors'] };
+import { describeDatabase } from './describe-database.js';
+import { type Found, PROBLEMS, problemType } from './problem-map.js';
 
 /** Turns every exception into an RFC 9457 document, in this one place. */
 @Catch()
@@ -20,7 +19,7 @@ export class ProblemFilter implements ExceptionFilter {
 
   /** Also for what fails before any route is found, like an address that cannot be read. */
   answer(exception: unknown, request: FastifyRequest, reply: FastifyReply): void {
-    const found = describe(exception);
+    const found = describe(exception, request.body);
     const correlationId = randomUUID();
     if (found.status >= 500)
       this.logger.error(
@@ -49,13 +48,13 @@ function retryAfterOf(exception: unknown): number {
   return (exception instanceof DomainError ? exception.retryAfterSeconds : null) ?? DEFAULT_RETRY_SECONDS;
 }
 
-function describe(exception: unknown): Found {
+function describe(exception: unknown, body: unknown): Found {
   if (exception instanceof DomainError) {
     const { status, title } = PROBLEMS[exception.code];
     const errors = exception.errors.length > 0 ? { errors: exception.errors.map((each) => ({ ...each })) } : {};
     return { type: problemType(exception.code), title, status, detail: exception.detail, ...errors };
   }
-  if (exception instanceof Prisma.PrismaClientKnownRequestError) return describeDatabase(exception);
+  if (exception instanceof Prisma.PrismaClientKnownRequestError) return describeDatabase(exception, body);
   if (exception instanceof HttpException) {
     const status = exception.getStatus();
     return { type: problemType(`http-${status}`), title: exception.message, status, detail: exception.message };
@@ -71,32 +70,4 @@ function describe(exception: unknown): Found {
     status: 500,
     detail: 'Nothing was changed. Try again; if it stays, tell whoever runs the server the correlation id.',
   };
-}
-
-/** Rules that live in the database: uniqueness, references, checks. */
-function describeDatabase(error: Prisma.PrismaClientKnownRequestError): Found {
-  const conflict = (detail: string): Found => ({ type: problemType('conflict'), ...PROBLEMS.conflict, detail });
-  const invalid = (detail: string): Found => ({
-    type: problemType('invalid-input'),
-    ...PROBLEMS['invalid-input'],
-    detail,
-  });
-  switch (error.code) {
-    case 'P2002':
-      return conflict('There is one with the same code or key already: change that one, or choose another code.');
-    case 'P2003':
-      return invalid('It names something that does not exist, or that others still need.');
-    case 'P2025':
-      return { type: problemType('not-found'), ...PROBLEMS['not-found'], detail: 'It is not there, or not yours.' };
-    case 'P2034':
-      return conflict('Somebody changed the same thing at the same moment: try again.');
-    default:
-      if (/23514|check constraint/.test(error.message)) return invalid('A value is outside what is allowed.');
-      return {
-        type: problemType('internal'),
-        title: 'Something went wrong here',
-        status: 500,
-        detail: 'Nothing was changed. Try again later.',
-      };
-  }
 }

@@ -1,7 +1,7 @@
 import { evaluateRoute, routeCents } from '../draft.js';
 import { describeChange, type PlanChange } from './describe-change.js';
 import { type Placement, type PlacementObstacle, placements } from './place-visit.js';
-import { findVisit, isBroken, type NamedDraft, type NamedVisit, type StandingWeek } from './standing-week.js';
+import { findVisit, isBroken, type NamedDraft, type StandingWeek } from './standing-week.js';
 
 /** One place where a visit could go instead. */
 export interface MovePrice {

@@ -233,11 +233,9 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
     'XML is read by the telematics interface only: send JSON here, as /docs says.',
     'El XML solo lo lee la entrada de telemática: envíe JSON aquí, como dice /docs.',
   ],
+  ['Others still need it. Nothing was changed.', 'Otros aún lo necesitan. No se cambió nada.'],
   ['A value is outside what is allowed.', 'Un valor está fuera de lo permitido.'],
-  [
-    'It names something that does not exist, or that others still need.',
-    'Nombra algo que no existe, o que otros aún necesitan.',
-  ],
+  ['It names something that does not exist. Nothing was changed.', 'Nombra algo que no existe. No se cambió nada.'],
   ['Events cannot be sent there.', 'Allí no se pueden enviar eventos.'],
   ['Snapshots cannot be fetched there.', 'De allí no se puede recoger el estado de la flota.'],
   [
@@ -278,6 +276,7 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
   ['a quantity as a decimal string, like "2"', 'una cantidad, como 2'],
   ['a lower-case word', 'una palabra en minúsculas'],
   ['the first day comes first', 'el primer día va primero'],
+  ['there is none with this id', 'no hay ninguno con este id'],
   ['it comes before lunch may begin', 'va antes de que pueda empezar el almuerzo'],
   [
     'keep an interval in hours or days, or switch the item off',
