@@ -1,9 +1,9 @@
-import { createLogger, parseConfig, stoppedClock } from '@deckround/platform';
+import { stoppedClock } from '@deckround/platform';
 import { dateText } from '@deckround/register-store';
-import { createProcessors } from '@deckround/worker';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
-import { createSmallShop, WEEK } from '../support/small-shop.js';
+import { planAgain } from '../support/plan-again.js';
+import { createSmallShop } from '../support/small-shop.js';
 
 let database: TestDatabase;
 let shopId: string;
@@ -23,15 +23,7 @@ afterAll(() => database.drop());
 describe('a shop that rests in the middle of the day', () => {
   it('plans one route a day around the rest', async () => {
     const { store } = database;
-    const run = await store.inShop(shopId, (tx) =>
-      tx.planRun.create({
-        data: { shopId, weekOf: new Date(`${WEEK}T00:00:00Z`), days: 7, seconds: 5, iterations: 2000 },
-      }),
-    );
-    const context = { config: parseConfig({}), store, logger: createLogger('silent', 'test'), clock, holder: 'test' };
-    await createProcessors(context).plan({ shopId, runId: run.id });
-    const done = await store.inShop(shopId, (tx) => tx.planRun.findUniqueOrThrow({ where: { id: run.id } }));
-    expect(done).toMatchObject({ status: 'done' });
+    await planAgain(store, shopId, clock);
     const visits = await store.inShop(shopId, (tx) => tx.visit.findMany());
     expect(visits.length).toBeGreaterThan(0);
     // 07:00 to 09:00 and 13:00 to 16:00, an hour of overtime, in Chicago
