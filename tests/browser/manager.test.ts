@@ -215,6 +215,25 @@ browserStory('the shop manager', {}, (stage) => {
     expect(contact.notices).not.toContain('visit.done');
   });
 
+  it('lets a span of the week end at midnight', async () => {
+    const { page } = desk;
+    const manager = await stage.api.signIn('manager');
+    const [site] = (await manager.get('/v1/sites')).body.items;
+    const accessNow = async () => (await manager.get(`/v1/sites/${site.id}`)).body.access.at(-1).to;
+    const end = page.getByLabel('To', { exact: true }).last();
+    for (const [typed, kept] of [
+      ['00:00', '24:00'],
+      [site.access.at(-1).to, site.access.at(-1).to],
+    ]) {
+      await page.goto(`/register/sites/${site.id}`);
+      await end.fill(typed);
+      await page.getByRole('button', { name: 'Save' }).click();
+      await until(accessNow, (to) => to === kept, 10);
+      await page.goto(`/register/sites/${site.id}`);
+      expect(await end.inputValue()).toBe(typed);
+    }
+  });
+
   it('loses nothing when the sign-in ends in the middle of a form', async () => {
     const { page } = desk;
     await page.goto('/register/customers/new');

@@ -6,6 +6,9 @@ import style from './register.module.css';
 /** A Monday, to name the days of the week by. */
 const MONDAY = '2026-06-08';
 
+/** The end of the day, which a time input can only say as the beginning of the next. */
+const MIDNIGHT = '24:00';
+
 interface Props {
   readonly label: string;
   readonly windows: readonly WeeklyWindow[];
@@ -54,8 +57,8 @@ export function WindowsField({ label, windows, fault, onChange }: Props) {
             className="input figure"
             type="time"
             aria-label={t('windows.to')}
-            value={window.to}
-            onChange={(event) => change(index, { to: event.target.value })}
+            value={window.to === MIDNIGHT ? '00:00' : window.to}
+            onChange={({ target }) => change(index, { to: target.value === '00:00' ? MIDNIGHT : target.value })}
           />
           <button
             type="button"
