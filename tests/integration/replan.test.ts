@@ -1,7 +1,7 @@
-import { stoppedClock } from '@deckround/platform';
+import { createLogger, parseConfig, stoppedClock } from '@deckround/platform';
+import { createProcessors } from '@deckround/worker';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
-import { planAgain as planWeekAgain } from '../support/plan-again.js';
 import { createSmallShop, WEEK } from '../support/small-shop.js';
 
 let database: TestDatabase;
@@ -13,7 +13,21 @@ beforeAll(async () => {
 });
 afterAll(() => database.drop());
 
-const planAgain = () => planWeekAgain(database.store, shopId, clock);
+async function planAgain(): Promise<string> {
+  const { store } = database;
+  const run = await store.inShop(shopId, (tx) =>
+    tx.planRun.create({
+      data: { shopId, weekOf: new Date(`${WEEK}T00:00:00Z`), days: 7, seconds: 5, iterations: 2000 },
+    }),
+  );
+  const context = { config: parseConfig({}), store, logger: createLogger('silent', 'test'), clock, holder: 'test' };
+  await createProcessors(context).plan({ shopId, runId: run.id });
+  expect(await store.inShop(shopId, (tx) => tx.planRun.findUniqueOrThrow({ where: { id: run.id } }))).toMatchObject({
+    status: 'done',
+  });
+  return run.id;
+}
+
 const visits = () => database.store.inShop(shopId, (tx) => tx.visit.findMany({ orderBy: { startAt: 'asc' } }));
 const dateOf = (visit: { visitDate: Date }) => visit.visitDate.toISOString().slice(0, 10);
 
