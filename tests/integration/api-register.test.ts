@@ -223,6 +223,8 @@ describe('the register', () => {
     expect(refused.map(([{ status, body }]) => [status, body.errors?.[0]?.pointer])).toEqual(
       refused.map(([, pointer]) => [422, pointer]),
     );
+    const again = await manager.post('/v1/customers', { code: customer.code, name: 'Twice' });
+    expect([again.status, again.body.errors]).toEqual([409, [{ pointer: '/code', detail: 'another has it already' }]]);
   });
 
   it('answers broken JSON and foreign methods as problems, not as crashes', async () => {

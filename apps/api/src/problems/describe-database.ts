@@ -7,29 +7,33 @@ import { type Found, PROBLEMS, problemType } from './problem-map.js';
  * @param body of the request, so that what it names wrongly can be pointed to
  */
 export function describeDatabase(error: Prisma.PrismaClientKnownRequestError, body: unknown): Found {
-  const conflict = (detail: string): Found => ({ type: problemType('conflict'), ...PROBLEMS.conflict, detail });
-  const invalid = (detail: string): Found => ({
-    type: problemType('invalid-input'),
-    ...PROBLEMS['invalid-input'],
-    detail,
+  const refusal = (code: 'conflict' | 'invalid-input', detail: string, at?: string, why = ''): Found => ({
+    ...{ type: problemType(code), ...PROBLEMS[code], detail },
+    ...(at && { errors: [{ pointer: `/${at}`, detail: why }] }),
   });
   switch (error.code) {
     case 'P2002':
-      return conflict('There is one with the same code or key already: change that one, or choose another code.');
-    case 'P2003': {
-      if (!isMissing(error.meta)) return invalid('Others still need it. Nothing was changed.');
-      const field = fieldNamed(error.meta, body);
-      return {
-        ...invalid('It names something that does not exist. Nothing was changed.'),
-        ...(field && { errors: [{ pointer: `/${field}`, detail: 'there is none with this id' }] }),
-      };
-    }
+      return refusal(
+        'conflict',
+        'There is one with the same code or key already: change that one, or choose another code.',
+        fieldNamed('key', error.meta, body),
+        'another has it already',
+      );
+    case 'P2003':
+      if (!isMissing(error.meta)) return refusal('invalid-input', 'Others still need it. Nothing was changed.');
+      return refusal(
+        'invalid-input',
+        'It names something that does not exist. Nothing was changed.',
+        fieldNamed('fkey', error.meta, body),
+        'there is none with this id',
+      );
     case 'P2025':
       return { type: problemType('not-found'), ...PROBLEMS['not-found'], detail: 'It is not there, or not yours.' };
     case 'P2034':
-      return conflict('Somebody changed the same thing at the same moment: try again.');
+      return refusal('conflict', 'Somebody changed the same thing at the same moment: try again.');
     default:
-      if (/23514|check constraint/.test(error.message)) return invalid('A value is outside what is allowed.');
+      if (/23514|check constraint/.test(error.message))
+        return refusal('invalid-input', 'A value is outside what is allowed.');
       return {
         type: problemType('internal'),
         title: 'Something went wrong here',
@@ -46,11 +50,11 @@ function isMissing(meta: Meta): boolean {
   return /insert or update on table/.test(JSON.stringify(meta ?? {}));
 }
 
-/** The field of the body whose column the broken reference is made of: `…_technician_id_fkey` is of `technicianId`. */
-function fieldNamed(meta: Meta, body: unknown): string | undefined {
-  const constraint = /\w+_fkey/.exec(JSON.stringify(meta ?? {}))?.[0] ?? '';
+/** The field of the body that a broken rule is named after: `…_technician_id_fkey` of `technicianId`, `…_code_key` of `code`. */
+function fieldNamed(kind: 'key' | 'fkey', meta: Meta, body: unknown): string | undefined {
+  const rule = /\w+_f?key/.exec(JSON.stringify(meta ?? {}))?.[0] ?? '';
   const column = (field: string) => field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
   return Object.keys(body ?? {})
-    .filter((field) => field.endsWith('Id') && constraint.endsWith(`_${column(field)}_fkey`))
+    .filter((field) => rule.endsWith(`_${column(field)}_${kind}`))
     .sort((a, b) => b.length - a.length)[0];
 }

@@ -277,6 +277,7 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
   ['a lower-case word', 'una palabra en minúsculas'],
   ['the first day comes first', 'el primer día va primero'],
   ['there is none with this id', 'no hay ninguno con este id'],
+  ['another has it already', 'otro ya lo tiene'],
   ['it comes before lunch may begin', 'va antes de que pueda empezar el almuerzo'],
   [
     'keep an interval in hours or days, or switch the item off',
