@@ -3716,7 +3716,10 @@ export interface components {
             baseLongitude: number;
             /** @description IANA time zone, e.g. America/Chicago */
             timeZone: string;
-            /** @default [] */
+            /**
+             * @description At most two stretches a day; the rest between them is lunch as well
+             * @default []
+             */
             shifts?: components["schemas"]["WeeklyWindow"][];
             /** @default [] */
             skills?: string[];

@@ -151,7 +151,11 @@ export const TechnicianCreate = z
     baseLatitude: Latitude,
     baseLongitude: Longitude,
     timeZone: TimeZone,
-    shifts: z.array(WeeklyWindow).max(50).default([]),
+    shifts: z
+      .array(WeeklyWindow)
+      .max(50)
+      .default([])
+      .meta({ description: 'At most two stretches a day; the rest between them is lunch as well' }),
     skills: z.array(Skill).max(50).default([]),
     wageCentsPerHour: Cents.min(0),
     overtimeCentsPerHour: Cents.min(0),
