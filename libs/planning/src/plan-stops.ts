@@ -1,3 +1,4 @@
+import { frozenVisits } from './frozen-visits.js';
 import type { InstancePromise, PlanningInstance } from './instance.js';
 import { visitMinutes } from './visit-minutes.js';
 
@@ -20,20 +21,11 @@ const MOST_VISITS = 8;
 /** Minutes of open work per visit from which on a site may get more than the usual two. */
 const LONG_VISIT = 240;
 
-/**
- * Frozen promises first, in order of their slot, then every site with open items.
- *
- * A frozen promise that cannot be kept whatever is done (its technician does not work then, or the visit alone does
- * not fit into slot and shift) is given up: its items are free again.
- */
+/** Frozen promises that stand first, in order of their slot (`frozen-visits`), then every site with open items. */
 export function planStops(instance: PlanningInstance): PlanStop[] {
-  const frozen = instance.promises
-    .filter((promise) => promise.kind === 'frozen' && promise.items.length > 0)
-    .sort((a, b) => a.slot.open - b.slot.open || a.index - b.index);
   const pinnedItems = new Set<number>();
   const stops: PlanStop[] = [];
-  for (const promise of frozen) {
-    if (!isReachable(instance, promise) || promise.items.some((item) => pinnedItems.has(item))) continue;
+  for (const promise of frozenVisits(instance)) {
     for (const item of promise.items) pinnedItems.add(item);
     const items = [...new Set(promise.items)].sort((a, b) => a - b);
     stops.push({ kind: 'frozen', site: promise.site, items, promise, confirmed: [], mostBonus: 0, visits: 1 });
@@ -73,16 +65,4 @@ function keepablePromises(instance: PlanningInstance, site: number): InstancePro
       seen.add(key);
       return true;
     });
-}
-
-function isReachable(instance: PlanningInstance, promise: InstancePromise): boolean {
-  const base = instance.snapshot.sites.length + promise.technician;
-  if (promise.technician < 0) return false;
-  const { minutes, size } = instance.travel;
-  const { total } = visitMinutes(instance, promise.site, promise.items);
-  return instance.technicianDays.some((day) => {
-    if (day.technician !== promise.technician || day.day !== promise.day) return false;
-    const start = Math.max(promise.slot.open, day.shiftStart + minutes[day.startPlace * size + promise.site]!);
-    return start <= promise.slot.close && start + total + minutes[promise.site * size + base]! <= day.latestReturn;
-  });
 }

@@ -1,17 +1,21 @@
 import type { PlanningPromise } from '../snapshot.js';
 import type { PlannedVisit, WeekPlan } from '../week-plan.js';
+import type { DayStop } from './day-stop.js';
 import { earliestBack } from './earliest-back.js';
 import type { Report } from './plan-fault.js';
 import type { SnapshotLookup } from './snapshot-lookup.js';
 
-/** Frozen visits stand exactly as announced unless nobody could keep them; whoever claims a promise keeps it. */
+/**
+ * Frozen visits stand exactly as announced unless they cannot be kept beside the other frozen ones of the day; whoever
+ * claims a promise keeps it.
+ */
 export function checkPromises(lookup: SnapshotLookup, plan: WeekPlan, report: Report): void {
   for (const promise of lookup.promises.values()) {
     const claims = plan.visits.filter((visit) => visit.promisedVisitId === promise.visitId);
     if (claims.length > 1) report('promise', `promise ${promise.visitId} is claimed by several visits`);
     const claim = claims[0];
     if (!claim) {
-      if (promise.kind === 'frozen' && canBeKept(lookup, promise)) {
+      if (promise.kind === 'frozen' && canBeKept(lookup, plan, promise)) {
         report('promise', `frozen visit ${promise.visitId} is missing`);
       }
     } else if (!isKept(lookup, promise, claim)) {
@@ -36,11 +40,29 @@ function isKept(lookup: SnapshotLookup, promise: PlanningPromise, visit: Planned
   return promised.join('\n') === planned.join('\n');
 }
 
-/** Whether the technician works then and could make the visit if it were the only one of the day. */
-function canBeKept(lookup: SnapshotLookup, { visitId, siteId, ...promise }: PlanningPromise): boolean {
-  if (!lookup.technicians.has(promise.technicianId)) return false;
+/**
+ * Whether the technician works then and could make the visit beside the frozen ones that the plan keeps on that day, in
+ * order of their slots. One route visits a site once.
+ */
+function canBeKept(lookup: SnapshotLookup, plan: WeekPlan, promise: PlanningPromise): boolean {
+  const { technicianId, date, siteId } = promise;
+  if (!lookup.technicians.has(technicianId)) return false;
+  const kept = plan.visits
+    .filter((visit) => visit.technicianId === technicianId && visit.date === date)
+    .flatMap((visit) => lookup.frozenFor(visit) ?? []);
+  if (kept.some((other) => other.siteId === siteId)) return false;
+  const inTurn = [...kept, promise].sort((a, b) => lookup.slot(a).from - lookup.slot(b).from);
+  return (
+    earliestBack(
+      lookup,
+      promise,
+      inTurn.map((each) => stopOf(lookup, each)),
+    ) !== null
+  );
+}
+
+function stopOf(lookup: SnapshotLookup, { visitId, siteId, ...promise }: PlanningPromise): DayStop {
   const items = promise.itemIds.flatMap((itemId) => lookup.items.get(itemId) ?? []);
   const minutes = lookup.visitMinutes(siteId, items);
-  const stop = { siteId, itemIds: items.map(({ id }) => id), minutes, promisedVisitId: visitId };
-  return earliestBack(lookup, promise, [stop]) !== null;
+  return { siteId, itemIds: items.map(({ id }) => id), minutes, promisedVisitId: visitId };
 }
