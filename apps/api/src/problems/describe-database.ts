@@ -7,26 +7,30 @@ import { type Found, PROBLEMS, problemType } from './problem-map.js';
  * @param body of the request, so that what it names wrongly can be pointed to
  */
 export function describeDatabase(error: Prisma.PrismaClientKnownRequestError, body: unknown): Found {
-  const refusal = (code: 'conflict' | 'invalid-input', detail: string, at?: string, why = ''): Found => ({
-    ...{ type: problemType(code), ...PROBLEMS[code], detail },
-    ...(at && { errors: [{ pointer: `/${at}`, detail: why }] }),
+  const refusal = (code: 'conflict' | 'invalid-input', detail: string): Found => ({
+    type: problemType(code),
+    ...PROBLEMS[code],
+    detail,
   });
+  const at = (kind: 'key' | 'fkey', detail: string): Pick<Found, 'errors'> => {
+    const field = fieldNamed(kind, error.meta, body);
+    return field === undefined ? {} : { errors: [{ pointer: `/${field}`, detail }] };
+  };
   switch (error.code) {
     case 'P2002':
-      return refusal(
-        'conflict',
-        'There is one with the same code or key already: change that one, or choose another code.',
-        fieldNamed('key', error.meta, body),
-        'another has it already',
-      );
+      return {
+        ...refusal(
+          'conflict',
+          'There is one with the same code or key already: change that one, or choose another code.',
+        ),
+        ...at('key', 'another has it already'),
+      };
     case 'P2003':
       if (!isMissing(error.meta)) return refusal('invalid-input', 'Others still need it. Nothing was changed.');
-      return refusal(
-        'invalid-input',
-        'It names something that does not exist. Nothing was changed.',
-        fieldNamed('fkey', error.meta, body),
-        'there is none with this id',
-      );
+      return {
+        ...refusal('invalid-input', 'It names something that does not exist. Nothing was changed.'),
+        ...at('fkey', 'there is none with this id'),
+      };
     case 'P2025':
       return { type: problemType('not-found'), ...PROBLEMS['not-found'], detail: 'It is not there, or not yours.' };
     case 'P2034':
