@@ -40,7 +40,7 @@ it.each<[string, string, StartedDay[], object[]]>([
     [{ start: '15:00', underWay: { siteId: 'S1', lunchTaken: true } }],
   ],
   ['in the evening', '16:00', [], []],
-])('of a day with a rest the rest of the shift stands: %s', (_name, clock, started, expected) => {
+])('of a shift with a rest stands what is left of it: %s', (_name, clock, started, expected) => {
   const { technicians } = standingSnapshot(register, planned, {
     ...{ wallClock: () => `${MONDAY}T${clock}`, started, closedItemIds: new Set(), added: [] },
   });

@@ -68,7 +68,7 @@ export function standingSnapshot(register: Register, planned: PlanningSnapshot, 
         : technician.shifts.flatMap((shift) => {
             const [today, clock] = state.wallClock(technician.zone).split('T') as [string, string];
             if (shift.date !== today) return shift.date > today ? [shift] : [];
-            return restOfShift(shift, clock, started.get(technician.id));
+            return leftOfShift(shift, clock, started.get(technician.id));
           }),
     })),
     sites: sites.map((site) => ({
@@ -92,7 +92,7 @@ export function standingSnapshot(register: Register, planned: PlanningSnapshot, 
 }
 
 /** What is left of a shift; one that has come to its rest goes on after it, with no lunch to come. */
-function restOfShift(shift: Shift, clock: string, day: StartedDay | undefined): Shift[] {
+function leftOfShift(shift: Shift, clock: string, day: StartedDay | undefined): Shift[] {
   const { rest, ...worked } = shift;
   const free = latest(shift.start, clock, day?.freeAt ?? '');
   const isRested = rest !== undefined && free >= rest.from;
