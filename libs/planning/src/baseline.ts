@@ -94,9 +94,9 @@ class Baseline {
       const frozen = promise.kind === 'frozen';
       const todo = items.filter((item) => !placed.has(item) && (frozen || canDo(this.instance, item, day)));
       if (todo.length === 0 || (!frozen && !this.siteHasRoom(promise.site, day, todo))) continue;
-      if (this.insert({ site: promise.site, items: [...todo].sort((a, b) => a - b), promise }, day)) {
-        for (const item of todo) placed.add(item);
-      }
+      const isPlaced = this.insert({ site: promise.site, items: [...todo].sort((a, b) => a - b), promise }, day);
+      // The work of a frozen visit goes with it or not at all.
+      if (isPlaced || frozen) for (const item of todo) placed.add(item);
     }
     return placed;
   }

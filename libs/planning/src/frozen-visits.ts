@@ -15,8 +15,10 @@ export function frozenVisits(instance: PlanningInstance): InstancePromise[] {
   return dearestFirst
     .filter((promise) => {
       if (promise.items.some((item) => taken.has(item))) return false;
-      const isKept = instance.technicianDays.some((_, v) => keep(instance, kept, v, promise));
-      if (!isKept && !isUnderWay(instance, promise)) return false;
+      const v = instance.technicianDays.findIndex(
+        (each) => each.technician === promise.technician && each.day === promise.day,
+      );
+      if (v < 0 || (!keep(instance, kept, v, promise) && !isUnderWay(instance, promise))) return false;
       for (const item of promise.items) taken.add(item);
       return true;
     })
@@ -25,10 +27,8 @@ export function frozenVisits(instance: PlanningInstance): InstancePromise[] {
 
 function keep(instance: PlanningInstance, kept: DraftVisit[][], v: number, promise: InstancePromise): boolean {
   const { technicianDays, snapshot } = instance;
-  const { technician, day } = technicianDays[v]!;
-  if (technician !== promise.technician || day !== promise.day) return false;
   const atSite = kept.flatMap((visits, w) =>
-    technicianDays[w]!.day === day ? visits.filter((visit) => visit.site === promise.site) : [],
+    technicianDays[w]!.day === promise.day ? visits.filter((visit) => visit.site === promise.site) : [],
   );
   if (atSite.length >= visitsPerDay(snapshot.sites[promise.site]!)) return false;
   const items = [...new Set(promise.items)].sort((a, b) => a - b);
@@ -38,9 +38,8 @@ function keep(instance: PlanningInstance, kept: DraftVisit[][], v: number, promi
   return true;
 }
 
-function isUnderWay({ snapshot, dates, technicianDays }: PlanningInstance, promise: InstancePromise): boolean {
-  if (snapshot.isUnderWay !== true || dates[promise.day] !== snapshot.asOf) return false;
-  return technicianDays.some((each) => each.technician === promise.technician && each.day === promise.day);
+function isUnderWay({ snapshot, dates }: PlanningInstance, promise: InstancePromise): boolean {
+  return snapshot.isUnderWay === true && dates[promise.day] === snapshot.asOf;
 }
 
 function inTurn(a: InstancePromise, b: InstancePromise): number {

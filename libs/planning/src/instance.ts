@@ -119,7 +119,7 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
       })
       .filter((shift) => shift.shiftStart < shift.shiftEnd),
   );
-  technicianDays.sort((a, b) => a.day - b.day || a.technician - b.technician || a.shiftStart - b.shiftStart);
+  technicianDays.sort((a, b) => a.day - b.day || a.technician - b.technician);
 
   const windows = snapshot.sites.map((site) => {
     const perDay: TimeSpan[][] = dates.map(() => []);

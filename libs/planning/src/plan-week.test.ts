@@ -94,24 +94,32 @@ describe('planWeek', () => {
     expect(visits.map((visit) => visit.promisedVisitId)).toEqual([null]);
   });
 
-  it('keeps the dearest of visits held fast that exclude each other, and plans the work of the others anew', () => {
+  describe('with visits held fast that exclude each other', () => {
     const held = { kind: 'frozen' as const, siteId: 'S1', technicianId: 'T1', date: '2014-06-16' };
     const dates = datesFrom('2014-06-16', 5);
-    const promises = [
-      { ...held, visitId: 'V1', itemIds: ['I1'], from: '09:00', to: '09:00', moveCents: 1000 },
-      { ...held, visitId: 'V2', siteId: 'S2', itemIds: ['I2'], from: '09:15', to: '09:15', moveCents: 9000 },
-    ];
-    const { visits, leftOut } = plan(
-      aWeek({
-        sites: [aSite(dates), aSite(dates, { id: 'S2' })],
-        machines: ['S1', 'S2'].map((siteId, k) => ({ ...aWeek().machines[0]!, id: `M${k + 1}`, siteId })),
-        items: [anItem(5), anItem(5, { id: 'I2', machineId: 'M2' })],
-        promises,
-      }),
-    );
-    expect(visits.map((visit) => visit.promisedVisitId).filter((id) => id !== null)).toEqual(['V2']);
-    // The work of the other is free again.
-    expect(leftOut).toEqual([]);
+    const week = aWeek({
+      sites: [aSite(dates), aSite(dates, { id: 'S2' })],
+      machines: ['S1', 'S2'].map((siteId, k) => ({ ...aWeek().machines[0]!, id: `M${k + 1}`, siteId })),
+      items: [anItem(5), anItem(5, { id: 'I2', machineId: 'M2' })],
+      promises: [
+        { ...held, visitId: 'V1', itemIds: ['I1'], from: '09:00', to: '09:00', moveCents: 1000 },
+        { ...held, visitId: 'V2', siteId: 'S2', itemIds: ['I2'], from: '09:15', to: '09:15', moveCents: 9000 },
+      ],
+    });
+    const keptIn = ({ visits }: WeekPlan) => visits.flatMap((visit) => visit.promisedVisitId ?? []);
+
+    it('keeps the dearest, and plans the work of the others anew', () => {
+      const found = plan(week);
+      expect(keptIn(found)).toEqual(['V2']);
+      expect(found.leftOut).toEqual([]);
+    });
+
+    it('leaves their work where it is on a day under way', () => {
+      const found = plan({ ...week, isUnderWay: true });
+      expect(keptIn(found)).toHaveLength(1);
+      expect(found.visits).toHaveLength(1);
+      expect(found.leftOut).toHaveLength(1);
+    });
   });
 
   it('repeats a run by the clock from its iterations', () => {

@@ -104,7 +104,8 @@ export function planWeek(snapshot: PlanningSnapshot, options: PlanWeekOptions): 
 
   let draft: Draft = toDraft(instance, stops, menus, result.routes);
   for (const other of others) if (isBetter(instance, other, draft)) draft = other;
-  return reportPlan(instance, fillGaps(instance, draft), {
+  const bound = new Set(stops.flatMap((each) => (each.promise ? each.items : [])));
+  return reportPlan(instance, fillGaps(instance, draft, bound), {
     snapshotHash: options.snapshotHash,
     seed: options.seed,
     iterations: result.iterations,
@@ -153,24 +154,23 @@ function startVisits(instance: PlanningInstance, stops: readonly PlanStop[]): St
   const { technicianDays } = instance;
   const start: StartVisit[] = [];
   const minutesOf = (site: number, items: readonly number[]) => visitMinutes(instance, site, items).total;
-  const vehiclesOf = (technician: number, day: number) =>
-    technicianDays.flatMap((candidate, v) => (candidate.technician === technician && candidate.day === day ? [v] : []));
+  const begin = (technician: number, day: number, visit: Omit<StartVisit, 'vehicle'>) => {
+    const vehicle = technicianDays.findIndex((each) => each.technician === technician && each.day === day);
+    if (vehicle >= 0) start.push({ vehicle, ...visit });
+  };
   stops.forEach((stop, s) => {
-    if (!stop.promise) return;
-    for (const vehicle of vehiclesOf(stop.promise.technician, stop.promise.day)) {
-      start.push({ stop: s, vehicle, pinned: true });
-    }
+    if (stop.promise) begin(stop.promise.technician, stop.promise.day, { stop: s, pinned: true });
   });
   const confirmed = stops.flatMap((stop, s) => stop.confirmed.map((promise) => ({ s, promise })));
   for (const { s, promise } of confirmed.sort((a, b) => a.promise.slot.open - b.promise.slot.open)) {
     const minutes = minutesOf(promise.site, promise.items);
-    for (const vehicle of vehiclesOf(promise.technician, promise.day)) start.push({ stop: s, vehicle, minutes });
+    begin(promise.technician, promise.day, { stop: s, minutes });
   }
   for (const { site, technician, day, items } of instance.previous) {
     const stop = stops.findIndex((candidate) => candidate.kind === 'site' && candidate.site === site);
     if (stop < 0) continue;
     const minutes = minutesOf(site, items);
-    for (const vehicle of vehiclesOf(technician, day)) start.push({ stop, vehicle, minutes });
+    begin(technician, day, { stop, minutes });
   }
   return start;
 }
