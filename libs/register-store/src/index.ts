@@ -1,3 +1,4 @@
+export * from './begun-visits.js';
 export * from './cannot-be-made.js';
 export * from './hear-units.js';
 export * from './import-counts.js';
@@ -5,6 +6,7 @@ export * from './import-register.js';
 export * from './life-history.js';
 export * from './load-register.js';
 export * from './local-time.js';
+export * from './road-call-states.js';
 export * from './set-aside.js';
 export * from './shop-now.js';
 export * from './take-readings.js';

@@ -11,6 +11,7 @@ import {
   stopgapItemId,
 } from '@deckround/register';
 import { readReadings, type Tx } from '@deckround/store';
+import { BEGUN } from './begun-visits.js';
 import { dateText, wallClockOf } from './local-time.js';
 
 /**
@@ -314,35 +315,48 @@ async function loadClasses(tx: Tx): Promise<ShopClass[]> {
   }));
 }
 
+/** What was promised, held fast, or begun: of the last, what is left to do. */
 async function loadPromises(tx: Tx, zones: ReadonlyMap<string, string>): Promise<Register['promises']> {
   const visits = await tx.visit.findMany({
-    where: { OR: [{ state: 'confirmed' }, { state: 'proposed', pinned: true }] },
-    include: { visitItems: true },
+    where: { OR: [{ state: 'confirmed' }, { state: 'proposed', pinned: true }, { state: 'proposed', ...BEGUN }] },
+    include: { visitItems: { where: { state: 'planned' } } },
     orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
   });
-  return visits.map((visit) => {
+  const begun = await tx.visit.findMany({
+    where: { state: { in: ['proposed', 'confirmed'] }, ...BEGUN },
+    select: { id: true },
+  });
+  const begunIds = new Set(begun.map(({ id }) => id));
+  const isOver = (visit: { id: string; visitItems: unknown[] }) =>
+    begunIds.has(visit.id) && visit.visitItems.length === 0;
+  return visits.flatMap((visit) => {
+    // Nothing is left to be planned of it; it waits to be finished.
+    if (isOver(visit)) return [];
+    const isFast = visit.pinned || begunIds.has(visit.id);
     const zone = zones.get(visit.siteId)!;
     const clock = (instant: Date) => wallClockOf(instant, zone).slice(11, 16);
-    return {
-      visitId: visit.id,
-      // What is held fast stays at its very time; a promise leaves room within its slot.
-      kind: visit.pinned ? ('frozen' as const) : ('confirmed' as const),
-      siteId: visit.siteId,
-      technicianId: visit.technicianId,
-      date: dateText(visit.visitDate),
-      from: clock(visit.pinned ? visit.startAt : (visit.promisedFrom ?? visit.startAt)),
-      to: clock(visit.pinned ? visit.startAt : (visit.promisedTo ?? visit.startAt)),
-      start: clock(visit.startAt),
-      itemIds: visit.visitItems.map(visitItemKey),
-      moveCents: visit.state === 'confirmed' ? visit.moveCents : 0,
-    };
+    return [
+      {
+        visitId: visit.id,
+        // What is held fast, or begun, stays at its very time; a promise leaves room within its slot.
+        kind: isFast ? ('frozen' as const) : ('confirmed' as const),
+        siteId: visit.siteId,
+        technicianId: visit.technicianId,
+        date: dateText(visit.visitDate),
+        from: clock(isFast ? visit.startAt : (visit.promisedFrom ?? visit.startAt)),
+        to: clock(isFast ? visit.startAt : (visit.promisedTo ?? visit.startAt)),
+        start: clock(visit.startAt),
+        itemIds: visit.visitItems.map(visitItemKey),
+        moveCents: visit.state === 'confirmed' ? visit.moveCents : 0,
+      },
+    ];
   });
 }
 
 /** The proposed visits, for the search to start from. */
 async function loadPrevious(tx: Tx, zones: ReadonlyMap<string, string>): Promise<Register['previous']> {
   const visits = await tx.visit.findMany({
-    where: { state: 'proposed', pinned: false },
+    where: { state: 'proposed', pinned: false, NOT: BEGUN },
     include: { visitItems: true },
     orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
   });

@@ -1,6 +1,6 @@
 import type { FieldFact } from '@deckround/contracts';
 import { dateColumn, takeReadings, wallClockOf } from '@deckround/register-store';
-import { emitEvent, type Tx } from '@deckround/store';
+import { emitEvent, type Prisma, type Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
 import { requireItemCode, slotId } from '../field-work/require-machine.js';
@@ -99,7 +99,7 @@ export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact, 
       return;
     }
     case 'visit-finish':
-      if (visit !== null && visit.state !== 'done') await closeVisit(tx, visit, happenedAt, {}, now);
+      if (visit?.state === 'proposed' || visit?.state === 'confirmed') await closeVisit(tx, visit, happenedAt, {}, now);
       return;
   }
 }
@@ -126,19 +126,21 @@ async function finishItem(
     return;
   }
   await requireItemCode(tx, machineId!, fact.code);
-  await tx.completion.create({
-    data: {
-      shopId: actor.shopId,
-      machineId: machineId!,
-      itemCode: fact.code,
-      slotId: await slotId(tx, actor.shopId, machineId!, fact.slot),
-      doneOn,
-      meterHours,
-      visitId: visit?.id ?? null,
-      recordedBy: actor.id,
-      note,
-    },
-  });
+  const slot = await slotId(tx, actor.shopId, machineId!, fact.slot);
+  const work = { itemCode: fact.code, slotId: slot, doneOn, meterHours, note };
+  await complete(tx, actor, machineId!, visit, work);
+}
+
+/** Done is done, however many say so of the same day. */
+async function complete(
+  tx: Tx,
+  actor: Actor,
+  machineId: string,
+  visit: VisitRow | null,
+  work: Pick<Prisma.CompletionCreateManyInput, 'itemCode' | 'slotId' | 'doneOn' | 'meterHours' | 'note'>,
+): Promise<void> {
+  const by = { shopId: actor.shopId, machineId, visitId: visit?.id ?? null, recordedBy: actor.id };
+  await tx.completion.createMany({ skipDuplicates: true, data: [{ ...by, ...work }] });
 }
 
 /** Code of work that is none of the shop's service items. */
@@ -175,17 +177,7 @@ async function foundWork(
       },
     });
   if (fact.itemCode !== null)
-    await tx.completion.create({
-      data: {
-        shopId,
-        machineId,
-        itemCode: fact.itemCode,
-        doneOn: on,
-        visitId: visit?.id ?? null,
-        recordedBy: actor.id,
-        note: fact.title,
-      },
-    });
+    await complete(tx, actor, machineId, visit, { itemCode: fact.itemCode, doneOn: on, note: fact.title });
 }
 
 /** From the van where it has some, else from the shelf; what the lists did not know of is not taken below nothing. */

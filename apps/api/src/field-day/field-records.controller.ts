@@ -11,6 +11,7 @@ import { Answers, Changes } from '../http/answer.js';
 import { afterCursor, readCursor, toPage } from '../http/paging.js';
 import { CLOCK, STORE } from '../http/tokens.js';
 import { etagOf, requireVersion } from '../http/version.js';
+import { lockVisit } from '../planning/lock-visit.js';
 import { VISIT_INCLUDE } from '../planning/visit-view.js';
 import { instantOrNull } from '../register/values.js';
 import { applyRecord, RECORD_INCLUDE, type RecordRow, takeRecord } from './take-record.js';
@@ -68,6 +69,7 @@ export class FieldRecordsController {
       const now = await shopNow(tx, this.clock.now());
       if (body.decision === 'accept') {
         const { visitId } = before;
+        if (visitId !== null) await lockVisit(tx, visitId);
         const visit =
           visitId === null ? null : await tx.visit.findUnique({ where: { id: visitId }, include: VISIT_INCLUDE });
         await applyRecord(tx, actor, before, visit, now);

@@ -6,6 +6,8 @@ import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
 import { followLateFacts } from '../charges/draft-charges.js';
 import { requireMachines } from '../field-work/require-machine.js';
+import { closeVisit } from '../planning/close-visit.js';
+import { lockVisit } from '../planning/lock-visit.js';
 import { VISIT_INCLUDE, type VisitRow } from '../planning/visit-view.js';
 import { applyFact, type Fact } from './apply-fact.js';
 
@@ -27,6 +29,7 @@ export async function takeRecord(tx: Tx, actor: Actor, body: Body, now: Date): P
   if (machineId !== null) await requireMachines(tx, actor, [machineId]);
   const requestHash = hashOf({ deviceAt: body.deviceAt, visitId, machineId, fact });
   const skewSeconds = Math.round((now.getTime() - Date.parse(body.sentAt)) / 1000);
+  if (visitId !== null) await lockVisit(tx, visitId);
   const visit = visitId === null ? null : await tx.visit.findUnique({ where: { id: visitId }, include: VISIT_INCLUDE });
   const reviewReason = lateReason(visitId, visit, fact);
   const { count } = await tx.fieldRecord.createMany({
@@ -60,7 +63,9 @@ function lateReason(visitId: string | null, visit: VisitRow | null, fact: Fact):
   if (visitId === null || NEVER_LATE.has(fact.kind)) return null;
   if (visit === null)
     return fact.kind === 'visit-finish' ? 'The visit is no longer planned: planning again has replaced it.' : null;
-  if (visit.state === 'done') return 'The visit was finished before this arrived.';
+  // Whoever finishes second finishes nothing more.
+  if (visit.state === 'done')
+    return fact.kind === 'visit-finish' ? null : 'The visit was finished before this arrived.';
   return visit.state === 'cancelled' ? 'The visit was taken out of the plan before this arrived.' : null;
 }
 
@@ -85,6 +90,8 @@ export async function applyRecord(
     now,
   );
   if (visit?.state === 'done') await followLateFacts(tx, visit.id);
+  // It was made after all: what was done there is charged.
+  if (visit?.state === 'cancelled') await closeVisit(tx, visit, believedTime(row, now), {}, now);
 }
 
 /** The device's time, put right by what its clock was off when it sent; never in the future. */

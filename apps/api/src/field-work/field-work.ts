@@ -15,8 +15,8 @@ import {
 } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
 import { WAITING_CENTS_PER_DAY } from '@deckround/register';
-import { dateColumn, dateText } from '@deckround/register-store';
-import { emitEvent, type Prisma } from '@deckround/store';
+import { dateColumn, dateText, endDowntime, shopNow, wallClockOf } from '@deckround/register-store';
+import { emitEvent, type Prisma, type Tx } from '@deckround/store';
 import type { z } from 'zod';
 import { machineScope } from '../access/actor.js';
 import { type Resource, resourceController } from '../register/resource.js';
@@ -201,10 +201,21 @@ const roadCalls: Resource<Prisma.RoadCallGetPayload<object>> = {
       });
     return row.id;
   },
-  update: async (tx, _actor, row, body: z.infer<typeof RoadCallChanges>) => {
-    await tx.roadCall.update({ where: { id: row.id }, data: { ...given(body), version: { increment: 1 } } });
+  update: async (tx, _actor, row, body: z.infer<typeof RoadCallChanges>, now) => {
+    const isClosed = body.state === 'closed' && row.state !== 'closed';
+    const closedOn = isClosed ? await shopToday(tx, now) : (body.state ?? 'closed') === 'closed' ? row.closedOn : null;
+    await tx.roadCall.update({ where: { id: row.id }, data: { ...given(body), closedOn, version: { increment: 1 } } });
+    if (!isClosed) return;
+    await endDowntime(tx, row.machineId);
+    await tx.visitItem.deleteMany({ where: { roadCallId: row.id, state: 'planned' } });
   },
 };
+
+/** The date at the shop. */
+async function shopToday(tx: Tx, now: Date): Promise<Date> {
+  const { timeZone } = await tx.shop.findFirstOrThrow({ select: { timeZone: true } });
+  return dateColumn(wallClockOf(await shopNow(tx, now), timeZone).slice(0, 10));
+}
 
 function roadCallRow(shopId: string, body: z.infer<typeof RoadCallCreate>) {
   const { symptomCode, minutes, skill, downCentsPerDay, calledAt, ...told } = body;

@@ -1,11 +1,12 @@
+import { reopenCalls } from '@deckround/register-store';
 import { emitEvent, type Tx } from '@deckround/store';
 import type { Facts } from '../charges/build-record.js';
 import { draftCharges } from '../charges/draft-charges.js';
 import type { VisitRow } from './visit-view.js';
 
 /**
- * The visit is over, however that was told: what was not done by now is skipped and stays due, what it costs is drafted,
- * and whoever listens is told.
+ * The visit is over, however that was told: what was not done by now is skipped and stays due, calls not answered wait for
+ * a decision again, what it costs is drafted, and whoever listens is told.
  */
 export async function closeVisit(
   tx: Tx,
@@ -15,6 +16,7 @@ export async function closeVisit(
   now: Date,
 ): Promise<void> {
   await tx.visitItem.updateMany({ where: { visitId: id, state: 'planned' }, data: { state: 'skipped' } });
+  await reopenCalls(tx, { id });
   await tx.visit.update({ where: { id }, data: { state: 'done', finishedAt, version: { increment: 1 } } });
   await draftCharges(tx, id, facts);
   await emitEvent(tx, shopId, 'visit.done', { visitId: id, siteId, finishedAt: finishedAt.toISOString() }, now);

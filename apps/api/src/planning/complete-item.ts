@@ -1,3 +1,4 @@
+import { endDowntime } from '@deckround/register-store';
 import type { Prisma, Tx } from '@deckround/store';
 import type { Actor } from '../access/actor.js';
 import { slotId } from '../field-work/require-machine.js';
@@ -31,10 +32,7 @@ export async function completeItem(
       where: { id: item.roadCallId },
       data: { state: 'closed', closedOn: doneOn, visitId, version: { increment: 1 } },
     });
-    await tx.machine.updateMany({
-      where: { id: item.machineId, condition: 'down' },
-      data: { condition: 'working', version: { increment: 1 } },
-    });
+    await endDowntime(tx, item.machineId);
     return;
   }
   await tx.completion.createMany({

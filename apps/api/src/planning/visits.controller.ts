@@ -1,6 +1,6 @@
 import { pageOf, Visit, VisitChanges, VisitFinish, VisitQuery } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
-import { dateColumn, shopNow } from '@deckround/register-store';
+import { BEGUN, dateColumn, reopenCalls, shopNow } from '@deckround/register-store';
 import { emitEvent, type Store, type Tx } from '@deckround/store';
 import { Body, Controller, Get, Headers, Inject, Param, Patch, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -14,6 +14,7 @@ import { CLOCK, STORE } from '../http/tokens.js';
 import { etagOf, requireVersion } from '../http/version.js';
 import { confirmVisit } from './confirm-visit.js';
 import { finishVisit } from './finish-visit.js';
+import { lockVisit } from './lock-visit.js';
 import { VISIT_INCLUDE, type VisitRow, visitViewFor } from './visit-view.js';
 
 const IdParam = z.uuid();
@@ -79,11 +80,15 @@ export class VisitsController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
     const row = await this.store.inShop(actor.shopId, async (tx) => {
+      await lockVisit(tx, id);
       const before = await findVisit(tx, actor, id);
       requireVersion(ifMatch, before.version);
       if (before.state === 'done')
         throw new DomainError('visit-closed', 'The visit is done: what was done cannot be planned any more.');
+      if (before.state === 'cancelled' && body.state !== 'cancelled')
+        throw new DomainError('visit-closed', 'The visit was cancelled: plan the week again to have its work done.');
       if (body.state === 'cancelled') {
+        await refuseBegun(tx, id);
         if (before.state === 'confirmed') {
           const told = { visitId: id, siteId: before.siteId };
           await emitEvent(tx, actor.shopId, 'visit.cancelled', told, this.clock.now());
@@ -92,6 +97,7 @@ export class VisitsController {
           where: { id },
           data: { state: 'cancelled', pinned: false, promisedFrom: null, promisedTo: null, version: { increment: 1 } },
         });
+        await reopenCalls(tx, { id });
       } else {
         const { pinned, ...promise } = body;
         if (pinned !== undefined) {
@@ -116,6 +122,7 @@ export class VisitsController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
     return this.once.create(actor, request, reply, async (tx) => {
+      await lockVisit(tx, id);
       await finishVisit(tx, actor, await findVisit(tx, actor, id), body, await shopNow(tx, this.clock.now()));
       return visitViewFor(actor, await findVisit(tx, actor, id));
     });
@@ -131,6 +138,15 @@ export async function findVisit(tx: Tx, actor: Actor, id: string): Promise<Visit
       'There is no such visit, or it is not yours to see. A re-plan replaces proposed visits.',
     );
   return row;
+}
+
+/** @throws DomainError conflict: what was recorded on a cancelled visit would never be charged */
+async function refuseBegun(tx: Tx, id: string): Promise<void> {
+  if ((await tx.visit.count({ where: { AND: [{ id }, BEGUN] } })) === 0) return;
+  throw new DomainError(
+    'conflict',
+    'Something has been recorded on this visit: finish it, so that it is charged. What was not done stays due.',
+  );
 }
 
 function answer(reply: FastifyReply, actor: Actor, row: VisitRow) {

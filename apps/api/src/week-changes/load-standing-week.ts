@@ -55,7 +55,10 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
   const isOver = wallClockOf(now, planned.zone).slice(0, 10) > lastDate;
   const isAway = (row: VisitRow) => hindranceOf(register, placedVisit(row)) === 'technician-away';
   // Whoever is away has begun nothing: the visit can still go to somebody else.
-  const hasBegun = (row: VisitRow) => row.state === 'done' || (!isOver && row.startAt <= now && !isAway(row));
+  const hasBegun = (row: VisitRow) =>
+    row.state === 'done' ||
+    row.visitItems.some(({ state }) => state === 'done') ||
+    (!isOver && row.startAt <= now && !isAway(row));
   const begun = rows.filter(hasBegun);
   const standing = rows.filter((row) => !hasBegun(row));
   const closed = new Set(begun.flatMap((row) => row.visitItems.map(visitItemKey)));

@@ -8,14 +8,15 @@ import {
   roadCallItemId,
   stopgapItemId,
 } from '@deckround/register';
-import { dateColumn, visitItemKey } from '@deckround/register-store';
-import { emitEvent, type Tx } from '@deckround/store';
+import { BEGUN, dateColumn, reopenCalls, visitItemKey } from '@deckround/register-store';
+import { emitEvent, type Prisma, type Tx } from '@deckround/store';
 import { dayUnderWay, reachAnew, standingRoutes } from './day-under-way.js';
 
 /**
  * Writes a week from its first day that is not over: proposed visits are replaced, confirmed ones keep their promise and
  * take the new times and items, finished ones stay untouched, and so do those of a day under way (`day-under-way`). What
- * was promised or held fast and has no place in the plan is cancelled with its reason, so that the customer can be told.
+ * was promised or held fast and has no place in the plan is cancelled with its reason, so that the customer can be told;
+ * a visit that was begun stands even then, with what was done there.
  */
 export async function writeWeekPlan(
   tx: Tx,
@@ -36,17 +37,18 @@ export async function writeWeekPlan(
     id: { notIn: plan.visits.flatMap((visit) => visit.promisedVisitId ?? []) },
     ...(underWay && { NOT: underWay.visits }),
   };
-  const replaced = { ...unkeptOnes, state: 'proposed', pinned: false };
-  await tx.roadCall.updateMany({
-    where: { state: 'planned', visit: replaced },
-    data: { state: 'open', visitId: null, version: { increment: 1 } },
-  });
+  await leaveBegun(tx, unkeptOnes);
+  const notBegun = { AND: [unkeptOnes, { NOT: BEGUN }] };
+  const replaced = { ...notBegun, state: 'proposed', pinned: false };
+  await reopenCalls(tx, replaced);
+  await tx.roadCall.updateMany({ where: { visit: replaced }, data: { visitId: null } });
   await tx.visit.deleteMany({ where: replaced });
   const unkept = await tx.visit.findMany({
-    where: { ...unkeptOnes, OR: [{ state: 'confirmed' }, { state: 'proposed', pinned: true }] },
+    where: { ...notBegun, OR: [{ state: 'confirmed' }, { state: 'proposed', pinned: true }] },
     include: { visitItems: true },
   });
   const open = new Set(snapshot.items.map((item) => item.id));
+  await reopenCalls(tx, { id: { in: unkept.map(({ id }) => id) } });
   for (const { id, siteId, state, visitItems } of unkept) {
     const isPromised = state === 'confirmed';
     if (isPromised) await emitEvent(tx, shopId, 'visit.cancelled', { visitId: id, siteId }, now);
@@ -66,7 +68,7 @@ export async function writeWeekPlan(
     .map((visit) => ({ id: visit.promisedVisitId!, visit }));
   for (const { id, visit } of kept) {
     await tx.visit.update({ where: { id }, data: { ...visitRow(shopId, runId, visit), version: { increment: 1 } } });
-    await tx.visitItem.deleteMany({ where: { visitId: id } });
+    await tx.visitItem.deleteMany({ where: { visitId: id, state: 'planned' } });
   }
   await tx.visitItem.createMany({
     data: [...fresh, ...kept].flatMap(({ id, visit }) =>
@@ -121,6 +123,23 @@ export async function writeWeekPlan(
   await tx.planRun.update({
     where: { id: runId },
     data: { plan, totalCents: plan.cost.total, iterations: plan.iterations, version: { increment: 1 } },
+  });
+}
+
+/** Begun visits that have no place in the plan: what is left of their work is planned anew, or stays due. */
+async function leaveBegun(tx: Tx, visits: Prisma.VisitWhereInput): Promise<void> {
+  const begun = await tx.visit.findMany({
+    where: {
+      AND: [visits, BEGUN, { state: { in: ['proposed', 'confirmed'] }, visitItems: { some: { state: 'planned' } } }],
+    },
+    select: { id: true },
+  });
+  const ids = begun.map(({ id }) => id);
+  await reopenCalls(tx, { id: { in: ids } });
+  await tx.visitItem.deleteMany({ where: { visitId: { in: ids }, state: 'planned' } });
+  await tx.visit.updateMany({
+    where: { id: { in: ids } },
+    data: { reason: 'It was begun. What was left of its work was planned anew.', version: { increment: 1 } },
   });
 }
 

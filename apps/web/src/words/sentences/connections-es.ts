@@ -25,6 +25,10 @@ export const CONNECTIONS: readonly (readonly [english: string, spanish: string])
     'No pudo quedarse donde estaba fijada al planear otra vez la semana.',
   ],
   [
+    'It was begun. What was left of its work was planned anew.',
+    'Ya se había empezado. Lo que quedaba de su trabajo se planeó de nuevo.',
+  ],
+  [
     'Nothing of its work was left to do when the week was planned again.',
     'No quedaba nada de su trabajo por hacer al planear otra vez la semana.',
   ],

@@ -41,6 +41,14 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
   ],
   ['There is no such notice.', 'No existe ese aviso.'],
   [
+    'Something has been recorded on this visit: finish it, so that it is charged. What was not done stays due.',
+    'Ya hay algo registrado en esta visita: termínela para que se cobre. Lo que no se hizo sigue pendiente.',
+  ],
+  [
+    'The visit was cancelled: plan the week again to have its work done.',
+    'La visita fue cancelada: planee otra vez la semana para que se haga su trabajo.',
+  ],
+  [
     'There is no such visit. A re-plan replaces proposed visits.',
     'Esa visita ya no existe. Al planear otra vez se reemplazan las visitas propuestas.',
   ],

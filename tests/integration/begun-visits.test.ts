@@ -1,0 +1,242 @@
+import { randomUUID } from 'node:crypto';
+import { stoppedClock } from '@deckround/platform';
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import type { ApiClient } from '../support/api-client.js';
+import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { plannedShop, runPlan } from '../support/planned-shop.js';
+import { runningApi } from '../support/running-api.js';
+import type { SmallShop } from '../support/small-shop.js';
+
+let database: TestDatabase;
+let api: Awaited<ReturnType<typeof runningApi>>;
+let shop: SmallShop;
+let manager: ApiClient;
+let technician: ApiClient;
+/** Friday before the week. */
+const clock = stoppedClock('2026-06-05T15:00:00Z');
+
+beforeAll(async () => {
+  database = await freshDatabase();
+  api = await runningApi(database, undefined, clock);
+  shop = await plannedShop(database, api);
+  manager = await api.signIn('manager');
+  technician = await api.signIn('technician');
+}, 60_000);
+afterAll(async () => {
+  await api.service.stop();
+  await database.drop();
+});
+
+interface Item {
+  id: string;
+  machineId: string;
+  code: string;
+  slot: string | null;
+  state: string;
+  title: string;
+}
+interface Seen {
+  id: string;
+  state: string;
+  version: number;
+  items: Item[];
+}
+
+const visits = async (): Promise<Seen[]> => (await manager.get('/v1/visits?limit=200')).body.items;
+const visit = async (id: string): Promise<Seen> => (await manager.get(`/v1/visits/${id}`)).body;
+const record = (fact: object, visitId: string | null, machineId: string | null = shop.machineIds.get('M1')!) =>
+  technician.post('/v1/field-records', {
+    ...{ id: randomUUID(), deviceAt: clock.now().toISOString(), sentAt: clock.now().toISOString() },
+    ...{ visitId, machineId, fact },
+  });
+const doneFact = ({ id, code, slot }: Item) => ({ kind: 'item-done', itemId: id, code, slot });
+const report = async (machineId: string, symptom = 'howls') =>
+  (
+    await manager.post('/v1/road-calls', {
+      ...{ machineId, symptom, usable: false, calledAt: clock.now().toISOString() },
+    })
+  ).body;
+const call = async (id: string) => (await manager.get(`/v1/road-calls/${id}`)).body;
+const cancel = async (id: string) =>
+  manager.patch(`/v1/visits/${id}`, { state: 'cancelled' }, `"${(await visit(id)).version}"`);
+const workOf = (seen: Seen, state: string) =>
+  seen.items.filter((item) => item.state === state).map((item) => `${item.machineId} ${item.code} ${item.slot}`);
+
+/** Titles of the work that a draft charges. */
+async function chargedWork(id: string): Promise<string[]> {
+  const row = await database.store.asOwner((tx) => tx.chargeDocument.findUniqueOrThrow({ where: { id } }));
+  return (row.record as unknown as { record: { work: { title: string }[] } }).record.work.map((each) => each.title);
+}
+
+/** A proposed visit with several pieces of work, none of it begun. */
+async function severalItems(): Promise<Seen> {
+  const found = (await visits()).find(
+    ({ state, items }) => state === 'proposed' && items.length >= 3 && items.every((item) => item.state === 'planned'),
+  );
+  expect(found).toBeDefined();
+  return found!;
+}
+
+describe('a visit on which something was recorded', () => {
+  it('keeps what was done and takes up what is left when its week is planned again', async () => {
+    const begun = await severalItems();
+    const first = begun.items[0]!;
+    expect((await record(doneFact(first), begun.id, first.machineId)).body.state).toBe('applied');
+    const finding = { kind: 'finding', itemCode: first.code, slot: null, observation: 'worn' };
+    expect((await record(finding, begun.id, first.machineId)).status).toBe(201);
+    await runPlan(manager);
+    const after = await visit(begun.id);
+    expect(after.state).toBe('proposed');
+    expect(workOf(after, 'done')).toEqual([`${first.machineId} ${first.code} ${first.slot}`]);
+    // Nothing of it stands in another visit, nor twice.
+    const others = (await visits()).filter(({ id, state }) => id !== begun.id && state === 'proposed');
+    expect(others.flatMap((each) => workOf(each, 'planned'))).not.toContain(workOf(after, 'done')[0]);
+    const work = workOf(after, 'planned');
+    expect(new Set(work).size).toBe(work.length);
+    expect(work).not.toContain(workOf(after, 'done')[0]);
+    expect(work.length).toBe(begun.items.length - 1);
+    await record({ kind: 'visit-finish', signedBy: 'Sorrel' }, begun.id, null);
+    const [draft] = (await manager.get(`/v1/charge-documents?visitId=${begun.id}`)).body.items;
+    expect(await chargedWork(draft.id)).toEqual([first.title]);
+  });
+
+  it('stands, with what is left planned elsewhere, when it cannot be kept', async () => {
+    const begun = await severalItems();
+    const first = begun.items[0]!;
+    await record(doneFact(first), begun.id, first.machineId);
+    const row = await database.store.asOwner((tx) => tx.visit.findUniqueOrThrow({ where: { id: begun.id } }));
+    await database.store.inShop(shop.shopId, (tx) =>
+      tx.technicianAbsence.create({
+        data: {
+          ...{ shopId: shop.shopId, technicianId: row.technicianId, reason: 'ill' },
+          ...{ fromDate: row.visitDate, toDate: row.visitDate },
+        },
+      }),
+    );
+    await runPlan(manager);
+    const after = await visit(begun.id);
+    expect([after.state, after.items.map((item) => item.state)]).toEqual(['proposed', ['done']]);
+    expect((await manager.get(`/v1/visits/${begun.id}`)).body.reason).toContain('planned anew');
+    await manager.post(`/v1/visits/${begun.id}/finish`, { finishedAt: row.endAt.toISOString(), done: [] });
+    expect((await manager.get(`/v1/charge-documents?visitId=${begun.id}`)).body.items).toHaveLength(1);
+  });
+
+  it('is finished, not cancelled', async () => {
+    const begun = await severalItems();
+    const first = begun.items[0]!;
+    await record(doneFact(first), begun.id, first.machineId);
+    const refused = await cancel(begun.id);
+    expect([refused.status, refused.body.type]).toEqual([409, 'urn:deckround:problem:conflict']);
+    expect(refused.body.detail).toContain('finish it');
+    await record({ kind: 'visit-finish', signedBy: 'Sorrel' }, begun.id, null);
+  });
+
+  it('that was cancelled meanwhile is charged once its late records count', async () => {
+    const meant = await severalItems();
+    expect((await cancel(meant.id)).status).toBe(200);
+    const first = meant.items[0]!;
+    const late = await record(doneFact(first), meant.id, first.machineId);
+    expect(late.body.state).toBe('review');
+    const accepted = await manager.send(
+      'POST',
+      `/v1/field-records/${late.body.id}/decision`,
+      { decision: 'accept' },
+      { 'if-match': '"1"' },
+    );
+    expect(accepted.status).toBe(200);
+    expect((await visit(meant.id)).state).toBe('done');
+    expect((await manager.get(`/v1/charge-documents?visitId=${meant.id}`)).body.items).toHaveLength(1);
+  });
+});
+
+describe('two devices at once', () => {
+  it('end with one draft of all that was done', async () => {
+    await runPlan(manager);
+    const meant = await severalItems();
+    const answers = await Promise.all([
+      ...meant.items.map((item) => record(doneFact(item), meant.id, item.machineId)),
+      record({ kind: 'visit-finish', signedBy: 'A' }, meant.id, null),
+      record({ kind: 'visit-finish', signedBy: 'B' }, meant.id, null),
+    ]);
+    expect(new Set(answers.map((answer) => answer.status))).toEqual(new Set([201]));
+    for (const { body } of answers) {
+      if (body.state !== 'review') continue;
+      await manager.send(
+        'POST',
+        `/v1/field-records/${body.id}/decision`,
+        { decision: 'accept' },
+        { 'if-match': '"1"' },
+      );
+    }
+    // The second to finish has nothing to be decided on.
+    expect(answers.slice(-2).map(({ body }) => body.state)).toEqual(['applied', 'applied']);
+    const [draft, ...more] = (await manager.get(`/v1/charge-documents?visitId=${meant.id}`)).body.items;
+    expect(more).toEqual([]);
+    expect((await chargedWork(draft.id)).sort()).toEqual(meant.items.map((item) => item.title).sort());
+  });
+});
+
+describe('work found on the spot', () => {
+  it('is kept however much of it there is, planned work of its kind too', async () => {
+    await runPlan(manager);
+    const meant = (await visits()).find(({ state, items }) => state === 'proposed' && items.length > 0)!;
+    const { machineId, code } = meant.items[0]!;
+    const found = (title: string, itemCode: string | null) =>
+      record({ kind: 'found-work', title, itemCode, minutes: 10, done: true }, meant.id, machineId);
+    const codes = [null, null, code, code];
+    for (const [k, itemCode] of codes.entries()) expect((await found(`work ${k}`, itemCode)).status).toBe(201);
+    const { items } = await visit(meant.id);
+    expect(items.filter((item) => item.title.startsWith('work'))).toHaveLength(4);
+    await record({ kind: 'visit-finish', signedBy: 'Sorrel' }, meant.id, null);
+  });
+});
+
+describe('road calls', () => {
+  it('of one machine are planned together', async () => {
+    const machineId = shop.machineIds.get('M3')!;
+    const [one, two] = [await report(machineId), await report(machineId)];
+    await runPlan(manager);
+    const [first, second] = [await call(one.id), await call(two.id)];
+    expect([first.state, second.state]).toEqual(['planned', 'planned']);
+    expect(first.visitId).toBe(second.visitId);
+    // One of two answered: the machine is still down.
+    const { items } = await visit(first.visitId);
+    const item = items.find((each) => each.title === items.find((other) => other.code === 'road-call')!.title)!;
+    await record(doneFact(item), first.visitId, machineId);
+    const condition = async () => (await manager.get(`/v1/machines/${machineId}`)).body.condition;
+    expect(await condition()).toBe('down');
+    // The visit ends without the other: it is open again.
+    await record({ kind: 'visit-finish', signedBy: 'Sorrel' }, first.visitId, null);
+    const states = [(await call(one.id)).state, (await call(two.id)).state].sort();
+    expect(states).toEqual(['closed', 'open']);
+    const open = [one.id, two.id][(await call(one.id)).state === 'open' ? 0 : 1]!;
+    const { version } = await call(open);
+    await manager.patch(`/v1/road-calls/${open}`, { state: 'closed' }, `"${version}"`);
+    expect(await condition()).toBe('working');
+  });
+
+  it('closed by telephone leave nothing to do, and stand in nobody’s way', async () => {
+    const { id } = await report(shop.machineIds.get('M2')!);
+    await runPlan(manager);
+    const planned = await call(id);
+    await manager.patch(`/v1/road-calls/${id}`, { state: 'closed' }, `"${planned.version}"`);
+    expect((await visit(planned.visitId)).items.map((item) => item.code)).not.toContain('road-call');
+    await runPlan(manager);
+    expect((await call(id)).state).toBe('closed');
+  });
+
+  it('are open again when their visit is cancelled', async () => {
+    const { id } = await report(shop.machineIds.get('M2')!);
+    await runPlan(manager);
+    const { visitId } = await call(id);
+    expect((await cancel(visitId)).status).toBe(200);
+    expect(await call(id)).toMatchObject({ state: 'open', visitId: null });
+    // What is over is not taken up again: its work stands in no other visit yet, but may do so tomorrow.
+    const revived = await manager.patch(
+      `/v1/visits/${visitId}`,
+      { state: 'confirmed' },
+      `"${(await visit(visitId)).version}"`,
+    );
+    expect([revived.status, revived.body.type]).toEqual([409, 'urn:deckround:problem:visit-closed']);
+  });
+});
