@@ -5955,6 +5955,16 @@ export interface components {
             /** Format: int64 */
             days: number;
             planRunId: string | null;
+            /** @description The days that were planned as one with these: cost and what is left out are of all of them */
+            planned: {
+                /**
+                 * Format: date
+                 * @description Local date, YYYY-MM-DD
+                 */
+                weekOf: string;
+                /** Format: int64 */
+                days: number;
+            } | null;
             routes: components["schemas"]["DayRoute"][];
             /** @description Visits to come that nobody can make where they stand, as people and access are now */
             cannotBeMade: {

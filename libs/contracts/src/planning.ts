@@ -309,6 +309,9 @@ export const Week = z
     weekOf: LocalDate,
     days: z.int(),
     planRunId: Id.nullable(),
+    planned: z.object({ weekOf: LocalDate, days: z.int() }).nullable().meta({
+      description: 'The days that were planned as one with these: cost and what is left out are of all of them',
+    }),
     routes: z.array(DayRoute),
     cannotBeMade: z
       .array(z.object({ visitId: Id, why: VisitHindrance }))

@@ -1,17 +1,24 @@
 import type { LeftOutItem } from '@deckround/contracts';
 import type { LeftOut, WeekPlan } from '@deckround/planning';
 import { DomainError } from '@deckround/platform';
-import { dateColumn } from '@deckround/register-store';
+import { addDays, machineItemId, roadCallItemId, stopgapItemId } from '@deckround/register';
 import type { Tx } from '@deckround/store';
 import type { z } from 'zod';
 import { readCursor, writeCursor } from '../http/paging.js';
+import { daysOf } from './plans-of-days.js';
+import { planOfWeek, standingWork } from './week-as-planned.js';
 
 /** As many as a week tells of by itself: a crowded shop leaves thousands. */
 const FIRST = 12;
 
+/** What the plan left out, or was planned and has lost its visit since. */
+type LeftNow = Omit<LeftOut, 'code'> & { readonly code: LeftOut['code'] | 'given-up' };
+
+/** A plan, and the work that stands in the visits of its days now. */
 interface PlannedRun {
   readonly id: string;
   readonly plan: unknown;
+  readonly standing: ReadonlySet<string>;
 }
 
 /** What a plan left out as the week tells it: how much, at what price, and the first of it. */
@@ -32,14 +39,14 @@ export async function leftOutOfWeek(tx: Tx, run: PlannedRun | null) {
  */
 export async function leftOutPage(tx: Tx, weekOf: string, cursorText: string | undefined, limit: number) {
   const cursor = readCursor(cursorText);
-  const run = await tx.planRun.findFirst({
-    where: { status: 'done', weekOf: dateColumn(weekOf), ...(cursor && { id: cursor.id }) },
-    orderBy: { finishedAt: 'desc' },
-    select: { id: true, plan: true },
-  });
-  if (cursor && (run === null || !/^\d{1,9}$/.test(cursor.key)))
+  const days = cursor ? await daysOf(tx, cursor.id) : await planOfWeek(tx, weekOf);
+  const isOther = days === null || days.to < weekOf || days.from > addDays(weekOf, 6);
+  if (cursor && (isOther || !/^\d{1,9}$/.test(cursor.key)))
     throw new DomainError('invalid-input', 'The cursor does not belong to this list: start again without it.');
-  return run === null ? { items: [], next: null } : pageFrom(tx, run, Number(cursor?.key ?? 0), limit);
+  if (days === null) return { items: [], next: null };
+  const { plan } = await tx.planRun.findUniqueOrThrow({ where: { id: days.runId }, select: { plan: true } });
+  const run = { id: days.runId, plan, standing: await standingWork(tx, days) };
+  return pageFrom(tx, run, Number(cursor?.key ?? 0), limit);
 }
 
 async function pageFrom(tx: Tx, run: PlannedRun, from: number, limit: number) {
@@ -61,27 +68,47 @@ async function pageFrom(tx: Tx, run: PlannedRun, from: number, limit: number) {
 }
 
 /** What must be done comes first: it is no choice of price. */
-function dearestFirst(run: PlannedRun): LeftOut[] {
-  const { leftOut = [] } = (run.plan ?? {}) as Partial<WeekPlan>;
-  return leftOut.toSorted((a, b) => Number(b.mustDo) - Number(a.mustDo) || b.cents - a.cents);
+function dearestFirst({ plan, standing }: PlannedRun): LeftNow[] {
+  const { leftOut = [], visits = [] } = (plan ?? {}) as Partial<WeekPlan>;
+  const givenUp = visits.flatMap((visit) =>
+    visit.items
+      .filter(({ itemId }) => !standing.has(itemId))
+      .map(
+        ({ itemId, role, waitingCents }): LeftNow => ({
+          itemId,
+          mustDo: role === 'must-do',
+          cents: Math.max(0, waitingCents),
+          code: 'given-up',
+          reason: 'Its visit was given up after the week was planned.',
+        }),
+      ),
+  );
+  return [...leftOut.filter(({ itemId }) => !standing.has(itemId)), ...givenUp].toSorted(
+    (a, b) => Number(b.mustDo) - Number(a.mustDo) || b.cents - a.cents,
+  );
 }
 
-/** What a left-out item is called, from the newest forecast. */
+/** What a left-out item is called: a call and a stopgap by their own words, service by the newest forecast. */
 async function titlesOf(
   tx: Tx,
   itemIds: readonly string[],
 ): Promise<Map<string, { machineId: string; title: string }>> {
+  const idsAfter = (prefix: string) =>
+    itemIds.filter((id) => id.startsWith(prefix)).map((id) => id.slice(prefix.length));
   const machineIds = [...new Set(itemIds.map((id) => id.split('/')[0]!))].filter((id) => /^[0-9a-f-]{36}$/.test(id));
-  const rows = await tx.dueForecast.findMany({
-    where: { OR: [{ machineId: { in: machineIds } }, { stopgapId: { not: null } }] },
-    select: { machineId: true, code: true, slot: true, stopgapId: true, title: true },
-  });
+  const [forecasts, calls, stopgaps] = [
+    await tx.dueForecast.findMany({
+      where: { machineId: { in: machineIds }, stopgapId: null },
+      select: { machineId: true, code: true, slot: true, title: true },
+    }),
+    await tx.roadCall.findMany({ where: { id: { in: idsAfter(roadCallItemId('')) } } }),
+    await tx.stopgap.findMany({ where: { id: { in: idsAfter(stopgapItemId('')) } } }),
+  ];
   return new Map(
-    rows.map((row) => [
-      row.stopgapId === null
-        ? [row.machineId, row.code, row.slot].filter((part) => part !== null).join('/')
-        : `stopgap/${row.stopgapId}`,
-      { machineId: row.machineId, title: row.title },
-    ]),
+    [
+      ...forecasts.map((row) => ({ id: machineItemId(row.machineId, row.code, row.slot), ...row })),
+      ...calls.map((row) => ({ ...row, id: roadCallItemId(row.id), title: `Road call: ${row.symptom}` })),
+      ...stopgaps.map((row) => ({ ...row, id: stopgapItemId(row.id), title: `Make good: ${row.description}` })),
+    ].map(({ id, machineId, title }) => [id, { machineId, title }]),
   );
 }

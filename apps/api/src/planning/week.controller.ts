@@ -26,6 +26,7 @@ import { loadStandingWeek } from '../week-changes/load-standing-week.js';
 import { confirmVisit } from './confirm-visit.js';
 import { leftOutOfWeek, leftOutPage } from './left-out.js';
 import { toVisitView, VISIT_INCLUDE } from './visit-view.js';
+import { costNow, planOfWeek, standingWork } from './week-as-planned.js';
 
 const QUARTER_HOUR = 15;
 
@@ -107,16 +108,19 @@ async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>, now: Date) {
     include: VISIT_INCLUDE,
     orderBy: { startAt: 'asc' },
   });
-  const run = await tx.planRun.findFirst({
-    where: { status: 'done', weekOf: dateColumn(query.weekOf) },
-    orderBy: { finishedAt: 'desc' },
-    select: { id: true, plan: true, warning: true }, // its snapshot is megabytes
-  });
+  const planned = await planOfWeek(tx, query.weekOf, query.days);
+  const run =
+    planned &&
+    (await tx.planRun.findUniqueOrThrow({
+      where: { id: planned.runId },
+      select: { id: true, weekOf: true, days: true, plan: true, warning: true }, // its snapshot is megabytes
+    }));
   const plan = run?.plan as WeekPlan | null | undefined;
   return {
     weekOf: query.weekOf,
     days: query.days,
     planRunId: run?.id ?? null,
+    planned: run && { weekOf: dateText(run.weekOf), days: run.days },
     routes: routes.map(({ technician, ...route }) => ({
       ...route,
       technicianName: technician.name,
@@ -133,8 +137,8 @@ async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>, now: Date) {
         .map(toVisitView),
     })),
     cannotBeMade: await cannotBeMade(tx, visits, now),
-    ...(await leftOutOfWeek(tx, run)),
-    cost: plan ? { ...plan.cost } : null,
+    ...(await leftOutOfWeek(tx, run && { ...run, standing: await standingWork(tx, planned!) })),
+    cost: run && plan ? { ...(await costNow(tx, run.id, plan)) } : null,
     warning: run?.warning ?? null,
   };
 }

@@ -11,20 +11,22 @@ import {
   addDays,
   hindranceOf,
   machineItemId,
+  type Register,
   roadCallItem,
   type StartedDay,
   standingSnapshot,
 } from '@deckround/register';
 import { dateColumn, dateText, loadRegister, placedVisit, visitItemKey, wallClockOf } from '@deckround/register-store';
 import type { Tx } from '@deckround/store';
+import { planAround, plansOf } from '../planning/plans-of-days.js';
 import { VISIT_INCLUDE, type VisitRow } from '../planning/visit-view.js';
-
-const MOST_DAYS = 28;
 
 /** A planned week as it stands in the database now, and the rows behind it. */
 export interface LoadedWeek {
   runId: string;
   week: StandingWeek;
+  /** The days of the plan that no newer plan has taken over: only they are looked at. */
+  days: string[];
   /** Visits begun today or done, which no change touches. */
   begun: VisitRow[];
   visits: Map<string, VisitRow>;
@@ -39,14 +41,17 @@ export interface LoadedWeek {
  * @throws DomainError plan-not-ready when no plan covers the date
  */
 export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise<LoadedWeek> {
-  const run = await runAround(tx, date);
-  const planned = run.snapshot as unknown as PlanningSnapshot;
-  const lastDate = addDays(planned.firstDate, planned.days - 1);
+  const plan = await planAround(tx, date);
+  if (plan === null) throw new DomainError('plan-not-ready', `No plan covers ${date}: plan its week first.`);
+  const { runId, days } = plan;
+  const { snapshot: kept } = await tx.planRun.findUniqueOrThrow({ where: { id: runId }, select: { snapshot: true } });
+  const planned = kept as unknown as PlanningSnapshot;
+  const lastDate = days.at(-1)!;
   const register = await loadRegister(tx, false);
   const zoneOf = new Map(register.sites.map((site) => [site.id, site.timeZone]));
   const rows = await tx.visit.findMany({
     where: {
-      visitDate: { gte: dateColumn(planned.firstDate), lte: dateColumn(lastDate) },
+      visitDate: { in: days.map(dateColumn) },
       state: { not: 'cancelled' },
     },
     include: VISIT_INCLUDE,
@@ -78,6 +83,7 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
     row.visitItems.flatMap((item) => (known.has(visitItemKey(item)) ? [] : [foundItem(item, planned)])),
   );
   const snapshot = standingSnapshot(register, planned, {
+    days,
     wallClock: (zone) => wallClockOf(now, zone).slice(0, 16),
     started: await startedDays(tx, begun, register.technicians, now),
     closedItemIds: closed,
@@ -88,41 +94,19 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
     standing.map((row) => standingVisit(row, zoneOf.get(row.siteId)!)),
   );
   return {
-    runId: run.id,
+    runId,
     week,
+    days,
     begun,
     visits: new Map(rows.map((row) => [row.id, row])),
-    stamp: stampOf(run.id, rows, begun),
+    stamp: stampOf(runId, rows, begun, register),
   };
 }
 
-/** The first day from a date on that a plan covers, if that plan begins by the latest date given. */
+/** The first day from a date on that a plan covers, if it comes by the latest date given. */
 export async function plannedDayFrom(tx: Tx, date: string, latest: string): Promise<string | null> {
-  const runs = await tx.planRun.findMany({
-    where: { status: 'done', weekOf: { gt: dateColumn(addDays(date, -MOST_DAYS)), lte: dateColumn(latest) } },
-    select: { weekOf: true, days: true },
-  });
-  const days = runs.flatMap((run) => {
-    const from = dateText(run.weekOf);
-    return addDays(from, run.days - 1) < date ? [] : [from > date ? from : date];
-  });
+  const days = (await plansOf(tx, date, latest)).map(({ from }) => (from > date ? from : date));
   return days.sort()[0] ?? null;
-}
-
-async function runAround(tx: Tx, date: string) {
-  const runs = await tx.planRun.findMany({
-    where: {
-      status: 'done',
-      weekOf: { lte: dateColumn(date), gt: dateColumn(addDays(date, -MOST_DAYS)) },
-    },
-    select: { id: true, weekOf: true, days: true },
-    orderBy: { finishedAt: 'desc' },
-  });
-  const run = runs.find((each) => addDays(dateText(each.weekOf), each.days - 1) >= date);
-  if (!run) {
-    throw new DomainError('plan-not-ready', `No plan covers ${date}: plan its week first.`);
-  }
-  return tx.planRun.findUniqueOrThrow({ where: { id: run.id }, select: { id: true, snapshot: true } });
 }
 
 function standingVisit(row: VisitRow, zone: string): StandingVisit {
@@ -186,10 +170,17 @@ async function startedDays(
   return days;
 }
 
-function stampOf(runId: string, rows: readonly VisitRow[], begun: readonly VisitRow[]): string {
+/** Changes with the visits, and with whatever else of the shop a price goes by. */
+function stampOf(
+  runId: string,
+  rows: readonly VisitRow[],
+  begun: readonly VisitRow[],
+  { shop, sites, technicians, machines, classes, parts, bars, events }: Register,
+): string {
   const facts = rows.map((row) => [row.id, row.version, row.state]);
+  const terms = { shop, sites, technicians, machines, classes, parts, bars, events };
   return createHash('sha256')
-    .update(JSON.stringify([runId, facts, begun.map((row) => row.id)]))
+    .update(JSON.stringify([runId, facts, begun.map((row) => row.id), terms]))
     .digest('hex')
     .slice(0, 32);
 }

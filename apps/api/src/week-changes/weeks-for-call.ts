@@ -32,12 +32,20 @@ export async function weeksForCall(tx: Tx, daysAhead: number, now: Date): Promis
   while (date !== null && left > 0) {
     const loaded = await loadStandingWeek(tx, date, now);
     const since = date;
+    const until = endInARow(loaded.days, since);
     const dates = workedDates(loaded.week)
-      .filter((worked) => worked >= since)
+      .filter((worked) => worked >= since && worked <= until)
       .slice(0, left);
     if (dates.length > 0) weeks.push({ date, loaded, dates });
     left -= dates.length;
-    date = await plannedDayFrom(tx, addDays(loaded.week.instance.dates.at(-1)!, 1), latest);
+    date = await plannedDayFrom(tx, addDays(until, 1), latest);
   }
   return weeks;
+}
+
+/** The last of the days that follow each other without a gap, which another plan's days are. */
+function endInARow(days: readonly string[], from: string): string {
+  let end = from;
+  while (days.includes(addDays(end, 1))) end = addDays(end, 1);
+  return end;
 }

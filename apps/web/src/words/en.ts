@@ -83,6 +83,7 @@ export const en = {
   'week.why-avoided':
     '{money} is the sum, over all items in these visits, of what not doing the item in its visit would cost: wear and failures while it waits, or the trip it would need later.',
   'week.cost': 'What the week costs',
+  'week.planned-as-one': '{n} days from {date} were planned as one: cost and what is left are of all of them.',
   'week.searching':
     'So far {visits, plural, one {# visit} other {# visits}} with {items, plural, one {# item} other {# items}}, {left, number} left out, for {cost}',
   'week.plan': 'Plan this week',
@@ -159,11 +160,13 @@ export const en = {
   'left.code.part': 'part not here in time',
   'left.code.access': 'site not open',
   'left.code.time': 'no room in any shift',
+  'left.code.given-up': 'its visit was given up',
   'left.code.cheaper-later': 'cheaper to wait',
   'left.long.skill': 'Nobody who works in this week has the skill it needs. Leaving it costs {money}.',
   'left.long.part': 'A part it needs will not be here in time. Leaving it costs {money}.',
   'left.long.access': 'The site is not open when somebody could come. Leaving it costs {money}.',
   'left.long.time': 'No shift has room for it. Leaving it costs {money}.',
+  'left.long.given-up': 'Its visit was given up after the week was planned. Leaving it costs {money}.',
   'left.long.cheaper-later': 'A visit for it would cost more than leaving it, which costs {money}.',
 
   'map.label': 'Map of the week',

@@ -84,6 +84,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'week.why-avoided':
     '{money} es la suma, sobre todos los trabajos de estas visitas, de lo que costaría no hacer cada uno en su visita: desgaste y fallas mientras espera, o el viaje que haría falta después.',
   'week.cost': 'Lo que cuesta la semana',
+  'week.planned-as-one': '{n} días desde el {date} se planearon juntos: el costo y lo que queda son de todos ellos.',
   'week.searching':
     'Hasta ahora {visits, plural, one {# visita} other {# visitas}} con {items, plural, one {# trabajo} other {# trabajos}}, {left, number} quedan fuera, por {cost}',
   'week.plan': 'Planear esta semana',
@@ -161,11 +162,13 @@ export const es: Readonly<Record<WordKey, string>> = {
   'left.code.part': 'la pieza no llega a tiempo',
   'left.code.access': 'el lugar no está abierto',
   'left.code.time': 'no cabe en ningún turno',
+  'left.code.given-up': 'se renunció a su visita',
   'left.code.cheaper-later': 'esperar sale más barato',
   'left.long.skill': 'Nadie de los que trabajan esta semana sabe hacerlo. Dejarlo cuesta {money}.',
   'left.long.part': 'Una pieza que necesita no llega a tiempo. Dejarlo cuesta {money}.',
   'left.long.access': 'El lugar no está abierto cuando alguien podría ir. Dejarlo cuesta {money}.',
   'left.long.time': 'No cabe en ningún turno. Dejarlo cuesta {money}.',
+  'left.long.given-up': 'Después de planear la semana se renunció a su visita. Dejarlo cuesta {money}.',
   'left.long.cheaper-later': 'Una visita para esto costaría más que dejarlo, que cuesta {money}.',
 
   'map.label': 'Mapa de la semana',

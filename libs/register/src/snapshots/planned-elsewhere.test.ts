@@ -1,4 +1,5 @@
 import { describe, expect, it } from '@jest/globals';
+import { addDays } from '../local-date.js';
 import type { Register } from '../register.js';
 import {
   aForecast,
@@ -124,8 +125,9 @@ describe('work that stands in a visit on another day', () => {
 });
 
 describe('a planned week as it stands', () => {
-  const idsNow = (changes: Partial<Register>, today = '2014-06-17', before: Partial<Register> = {}) =>
+  const idsNow = (changes: Partial<Register>, today = '2014-06-17', before: Partial<Register> = {}, days?: string[]) =>
     standingSnapshot(aRegister(changes), planned(before), {
+      days: days ?? Array.from({ length: SPAN.days }, (_, day) => addDays(SPAN.firstDate, day)),
       wallClock: () => `${today}T08:00`,
       started: [],
       closedItemIds: new Set(),
@@ -140,6 +142,13 @@ describe('a planned week as it stands', () => {
   it('has what was left for later of the time after a visit before it, but not what such a visit took up since', () => {
     expect(idsNow(proposed(FRIDAY), SPAN.asOf, proposed(FRIDAY))).toEqual([BELT]);
     expect(idsNow(proposed(FRIDAY), SPAN.asOf)).toEqual([]);
+  });
+
+  it('leaves to a newer plan the days and the work that it has taken over, but not what stands on its own days too', () => {
+    const own = ['2014-06-16', '2014-06-17', '2014-06-18'];
+    expect(idsNow({}, SPAN.asOf, {}, own)).toEqual([BELT]);
+    expect(idsNow(proposed('2014-06-19'), SPAN.asOf, {}, own)).toEqual([]);
+    expect(idsNow({ ...proposed('2014-06-19'), ...promised('2014-06-17') }, SPAN.asOf, {}, own)).toEqual([BELT]);
   });
 
   it('keeps what stands in it, and all when it is over', () => {

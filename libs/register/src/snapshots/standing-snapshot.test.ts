@@ -42,6 +42,7 @@ it.each<[string, string, StartedDay[], object[]]>([
   ['in the evening', '16:00', [], []],
 ])('of a shift with a rest stands what is left of it: %s', (_name, clock, started, expected) => {
   const { technicians } = standingSnapshot(register, planned, {
+    days: [MONDAY],
     ...{ wallClock: () => `${MONDAY}T${clock}`, started, closedItemIds: new Set(), added: [] },
   });
   expect(technicians[0]!.shifts).toEqual(expected.map((shift) => ({ date: MONDAY, end: '16:00', ...shift })));

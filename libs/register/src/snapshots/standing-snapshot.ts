@@ -17,6 +17,8 @@ export interface StartedDay {
 type Shift = PlanningTechnician['shifts'][number];
 
 export interface PresentState {
+  /** The days that are still this plan's, not a newer one's. */
+  readonly days: readonly string[];
   /** Local date and time in a zone, `2026-06-08T09:40`. */
   readonly wallClock: (zone: string) => string;
   readonly started: readonly StartedDay[];
@@ -28,21 +30,24 @@ export interface PresentState {
 
 /**
  * The snapshot a week was planned from, brought up to now without forecasting again: people, access, parts, bars and new
- * work as they are, timing costs as they were, and what is over today or stands on other days by now cut off. A week that
- * is over stays whole.
+ * work as they are, timing costs as they were, and what is over today or stands on other days by now cut off; nobody works
+ * on days that a newer plan has taken over. A week that is over stays whole.
  */
 export function standingSnapshot(register: Register, planned: PlanningSnapshot, state: PresentState): PlanningSnapshot {
-  const dates = Array.from({ length: planned.days }, (_, day) => addDays(planned.firstDate, day));
+  const dates = state.days;
   const today = state.wallClock(planned.zone).slice(0, 10);
   const isOver = today > dates.at(-1)!;
   const { before, after } = plannedElsewhere(register, { ...planned, asOf: today });
-  const standing = new Set(
-    [...register.promises, ...register.previous]
-      .filter((visit) => dates.includes(visit.date))
-      .flatMap((visit) => visit.itemIds),
+  const lastDate = addDays(planned.firstDate, planned.days - 1);
+  const visits = [...register.promises, ...register.previous].filter(
+    ({ date }) => date >= planned.firstDate && date <= lastDate,
   );
+  const itemsOf = (isOurs: boolean) =>
+    new Set(visits.filter(({ date }) => dates.includes(date) === isOurs).flatMap(({ itemIds }) => itemIds));
+  const standing = itemsOf(true);
+  const takenOver = itemsOf(false);
   const isHere = ({ id, follows }: PlanningItem) =>
-    isOver || standing.has(id) || (!after.has(id) && (!before.has(id) || follows !== undefined));
+    isOver || standing.has(id) || (!takenOver.has(id) && !after.has(id) && (!before.has(id) || follows !== undefined));
   const known = new Set(register.machines.map((machine) => machine.id));
   const added = new Set(state.added.map((item) => item.id));
   const items = [

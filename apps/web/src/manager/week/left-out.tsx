@@ -142,4 +142,4 @@ function namedBy({ itemId, title }: { readonly itemId: string; readonly title: s
   return { code, title, slot: slot ?? null };
 }
 
-type LeftCode = 'skill' | 'part' | 'access' | 'time' | 'cheaper-later';
+type LeftCode = 'skill' | 'part' | 'access' | 'time' | 'cheaper-later' | 'given-up';

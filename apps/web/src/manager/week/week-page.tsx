@@ -124,8 +124,16 @@ function Sentence({
         <p>{t('week.why-avoided', { money: roundMoney(avoided) })}</p>
         {week.cost === null ? null : <CostTable cost={week.cost} />}
       </Why>
+      <PlannedAsOne week={week} />
     </h1>
   );
+}
+
+/** More days than these were planned at once: figures of the plan are of all of them. */
+function PlannedAsOne({ week: { planned, weekOf, days } }: { readonly week: Week }) {
+  const { t, day } = useWords();
+  if (planned === null || (planned.weekOf === weekOf && planned.days <= days)) return null;
+  return <small> {t('week.planned-as-one', { n: planned.days, date: day(planned.weekOf) })}</small>;
 }
 
 const COST_PARTS = [
