@@ -881,22 +881,6 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/completions": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["Completion_list"];
-        put?: never;
-        post: operations["Completion_add"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
     "/v1/completions/{id}": {
         parameters: {
             query?: never;
@@ -907,6 +891,22 @@ export interface paths {
         get: operations["Completion_read"];
         put?: never;
         post?: never;
+        delete: operations["Completion_remove"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/completions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["Completion_list"];
+        put?: never;
+        post: operations["Completion_add"];
         delete?: never;
         options?: never;
         head?: never;
@@ -5051,7 +5051,7 @@ export interface components {
                 itemCode?: string | null;
                 /** Format: int32 */
                 minutes: number;
-                /** @description false = owed: comes back as a follow-up */
+                /** @description false = owed: a service item falls due soon, anything else waits as a call */
                 done: boolean;
             } | {
                 /** @enum {string} */
@@ -11418,6 +11418,65 @@ export interface operations {
             500: components["responses"]["Failed"];
         };
     };
+    Completion_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The row; its ETag is needed to change it */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Completion"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    Completion_remove: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description It is gone */
+            204: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
     Completion_list: {
         parameters: {
             query?: {
@@ -11490,36 +11549,6 @@ export interface operations {
             403: components["responses"]["NotAllowed"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["TooLarge"];
-            422: components["responses"]["Unusable"];
-            429: components["responses"]["TooMany"];
-            500: components["responses"]["Failed"];
-        };
-    };
-    Completion_read: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                id: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            /** @description The row; its ETag is needed to change it */
-            200: {
-                headers: {
-                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
-                    RateLimit: components["headers"]["RateLimit"];
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["Completion"];
-                };
-            };
-            401: components["responses"]["SignedOut"];
-            403: components["responses"]["NotAllowed"];
-            404: components["responses"]["NotFound"];
             422: components["responses"]["Unusable"];
             429: components["responses"]["TooMany"];
             500: components["responses"]["Failed"];

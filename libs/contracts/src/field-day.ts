@@ -106,7 +106,9 @@ export const FieldFact = z.discriminatedUnion('kind', [
     title: text(200, 1),
     itemCode: Code.nullable().default(null),
     minutes: z.int().min(1).max(960),
-    done: z.boolean().meta({ description: 'false = owed: comes back as a follow-up' }),
+    done: z
+      .boolean()
+      .meta({ description: 'false = owed: a service item falls due soon, anything else waits as a call' }),
   }),
   z
     .strictObject({

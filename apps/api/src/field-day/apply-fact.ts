@@ -3,6 +3,7 @@ import { dateColumn, takeReadings, wallClockOf } from '@deckround/register-store
 import { emitEvent, type Prisma, type Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
+import { FOUND, oweWork, settleFindings } from '../field-work/owed-work.js';
 import { requireItemCode, slotId } from '../field-work/require-machine.js';
 import { closeVisit } from '../planning/close-visit.js';
 import { completeItem } from '../planning/complete-item.js';
@@ -128,6 +129,7 @@ async function finishItem(
   await requireItemCode(tx, machineId!, fact.code);
   const slot = await slotId(tx, actor.shopId, machineId!, fact.slot);
   const work = { itemCode: fact.code, slotId: slot, doneOn, meterHours, note };
+  await settleFindings(tx, { machineId: machineId!, code: fact.code, slot: fact.slot }, doneOn, visit?.id ?? null);
   await complete(tx, actor, machineId!, visit, work);
 }
 
@@ -143,13 +145,10 @@ async function complete(
   await tx.completion.createMany({ skipDuplicates: true, data: [{ ...by, ...work }] });
 }
 
-/** Code of work that is none of the shop's service items. */
-const FOUND = 'found';
-
 async function foundWork(
   tx: Tx,
   actor: Actor,
-  { visit, machineId: machine }: Place,
+  { visit, machineId: machine, happenedAt }: Place,
   fact: Extract<Fact, { kind: 'found-work' }>,
   on: Date,
 ): Promise<void> {
@@ -157,9 +156,8 @@ async function foundWork(
   const machineId = machine!;
   if (fact.itemCode !== null) await requireItemCode(tx, machineId, fact.itemCode);
   if (!fact.done) {
-    const found = { itemCode: fact.itemCode ?? FOUND, foundOn: on, observation: fact.title, recordedBy: actor.id };
-    const { id } = await tx.finding.create({ data: { shopId, machineId, visitId: visit?.id ?? null, ...found } });
-    await tx.followUp.create({ data: { shopId, machineId, findingId: id, owed: fact.title } });
+    const found = { shopId, machineId, visitId: visit?.id ?? null, foundOn: on, recordedBy: actor.id };
+    await oweWork(tx, found, fact, happenedAt);
     return;
   }
   if (visit !== null)
@@ -176,8 +174,9 @@ async function foundWork(
         state: 'done',
       },
     });
-  if (fact.itemCode !== null)
-    await complete(tx, actor, machineId, visit, { itemCode: fact.itemCode, doneOn: on, note: fact.title });
+  if (fact.itemCode === null) return;
+  await settleFindings(tx, { machineId, code: fact.itemCode, slot: null }, on, visit?.id ?? null);
+  await complete(tx, actor, machineId, visit, { itemCode: fact.itemCode, doneOn: on, note: fact.title });
 }
 
 /** From the van where it has some, else from the shelf; what the lists did not know of is not taken below nothing. */

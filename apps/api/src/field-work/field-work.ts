@@ -22,7 +22,9 @@ import { machineScope } from '../access/actor.js';
 import { type Resource, resourceController } from '../register/resource.js';
 import { columnOrNull, dateOrNull, given, hoursText } from '../register/values.js';
 import { meterChanges } from './meter-changes.js';
+import { settleCall, settleFindings } from './owed-work.js';
 import { requireItemCode, requireMachines, slotId } from './require-machine.js';
+import { takeBack } from './take-back.js';
 
 const ofMachine = ({ machineId }: Record<string, unknown>) => (machineId === undefined ? {} : { machineId });
 
@@ -59,7 +61,13 @@ const completions: Resource<Prisma.CompletionGetPayload<{ include: { slot: true 
         recordedBy: actor.kind === 'person' ? actor.id : null,
       },
     });
+    await settleFindings(tx, { machineId: body.machineId, code: body.itemCode, slot }, dateColumn(doneOn), null);
     return row.id;
+  },
+  remove: async (tx, row, actor) => {
+    if (actor.role === 'technician' && row.recordedBy !== actor.id)
+      throw new DomainError('not-allowed', 'Somebody else recorded this: the shop can take it back.');
+    await takeBack(tx, row);
   },
 };
 
@@ -207,6 +215,7 @@ const roadCalls: Resource<Prisma.RoadCallGetPayload<object>> = {
     await tx.roadCall.update({ where: { id: row.id }, data: { ...given(body), closedOn, version: { increment: 1 } } });
     if (!isClosed) return;
     await endDowntime(tx, row.machineId);
+    await settleCall(tx, row.id, closedOn!, null);
     await tx.visitItem.deleteMany({ where: { roadCallId: row.id, state: 'planned' } });
   },
 };

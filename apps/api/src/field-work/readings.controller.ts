@@ -9,7 +9,14 @@ import {
   ReadingsTaken,
 } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
-import { revisitReadings, shopNow, type TakenReading, takeReadings } from '@deckround/register-store';
+import {
+  dateColumn,
+  revisitReadings,
+  shopNow,
+  type TakenReading,
+  takeReadings,
+  wallClockOf,
+} from '@deckround/register-store';
 import type { Prisma, Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Headers, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -144,6 +151,7 @@ export class ReadingsController {
           ],
         });
       }
+      await followInCompletions(tx, before, body);
       await revisitReadings(tx, [before.machineId]);
       return find(tx, actor, id);
     });
@@ -176,6 +184,17 @@ async function find(tx: Tx, actor: Actor, id: string): Promise<Row> {
   const row = await tx.reading.findFirst({ where: { id, ...machineScope(actor) } });
   if (!row) throw new DomainError('not-found', 'There is no such reading, or it is not yours to see.');
   return row;
+}
+
+/** Work done that day was recorded at the same figure: where that was wrong, so was the start of the next interval. */
+async function followInCompletions(tx: Tx, before: Row, body: z.infer<typeof ReadingDecision>): Promise<void> {
+  if (body.decision === 'accept') return;
+  const { site } = await tx.machine.findUniqueOrThrow({ where: { id: before.machineId }, select: { site: true } });
+  const doneOn = dateColumn(wallClockOf(before.readAt, site.timeZone).slice(0, 10));
+  await tx.completion.updateMany({
+    where: { machineId: before.machineId, doneOn, meterHours: before.hours },
+    data: { meterHours: body.decision === 'correct' ? body.hours! : null },
+  });
 }
 
 /** Writes down what is decided now, and what stood before, in the transaction that decides it. */

@@ -1,6 +1,7 @@
 import { endDowntime } from '@deckround/register-store';
 import type { Prisma, Tx } from '@deckround/store';
 import type { Actor } from '../access/actor.js';
+import { settleCall, settleFindings } from '../field-work/owed-work.js';
 import { slotId } from '../field-work/require-machine.js';
 
 interface Done {
@@ -33,8 +34,10 @@ export async function completeItem(
       data: { state: 'closed', closedOn: doneOn, visitId, version: { increment: 1 } },
     });
     await endDowntime(tx, item.machineId);
+    await settleCall(tx, item.roadCallId, doneOn, visitId);
     return;
   }
+  await settleFindings(tx, item, doneOn, visitId);
   await tx.completion.createMany({
     skipDuplicates: true,
     data: [

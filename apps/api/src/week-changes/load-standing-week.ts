@@ -8,7 +8,6 @@ import {
 } from '@deckround/planning';
 import { DomainError } from '@deckround/platform';
 import {
-  addDays,
   hindranceOf,
   machineItemId,
   type Register,

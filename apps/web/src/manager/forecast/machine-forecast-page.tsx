@@ -13,6 +13,7 @@ import {
 } from '../../data/queries.js';
 import { useWords } from '../../words/words.js';
 import { MachineWork } from './machine-work.js';
+import { RecordedWork } from './recorded-work.js';
 import { SeasonShape } from './season-shape.js';
 import { UsageChart } from './usage-chart.js';
 
@@ -76,6 +77,7 @@ export function MachineForecastPage() {
         <h1>{t('forecast.none')}</h1>
       )}
       <MachineWork due={due} today={shop.today} />
+      <RecordedWork machineId={id} />
     </div>
   );
 }

@@ -41,6 +41,10 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
   ],
   ['There is no such notice.', 'No existe ese aviso.'],
   [
+    'Somebody else recorded this: the shop can take it back.',
+    'Esto lo registró otra persona: el taller puede retirarlo.',
+  ],
+  [
     'Something has been recorded on this visit: finish it, so that it is charged. What was not done stays due.',
     'Ya hay algo registrado en esta visita: termínela para que se cobre. Lo que no se hizo sigue pendiente.',
   ],

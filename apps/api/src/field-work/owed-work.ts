@@ -1,0 +1,72 @@
+import { WAITING_CENTS_PER_DAY } from '@deckround/register';
+import type { Prisma, Tx } from '@deckround/store';
+
+/** Service work that is owed falls due within so many days. Own choice. */
+const OWED_WITHIN_DAYS = 7;
+
+interface OwedWork {
+  readonly title: string;
+  /** The shop's code of the service item; null = it is none of them. */
+  readonly itemCode: string | null;
+  readonly minutes: number;
+}
+
+/** Code of work that is none of the shop's service items. */
+export const FOUND = 'found';
+
+/**
+ * Work seen at a machine that somebody has to come back for. A service item falls due soon, as after any finding; what the
+ * catalogue does not know waits as a call of its own, which the next plan takes up. The call has the finding's id, so that
+ * answering it closes what is owed.
+ */
+export async function oweWork(
+  tx: Tx,
+  found: Pick<Prisma.FindingUncheckedCreateInput, 'shopId' | 'machineId' | 'visitId' | 'foundOn' | 'recordedBy'>,
+  { title, itemCode, minutes }: OwedWork,
+  seenAt: Date,
+): Promise<void> {
+  const { shopId, machineId } = found;
+  const due = itemCode === null ? {} : { dueWithinDays: OWED_WITHIN_DAYS };
+  const { id } = await tx.finding.create({
+    data: { ...found, itemCode: itemCode ?? FOUND, observation: title, ...due },
+  });
+  await tx.followUp.create({ data: { shopId, machineId, findingId: id, owed: title } });
+  if (itemCode !== null) return;
+  await tx.roadCall.create({
+    data: {
+      ...{ id, shopId, machineId, minutes, calledAt: seenAt, symptom: title, usable: true },
+      downCentsPerDay: WAITING_CENTS_PER_DAY.usable,
+    },
+  });
+}
+
+/** The service item was done: what findings of it owed is owed no more. */
+export async function settleFindings(
+  tx: Tx,
+  { machineId, code, slot }: { machineId: string; code: string; slot: string | null },
+  closedOn: Date,
+  visitId: string | null,
+): Promise<void> {
+  const findings = await tx.finding.findMany({
+    where: { machineId, itemCode: code, ...(slot !== null && { OR: [{ slot }, { slot: null }] }) },
+    select: { id: true },
+  });
+  await close(
+    tx,
+    findings.map(({ id }) => id),
+    closedOn,
+    visitId,
+  );
+}
+
+/** The call was answered: so is the finding that it stood for, if any. */
+export async function settleCall(tx: Tx, callId: string, closedOn: Date, visitId: string | null): Promise<void> {
+  await close(tx, [callId], closedOn, visitId);
+}
+
+async function close(tx: Tx, findingIds: string[], closedOn: Date, visitId: string | null): Promise<void> {
+  await tx.followUp.updateMany({
+    where: { findingId: { in: findingIds }, closedOn: null },
+    data: { closedOn, visitId, version: { increment: 1 } },
+  });
+}

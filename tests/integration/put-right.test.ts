@@ -1,0 +1,104 @@
+import { randomUUID } from 'node:crypto';
+import { stoppedClock } from '@deckround/platform';
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import type { ApiClient } from '../support/api-client.js';
+import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { plannedVisit } from '../support/finished-visit.js';
+import { plannedShop, runPlan } from '../support/planned-shop.js';
+import { runningApi } from '../support/running-api.js';
+import type { SmallShop } from '../support/small-shop.js';
+
+let database: TestDatabase;
+let api: Awaited<ReturnType<typeof runningApi>>;
+let shop: SmallShop;
+let manager: ApiClient;
+let technician: ApiClient;
+const clock = stoppedClock('2026-06-05T15:00:00Z');
+
+beforeAll(async () => {
+  database = await freshDatabase();
+  api = await runningApi(database, undefined, clock);
+  shop = await plannedShop(database, api);
+  manager = await api.signIn('manager');
+  technician = await api.signIn('technician');
+}, 60_000);
+afterAll(async () => {
+  await api.service.stop();
+  await database.drop();
+});
+
+const record = (fact: object, machine: string, visitId: string | null = null) =>
+  technician.post('/v1/field-records', {
+    ...{ id: randomUUID(), deviceAt: clock.now().toISOString(), sentAt: clock.now().toISOString() },
+    ...{ visitId, machineId: shop.machineIds.get(machine)!, fact },
+  });
+const listOf = async (path: string, machine: string) =>
+  (await manager.get(`/v1/${path}?machineId=${shop.machineIds.get(machine)!}&limit=200`)).body.items;
+
+describe('work still owed', () => {
+  it('of the catalogue falls due soon, and is owed no more once it is done', async () => {
+    const code = 'replace-blades';
+    const found = { kind: 'found-work', title: 'Blades cracked', itemCode: code, minutes: 30, done: false };
+    expect((await record(found, 'M4')).status).toBe(201);
+    const [finding] = await listOf('findings', 'M4');
+    expect(finding).toMatchObject({ itemCode: code, dueWithinDays: 7 });
+    await record({ kind: 'item-done', itemId: randomUUID(), code, slot: null }, 'M4');
+    expect(await listOf('follow-ups', 'M4')).toMatchObject([{ owed: 'Blades cracked', closedOn: '2026-06-05' }]);
+  });
+
+  it('of no kind that the catalogue knows waits as a call, which the next plan takes up', async () => {
+    await record({ kind: 'found-work', title: 'Chute bent', minutes: 25, done: false }, 'M5');
+    const [call] = await listOf('road-calls', 'M5');
+    expect(call).toMatchObject({ symptom: 'Chute bent', minutes: 25, usable: true, state: 'open' });
+    await runPlan(manager);
+    const { visitId, state } = (await listOf('road-calls', 'M5'))[0];
+    expect(state).toBe('planned');
+    const { items } = (await manager.get(`/v1/visits/${visitId}`)).body;
+    const item = items.find((each: { code: string }) => each.code === 'road-call');
+    await record({ kind: 'item-done', itemId: item.id, code: item.code, slot: null }, 'M5', visitId);
+    expect(await listOf('follow-ups', 'M5')).toMatchObject([{ owed: 'Chute bent', closedOn: '2026-06-05', visitId }]);
+  });
+});
+
+describe('work recorded by mistake', () => {
+  it('is taken back, and with it what it has done to its visit and its charges', async () => {
+    const visit = await plannedVisit(database.store, shop, '2026-06-04');
+    const done = visit.visitItems.map((item) => item.id);
+    await manager.post(`/v1/visits/${visit.id}/finish`, { finishedAt: visit.endAt.toISOString(), done });
+    const charged = async () => {
+      const row = await database.store.asOwner((tx) =>
+        tx.chargeDocument.findFirstOrThrow({ where: { visitId: visit.id } }),
+      );
+      return (row.record as unknown as { record: { work: { title: string }[] } }).record.work.length;
+    };
+    expect(await charged()).toBe(2);
+    const of = async () =>
+      (await listOf('completions', 'M1')).filter((each: { visitId: string }) => each.visitId === visit.id);
+    const [first, second] = await of();
+    expect((await technician.delete(`/v1/completions/${first.id}`)).status).toBe(403);
+    expect((await manager.delete(`/v1/completions/${first.id}`)).status).toBe(204);
+    expect(await of()).toMatchObject([{ id: second.id }]);
+    expect(await charged()).toBe(1);
+    const states = async () =>
+      (await manager.get(`/v1/visits/${visit.id}`)).body.items.map((item: { state: string }) => item.state).sort();
+    expect(await states()).toEqual(['done', 'skipped']);
+    expect((await manager.delete(`/v1/completions/${second.id}`)).status).toBe(204);
+    expect(await charged()).toBe(0);
+  });
+});
+
+describe('a wrong figure of hours', () => {
+  it('that is corrected is so in the work done at it too', async () => {
+    await record({ kind: 'reading', hours: '9999' }, 'M6');
+    await record(
+      { kind: 'item-done', itemId: randomUUID(), code: 'sharpen-blades', slot: null, meterHours: '9999' },
+      'M6',
+    );
+    const reading = (await listOf('readings', 'M6')).find((each: { hours: string }) => Number(each.hours) === 9999);
+    const decide = (body: object, version: number) =>
+      manager.send('POST', `/v1/readings/${reading.id}/decision`, body, { 'if-match': `"${version}"` });
+    expect((await decide({ decision: 'correct', hours: '755' }, reading.version)).status).toBe(200);
+    const last = (await listOf('completions', 'M6')).at(-1);
+    expect([last.itemCode, Number(last.meterHours)]).toEqual(['sharpen-blades', 755]);
+  });
+});
