@@ -17,6 +17,7 @@ export interface ImportResult {
  */
 export async function importRegister(tx: Tx, shopId: string, register: Register): Promise<ImportResult> {
   await writeCatalogue(tx, shopId);
+  const { timeZone } = await tx.shop.findUniqueOrThrow({ where: { id: shopId } });
   const customers = await upsert(
     tx.customer,
     shopId,
@@ -48,11 +49,12 @@ export async function importRegister(tx: Tx, shopId: string, register: Register)
       name: each.name,
       baseLatitude: each.latitude,
       baseLongitude: each.longitude,
-      timeZone: each.timeZone,
+      ...zoneTold(each),
       wageCentsPerHour: each.wageCentsPerHour,
       overtimeCentsPerHour: each.overtimeCentsPerHour,
       maxOvertimeMinutes: each.maxOvertimeMinutes,
     })),
+    { timeZone },
   );
   const sites = await upsert(
     tx.site,
@@ -63,11 +65,12 @@ export async function importRegister(tx: Tx, shopId: string, register: Register)
       name: each.name,
       latitude: each.latitude,
       longitude: each.longitude,
-      timeZone: each.timeZone,
+      ...zoneTold(each),
       setupMinutes: each.setupMinutes,
       maxMachinesDown: each.maxMachinesDown,
       gateNotes: each.notes,
     })),
+    { timeZone },
   );
   const classIds = new Map((await tx.machineClass.findMany()).map((each) => [each.code, each.id]));
   const machines = await upsert(
@@ -144,6 +147,11 @@ export async function importRegister(tx: Tx, shopId: string, register: Register)
   return { counts, readings: verdict };
 }
 
+/** Untold, what the shop has entered stays, and what is new takes the shop's. */
+function zoneTold({ zoneUntold, timeZone }: { zoneUntold?: true; timeZone: string }): { timeZone?: string } {
+  return zoneUntold ? {} : { timeZone };
+}
+
 interface CodedRow {
   code: string;
   [column: string]: unknown;
@@ -164,7 +172,13 @@ interface Upserted {
   readonly count: ImportCount;
 }
 
-async function upsert(table: CodedTable, shopId: string, rows: readonly CodedRow[]): Promise<Upserted> {
+/** @param untold what new rows take where they say nothing of their own */
+async function upsert(
+  table: CodedTable,
+  shopId: string,
+  rows: readonly CodedRow[],
+  untold: object = {},
+): Promise<Upserted> {
   const count = newCount(rows.length);
   const present = new Map<string, Record<string, unknown>>((await table.findMany({})).map((row) => [row.code, row]));
   const ids = new Map<string, string>([...present].map(([code, row]) => [code, row.id as string]));
@@ -174,7 +188,7 @@ async function upsert(table: CodedTable, shopId: string, rows: readonly CodedRow
     if (!before) {
       const id = randomUUID();
       ids.set(row.code, id);
-      added.push({ id, shopId, ...row });
+      added.push({ id, shopId, ...untold, ...row });
       count.added += 1;
     } else if (Object.entries(row).some(([column, value]) => !isSame(before[column], value))) {
       await table.update({ where: { id: before.id }, data: { ...row, version: { increment: 1 } } });

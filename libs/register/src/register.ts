@@ -32,6 +32,8 @@ export interface Site {
   readonly latitude: number;
   readonly longitude: number;
   readonly timeZone: string;
+  /** Set where the register's file names no time zone: `timeZone` is the shop's then. */
+  readonly zoneUntold?: true;
   readonly access: readonly WeeklyWindow[];
   readonly blackouts: readonly DateRange[];
   readonly setupMinutes: number;
@@ -67,6 +69,8 @@ export interface Technician {
   readonly latitude: number;
   readonly longitude: number;
   readonly timeZone: string;
+  /** As of a site. */
+  readonly zoneUntold?: true;
   readonly shifts: readonly WeeklyWindow[];
   readonly absences: readonly DateRange[];
   readonly skills: readonly string[];

@@ -18,7 +18,11 @@ export function addImport(program: Command): void {
     .argument('<folder>', 'folder with customers.csv, sites.csv, machines.csv …')
     .option('--check', 'read and check everything, change nothing')
     .option('--shop <name>', 'the shop it belongs to; needed when the database holds several')
-    .option('--time-zone <zone>', 'time zone of a shop made by this import', 'America/Chicago')
+    .option(
+      '--time-zone <zone>',
+      'time zone of a shop made by this import; one that is there keeps its own',
+      'America/Chicago',
+    )
     .action(async (folder: string, options: Options) => {
       const { register, counts } = await readFolder(folder, { timeZone: options.timeZone! });
       const lines = Object.entries(counts).filter(([, count]) => count > 0);
