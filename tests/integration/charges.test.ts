@@ -205,6 +205,31 @@ describe('a charge document', () => {
     expect((await issue(amended.body.id)).status).toBe(201);
   });
 
+  it('keeps the customer of its first draft, whoever the site belongs to later', async () => {
+    const siteId = shop.siteIds.get('S1')!;
+    const { draft } = await draftOf(database.store, shop, manager, '2026-06-18');
+    const other = await manager.post('/v1/customers', { code: 'C9', name: 'Later Owners', termsDays: 7 });
+    expect(other.status).toBe(201);
+    const agreement = { customerId: other.body.id, name: 'All greased', startsOn: '2026-01-01' };
+    const items = [{ itemCode: 'grease-spindles', included: true, yearlyAllowance: null }];
+    expect((await manager.post('/v1/agreements', { ...agreement, items })).status).toBe(201);
+    await manager.patch(`/v1/sites/${siteId}`, { customerId: other.body.id }, '*');
+
+    const path = `/v1/charge-documents/${draft.id}`;
+    const redrafted = (await manager.patch(path, { note: 'again' }, '*')).body;
+    const issued = (await issue(draft.id)).body;
+    const body = { reason: 'note', facts: { note: 'third' } };
+    const amended = (await manager.post(`${path}/amend`, body)).body;
+    for (const each of [redrafted, issued, amended]) {
+      expect(each).toMatchObject({ customerId: draft.customerId, totalCents: draft.totalCents });
+      expect(each.document.buyer).toEqual(draft.document.buyer);
+    }
+    const days = Date.parse(issued.document.dueOn) - Date.parse(issued.document.issuedOn);
+    expect(days / 86_400_000).toBe(30);
+    await manager.patch(`/v1/sites/${siteId}`, { customerId: draft.customerId }, '*');
+    expect((await issue(amended.id)).status).toBe(201);
+  });
+
   it('can be had as UBL and as PDF', async () => {
     const [{ id }] = (await manager.get('/v1/charge-documents?state=issued&limit=1')).body.items;
     const ubl = await manager.get(`/v1/charge-documents/${id}/ubl`);

@@ -24,7 +24,7 @@ export type Facts = z.infer<typeof ChargeFacts>;
 const INCLUDE = {
   shop: true,
   technician: true,
-  site: { include: { customer: true } },
+  site: true,
   visitItems: {
     include: {
       machine: true,
@@ -41,13 +41,19 @@ export function findChargedVisit(tx: Tx, id: string): Promise<ChargedVisit> {
   return tx.visit.findUniqueOrThrow({ where: { id }, include: INCLUDE });
 }
 
+/** Who is charged, with the reason why no tax is; null = tax is charged. */
+export interface Payer {
+  readonly customerId: string;
+  readonly exemption: string | null;
+}
+
 /** What was done on a finished visit, as far as it is charged: the program's own records and what the facts add. */
 export async function buildRecord(
   tx: Tx,
   visit: ChargedVisit,
   settings: ChargeSettings,
   facts: Facts,
-  exemption: string | null,
+  { customerId, exemption }: Payer,
 ): Promise<VisitRecord> {
   const { site, shop } = visit;
   const done = visit.visitItems
@@ -99,7 +105,7 @@ export async function buildRecord(
       siteFee: fromMinor(site.visitFeeCents, shop.currency),
       driveShare: await driveShare(tx, visit, settings),
     },
-    agreed: await agreedWork(tx, visit, done, servicedOn),
+    agreed: await agreedWork(tx, visit.id, customerId, done, servicedOn),
     exemption,
   };
 }
@@ -255,12 +261,12 @@ async function driveShare(tx: Tx, visit: ChargedVisit, settings: ChargeSettings)
 /** What agreements of the customer include on that day, and how often it was done in the agreement's year so far. */
 async function agreedWork(
   tx: Tx,
-  visit: ChargedVisit,
+  visitId: string,
+  customerId: string,
   done: readonly Item[],
   servicedOn: string,
 ): Promise<AgreedWork[]> {
   const day = dateColumn(servicedOn);
-  const { customerId } = visit.site;
   const agreements = await tx.serviceAgreement.findMany({
     where: { customerId, startsOn: { lte: day }, OR: [{ endsOn: null }, { endsOn: { gte: day } }] },
     include: { serviceAgreementItems: { where: { included: true, itemCode: { in: done.map((item) => item.code) } } } },
@@ -279,7 +285,7 @@ async function agreedWork(
                 itemCode,
                 machine: { site: { customerId } },
                 doneOn: { gte: yearStart(dateText(startsOn), servicedOn), lte: day },
-                OR: [{ visitId: null }, { visitId: { not: visit.id } }],
+                OR: [{ visitId: null }, { visitId: { not: visitId } }],
               },
             });
       agreed.push({ agreement: name, itemCode, yearlyAllowance, usedThisYear });

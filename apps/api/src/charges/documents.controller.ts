@@ -169,7 +169,8 @@ export class ChargeDocumentsController {
       await creditDocument(tx, actor, row, body.reason, await shopNow(tx, this.clock.now()));
       const { number, issuedOn } = row.document as unknown as Body_;
       const refersTo = { number: number!, issuedOn: issuedOn! };
-      const draftId = await draftCharges(tx, row.visitId, withFacts(row, body.facts), { id: row.id, refersTo });
+      const replaced = { id: row.id, customerId: row.customerId, refersTo };
+      const draftId = await draftCharges(tx, row.visitId, withFacts(row, body.facts), replaced);
       return documentView(await findDocument(tx, actor, draftId!));
     });
   }

@@ -4,11 +4,18 @@ import type { Tx } from '@deckround/store';
 import { buildRecord, type ChargedVisit, type Facts, findChargedVisit } from './build-record.js';
 import { buyerOf, exemptionOf, termsOf } from './settings.js';
 
-/** What a visit costs by the settings of today. */
-async function priceOf(tx: Tx, visit: ChargedVisit, facts: Facts, replaces: ChargeDocument['refersTo']) {
-  const { customer } = visit.site;
-  const { settings, buyer } = await termsOf(tx, customer.id);
-  const record = await buildRecord(tx, visit, settings, facts, exemptionOf(customer, buyer));
+/** What a visit costs a customer by the settings of today. */
+async function priceOf(
+  tx: Tx,
+  visit: ChargedVisit,
+  customerId: string,
+  facts: Facts,
+  replaces: ChargeDocument['refersTo'],
+) {
+  const customer = await tx.customer.findUniqueOrThrow({ where: { id: customerId } });
+  const { settings, buyer } = await termsOf(tx, customerId);
+  const payer = { customerId, exemption: exemptionOf(customer, buyer) };
+  const record = await buildRecord(tx, visit, settings, facts, payer);
   const document = draftDocument(priceVisit(record, settings), record, settings, {
     seller: { code: visit.shop.name, ...settings.seller },
     buyer: buyerOf(customer, buyer),
@@ -29,24 +36,35 @@ async function priceOf(tx: Tx, visit: ChargedVisit, facts: Facts, replaces: Char
   };
 }
 
-/** Drafts the document of a visit that was just finished; a visit on which nothing was done has none. */
+/** A document that was credited, and that a new draft stands for. */
+interface Replaced {
+  readonly id: string;
+  readonly customerId: string;
+  readonly refersTo: ChargeDocument['refersTo'];
+}
+
+/**
+ * Drafts the document of a visit that was just finished; a visit on which nothing was done has none. Whoever the site
+ * belongs to then pays: later drafts of the visit keep to that customer, though the site may be another's by then.
+ */
 export async function draftCharges(
   tx: Tx,
   visitId: string,
   facts: Facts,
-  replaces: { id: string; refersTo: ChargeDocument['refersTo'] } | null = null,
+  replaces: Replaced | null = null,
 ): Promise<string | null> {
   const visit = await findChargedVisit(tx, visitId);
   if (!visit.visitItems.some((item) => item.state === 'done')) return null;
+  const customerId = replaces?.customerId ?? visit.site.customerId;
   const row = await tx.chargeDocument.create({
     data: {
       shopId: visit.shopId,
       visitId,
       siteId: visit.siteId,
-      customerId: visit.site.customerId,
+      customerId,
       kind: 'invoice',
       replacesId: replaces?.id ?? null,
-      ...(await priceOf(tx, visit, facts, replaces?.refersTo ?? null)),
+      ...(await priceOf(tx, visit, customerId, facts, replaces?.refersTo ?? null)),
     },
   });
   return row.id;
@@ -66,13 +84,13 @@ export async function followLateFacts(tx: Tx, visitId: string): Promise<void> {
 /** Computes a draft anew, with other facts or by other settings. */
 export async function redraftCharges(
   tx: Tx,
-  draft: { id: string; visitId: string; document: unknown },
+  draft: { id: string; visitId: string; customerId: string; document: unknown },
   facts: Facts,
 ): Promise<void> {
   const visit = await findChargedVisit(tx, draft.visitId);
   const { refersTo } = draft.document as ChargeDocument;
   await tx.chargeDocument.update({
     where: { id: draft.id },
-    data: { ...(await priceOf(tx, visit, facts, refersTo)), version: { increment: 1 } },
+    data: { ...(await priceOf(tx, visit, draft.customerId, facts, refersTo)), version: { increment: 1 } },
   });
 }
