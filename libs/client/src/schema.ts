@@ -6248,7 +6248,7 @@ export interface components {
                     reason: string;
                 };
             }[];
-            /** @description All parts used; absent = those recorded at the machines, and the standard parts of the work on the others */
+            /** @description All parts used; absent = those recorded at the machines, and the standard parts of the work for which none was recorded, nor one put in their place */
             parts?: {
                 /**
                  * Format: uuid

@@ -173,7 +173,7 @@ export const ChargeFacts = z
       .optional()
       .meta({
         description:
-          'All parts used; absent = those recorded at the machines, and the standard parts of the work on the others',
+          'All parts used; absent = those recorded at the machines, and the standard parts of the work for which none was recorded, nor one put in their place',
       }),
   })
   .meta({ id: 'ChargeFacts', description: 'What was done, as far as it is charged' });

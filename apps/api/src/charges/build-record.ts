@@ -1,45 +1,21 @@
 import {
   type AgreedWork,
   type ChargeSettings,
-  type Coverage,
   dayDriveCost,
   fromMinor,
   overtimeMinutes,
-  type PartUsed,
   shareOfDrive,
   toMinor,
   type VisitRecord,
 } from '@deckround/billing';
-import type { ChargeFacts } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
 import { DEFAULT_SHOP } from '@deckround/register';
 import { dateColumn, dateText, wallClockOf } from '@deckround/register-store';
 import { estimateTrip, type TravelSettings } from '@deckround/routing';
 import type { Prisma, Tx } from '@deckround/store';
-import type { z } from 'zod';
+import { type ChargedVisit, type DoneItem, type Facts, workDone } from './charged-visit.js';
+import { partsUsed } from './parts-used.js';
 import { timedMinutes } from './timed-minutes.js';
-
-export type Facts = z.infer<typeof ChargeFacts>;
-
-const INCLUDE = {
-  shop: true,
-  technician: true,
-  site: true,
-  visitItems: {
-    include: {
-      machine: true,
-      serviceItem: { include: { serviceItemParts: { include: { part: true } } } },
-      stopgap: { include: { part: true } },
-      roadCall: true,
-    },
-  },
-} as const;
-export type ChargedVisit = Prisma.VisitGetPayload<{ include: typeof INCLUDE }>;
-type Item = ChargedVisit['visitItems'][number];
-
-export function findChargedVisit(tx: Tx, id: string): Promise<ChargedVisit> {
-  return tx.visit.findUniqueOrThrow({ where: { id }, include: INCLUDE });
-}
 
 /** Who is charged, with the reason why no tax is; null = tax is charged. */
 export interface Payer {
@@ -56,14 +32,12 @@ export async function buildRecord(
   { customerId, exemption }: Payer,
 ): Promise<VisitRecord> {
   const { site, shop } = visit;
-  const done = visit.visitItems
-    .filter((item) => item.state === 'done')
-    .toSorted((one, other) => order(one).localeCompare(order(other)));
+  const done = workDone(visit);
   const finishedAt = visit.finishedAt ?? visit.endAt;
   const clock = (instant: Date) => wallClockOf(instant, site.timeZone);
   const servicedOn = clock(finishedAt).slice(0, 10);
   const hours = await meterHours(tx, done, finishedAt);
-  const machineOf = (item: Pick<Item, 'machine'>) => ({
+  const machineOf = (item: Pick<DoneItem, 'machine'>) => ({
     code: item.machine.code,
     serial: item.machine.serial ?? '',
     hours: hours.get(item.machine.id) ?? '',
@@ -86,10 +60,11 @@ export async function buildRecord(
       actualMinutes: stated.get(item.id)?.minutes ?? timed.get(item.id) ?? null,
       coverage: stated.get(item.id)?.coverage ?? null,
     })),
-    parts:
-      facts.parts === undefined
-        ? await recordedParts(tx, visit, done, machineOf)
-        : await statedParts(tx, facts.parts, done, machineOf, shop.currency),
+    parts: (await partsUsed(tx, visit, done, facts)).map(({ part, quantity, workId, item, coverage }) => ({
+      ...{ workId, coverage, quantity: quantity.toString() },
+      ...priced(part, shop.currency),
+      machine: item && machineOf(item),
+    })),
     consumables: done.flatMap((item) =>
       ((item.serviceItem?.consumables ?? []) as unknown as StandardConsumable[]).map((each) => ({
         workId: item.id,
@@ -117,11 +92,7 @@ interface StandardConsumable {
   perSpindle?: boolean;
 }
 
-function order(item: Item): string {
-  return `${item.machine.code}\u0000${item.code}\u0000${item.slot ?? ''}\u0000${item.id}`;
-}
-
-function requireItems(ids: readonly string[], done: readonly Item[], pointer: string): void {
+function requireItems(ids: readonly string[], done: readonly DoneItem[], pointer: string): void {
   const known = new Set(done.map((item) => item.id));
   const wrong = ids.findIndex((id) => !known.has(id));
   if (wrong >= 0) {
@@ -132,91 +103,13 @@ function requireItems(ids: readonly string[], done: readonly Item[], pointer: st
 }
 
 /** The last reading of each machine by then. */
-async function meterHours(tx: Tx, done: readonly Item[], until: Date): Promise<ReadonlyMap<string, string>> {
+async function meterHours(tx: Tx, done: readonly DoneItem[], until: Date): Promise<ReadonlyMap<string, string>> {
   const rows = await tx.reading.findMany({
     where: { machineId: { in: done.map((item) => item.machineId) }, readAt: { lte: until }, status: 'accepted' },
     orderBy: [{ readAt: 'desc' }, { id: 'asc' }],
     distinct: ['machineId'],
   });
   return new Map(rows.map((row) => [row.machineId, String(row.hours)]));
-}
-
-function standardParts(item: Item, machine: PartUsed['machine'], currency: string): PartUsed[] {
-  const rows = (item.serviceItem?.serviceItemParts ?? []).map(({ part, quantity, perSpindle }) => ({
-    part,
-    // Work on one spindle takes the parts of one.
-    quantity: quantity.times(perSpindle && item.slot === null ? item.machine.spindles : 1),
-  }));
-  if (item.stopgap?.part) rows.push({ part: item.stopgap.part, quantity: item.stopgap.partQuantity });
-  return rows.map(({ part, quantity }) => ({
-    workId: item.id,
-    ...priced(part, currency),
-    quantity: quantity.toString(),
-    machine,
-    coverage: null,
-  }));
-}
-
-/** Parts recorded at a machine; on machines without any record, the standard parts of the work done. */
-async function recordedParts(
-  tx: Tx,
-  { id, shop }: ChargedVisit,
-  done: readonly Item[],
-  machineOf: (item: Item) => PartUsed['machine'],
-): Promise<PartUsed[]> {
-  const uses = await tx.partUse.findMany({
-    where: { visitId: id, partId: { not: null } },
-    include: { part: true },
-    orderBy: [{ usedAt: 'asc' }, { id: 'asc' }],
-  });
-  const told = new Set(uses.map((use) => use.machineId));
-  const standard = done.filter((item) => !told.has(item.machineId));
-  return [
-    ...standard.flatMap((item) => standardParts(item, machineOf(item), shop.currency)),
-    ...uses.map(({ part, quantity, machineId }): PartUsed => {
-      const item = done.find((each) => each.machineId === machineId);
-      return {
-        workId: null,
-        ...priced(part!, shop.currency),
-        quantity: quantity.toString(),
-        machine: item ? machineOf(item) : null,
-        coverage: null,
-      };
-    }),
-  ];
-}
-
-async function statedParts(
-  tx: Tx,
-  stated: NonNullable<Facts['parts']>,
-  done: readonly Item[],
-  machineOf: (item: Item) => PartUsed['machine'],
-  currency: string,
-): Promise<PartUsed[]> {
-  const parts = new Map(
-    (await tx.part.findMany({ where: { id: { in: stated.map((each) => each.partId) } } })).map((part) => [
-      part.id,
-      part,
-    ]),
-  );
-  return stated.map(({ partId, itemId, machineId, quantity, coverage }, index) => {
-    const part = parts.get(partId);
-    const item = done.find((each) => (itemId === null ? each.machineId === machineId : each.id === itemId));
-    const fault = (field: string, detail: string) =>
-      new DomainError('invalid-input', 'It names a part or a place that is not of this visit.', [
-        { pointer: `/parts/${index}/${field}`, detail },
-      ]);
-    if (!part) throw fault('partId', 'no such part');
-    if (!item && itemId !== null) throw fault('itemId', 'not an item that was done');
-    if (!item && machineId !== null) throw fault('machineId', 'nothing was done on this machine');
-    return {
-      workId: itemId,
-      ...priced(part, currency),
-      quantity,
-      machine: item ? machineOf(item) : null,
-      coverage: (coverage as Coverage | undefined) ?? null,
-    };
-  });
 }
 
 function priced(part: Prisma.PartGetPayload<object>, currency: string) {
@@ -263,7 +156,7 @@ async function agreedWork(
   tx: Tx,
   visitId: string,
   customerId: string,
-  done: readonly Item[],
+  done: readonly DoneItem[],
   servicedOn: string,
 ): Promise<AgreedWork[]> {
   const day = dateColumn(servicedOn);

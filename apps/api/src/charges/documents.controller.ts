@@ -20,7 +20,7 @@ import { Once } from '../http/once.js';
 import { afterCursor, readCursor, toPage } from '../http/paging.js';
 import { CLOCK, STORE } from '../http/tokens.js';
 import { etagOf, requireVersion } from '../http/version.js';
-import type { Facts } from './build-record.js';
+import { type Facts, factsOf } from './charged-visit.js';
 import { pdfFile, ublFile } from './document-files.js';
 import { DOCUMENT_INCLUDE, type DocumentRow, documentView } from './document-view.js';
 import { draftCharges, redraftCharges } from './draft-charges.js';
@@ -178,7 +178,7 @@ export class ChargeDocumentsController {
 
 /** What was stated before, and what is stated now over it. */
 function withFacts(row: DocumentRow, changes: Facts): Facts {
-  const before = (row.record as { facts?: Facts }).facts ?? {};
+  const before = factsOf(row);
   const work = new Map((before.work ?? []).map((each) => [each.itemId, each]));
   for (const each of changes.work ?? []) work.set(each.itemId, { ...work.get(each.itemId), ...each });
   return { ...before, ...changes, ...(work.size > 0 && { work: [...work.values()] }) };

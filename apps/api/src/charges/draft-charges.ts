@@ -1,7 +1,8 @@
 import { type ChargeDocument, checkDocument, draftDocument, priceVisit, toMinor } from '@deckround/billing';
 import { dateColumn } from '@deckround/register-store';
 import type { Tx } from '@deckround/store';
-import { buildRecord, type ChargedVisit, type Facts, findChargedVisit } from './build-record.js';
+import { buildRecord } from './build-record.js';
+import { type ChargedVisit, type Facts, factsOf, findChargedVisit, latestInvoice } from './charged-visit.js';
 import { buyerOf, exemptionOf, termsOf } from './settings.js';
 
 /** What a visit costs a customer by the settings of today. */
@@ -72,13 +73,9 @@ export async function draftCharges(
 
 /** What came to light of a closed visit goes into its draft; an issued document stays, and is amended by a person. */
 export async function followLateFacts(tx: Tx, visitId: string): Promise<void> {
-  const latest = await tx.chargeDocument.findFirst({
-    where: { visitId, kind: 'invoice' },
-    orderBy: [{ createdAt: 'desc' }, { id: 'desc' }],
-  });
+  const latest = await latestInvoice(tx, visitId);
   if (latest === null) await draftCharges(tx, visitId, {});
-  else if (latest.state === 'draft')
-    await redraftCharges(tx, latest, (latest.record as { facts?: Facts } | null)?.facts ?? {});
+  else if (latest.state === 'draft') await redraftCharges(tx, latest, factsOf(latest));
 }
 
 /** Computes a draft anew, with other facts or by other settings. */

@@ -1,6 +1,6 @@
 import { reopenCalls } from '@deckround/register-store';
 import { emitEvent, type Tx } from '@deckround/store';
-import type { Facts } from '../charges/build-record.js';
+import type { Facts } from '../charges/charged-visit.js';
 import { draftCharges } from '../charges/draft-charges.js';
 import type { VisitRow } from './visit-view.js';
 
