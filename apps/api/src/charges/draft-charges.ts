@@ -4,6 +4,7 @@ import type { Tx } from '@deckround/store';
 import { buildRecord } from './build-record.js';
 import { type ChargedVisit, type Facts, factsOf, findChargedVisit, latestInvoice } from './charged-visit.js';
 import { buyerOf, exemptionOf, termsOf } from './settings.js';
+import { settleStock } from './settle-stock.js';
 
 /** What a visit costs a customer by the settings of today. */
 async function priceOf(
@@ -68,14 +69,19 @@ export async function draftCharges(
       ...(await priceOf(tx, visit, customerId, facts, replaces?.refersTo ?? null)),
     },
   });
+  await settleStock(tx, visitId);
   return row.id;
 }
 
-/** What came to light of a closed visit goes into its draft; an issued document stays, and is amended by a person. */
+/**
+ * What came to light of a closed visit goes into its draft; an issued document stays, and is amended by a person. Stock
+ * follows what was used either way.
+ */
 export async function followLateFacts(tx: Tx, visitId: string): Promise<void> {
   const latest = await latestInvoice(tx, visitId);
   if (latest === null) await draftCharges(tx, visitId, {});
   else if (latest.state === 'draft') await redraftCharges(tx, latest, factsOf(latest));
+  else await settleStock(tx, visitId);
 }
 
 /** Computes a draft anew, with other facts or by other settings. */
@@ -90,4 +96,5 @@ export async function redraftCharges(
     where: { id: draft.id },
     data: { ...(await priceOf(tx, visit, draft.customerId, facts, refersTo)), version: { increment: 1 } },
   });
+  await settleStock(tx, draft.visitId);
 }

@@ -1,8 +1,10 @@
 import type { FieldFact } from '@deckround/contracts';
 import { dateColumn, takeReadings, wallClockOf } from '@deckround/register-store';
-import { emitEvent, type Prisma, type Tx } from '@deckround/store';
+import { emitEvent, Prisma, type Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
+import { settleStock } from '../charges/settle-stock.js';
+import { takeFromStock } from '../charges/stock.js';
 import { FOUND, oweWork, settleFindings } from '../field-work/owed-work.js';
 import { requireItemCode, slotId } from '../field-work/require-machine.js';
 import { closeVisit } from '../planning/close-visit.js';
@@ -58,8 +60,8 @@ export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact, 
           usedAt: happenedAt,
         },
       });
-      if (fact.partId !== null)
-        await takeFromStock(tx, fact.partId, Number(fact.quantity), visit?.technicianId ?? null);
+      if (visitId !== null) await settleStock(tx, visitId);
+      else if (fact.partId !== null) await takeFromStock(tx, fact.partId, new Prisma.Decimal(fact.quantity), null);
       return;
     case 'work-time': {
       const technician = await tx.technician.findFirst({ where: { personId: actor.id } });
@@ -177,17 +179,4 @@ async function foundWork(
   if (fact.itemCode === null) return;
   await settleFindings(tx, { machineId, code: fact.itemCode, slot: null }, on, visit?.id ?? null);
   await complete(tx, actor, machineId, visit, { itemCode: fact.itemCode, doneOn: on, note: fact.title });
-}
-
-/** From the van where it has some, else from the shelf; what the lists did not know of is not taken below nothing. */
-async function takeFromStock(tx: Tx, partId: string, quantity: number, technicianId: string | null): Promise<void> {
-  const rows = await tx.stock.findMany({ where: { partId, technicianId: technicianId ?? null } });
-  const shelf = technicianId === null ? [] : await tx.stock.findMany({ where: { partId, technicianId: null } });
-  let wanted = quantity;
-  for (const row of [...rows, ...shelf]) {
-    const taken = Math.min(wanted, Number(row.onHand));
-    if (taken <= 0) continue;
-    await tx.stock.update({ where: { id: row.id }, data: { onHand: { decrement: taken } } });
-    wanted -= taken;
-  }
 }
