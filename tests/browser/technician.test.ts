@@ -54,11 +54,12 @@ browserStory('the technician', { isPlanned: true }, (stage) => {
         await page.getByRole('link', { name: 'Back to the site' }).click();
         await page.getByRole('heading', { name: 'Finish the visit' }).waitFor();
       }
-      await page.getByRole('button', { name: /^Stop the time/ }).click();
+      // The clock still runs: it ends with the visit.
+      await page.getByRole('button', { name: /^Stop the time/ }).waitFor();
       await page.getByLabel('Name of whoever signs').fill('Sorrel Ashby');
       await page.getByRole('button', { name: 'Finish and sign' }).click();
       await page.getByText('This visit is finished.').waitFor();
-      expect(await page.getByRole('button', { name: 'Start the time' }).count()).toBe(0);
+      expect(await page.getByRole('button', { name: /^(Start|Stop) the time/ }).count()).toBe(0);
       records += 2;
       expect(records).toBeGreaterThanOrEqual(23);
       await page.getByText(`${records} records kept here`).click();
@@ -104,6 +105,41 @@ browserStory('the technician', { isPlanned: true }, (stage) => {
       expect(found).toEqual([]);
       // Without a network the browser itself writes what it could not fetch.
       expect(faults.filter((fault) => !/ERR_INTERNET_DISCONNECTED|ERR_FAILED/.test(fault))).toEqual([]);
+    },
+    SLOW_MS,
+  );
+
+  it(
+    'keeps the time of a visit that the shop has cancelled meanwhile',
+    async () => {
+      await stage.database.store.asOwner((tx) => tx.visit.updateMany({ data: { state: 'confirmed' } }));
+      const { page } = await visitor(stage.browser, stage.api.service.address, PHONE);
+      await signInAt(page, 'technician@small-shop.example', PASSWORD);
+      await page.getByRole('heading', { name: /^Next: Site/ }).waitFor();
+      await page.locator('ol li:not([data-done="true"]) a[href*="/day/"]').first().click();
+      await page.getByRole('button', { name: 'Start the time' }).click();
+      await page.getByRole('button', { name: /^Stop the time/ }).waitFor();
+      // Planning again replaces a visit by one of its own: the clock runs on there.
+      const visitId = await stage.database.store.asOwner(async (tx) => {
+        const { id: old, ...visit } = await tx.visit.findUniqueOrThrow({
+          where: { id: page.url().split('/').at(-1)! },
+        });
+        const { id } = await tx.visit.create({ data: visit });
+        await tx.visitItem.updateMany({ where: { visitId: old }, data: { visitId: id } });
+        await tx.visit.update({ where: { id: old }, data: { state: 'cancelled' } });
+        return id;
+      });
+      await page.reload();
+      await page.getByRole('heading', { name: 'This visit is no longer in your plan' }).waitFor();
+      await page.goto(page.url().replace(/[^/]+$/, visitId));
+      await page.getByRole('button', { name: /^Stop the time/ }).waitFor();
+      const manager = await stage.api.signIn('manager');
+      expect((await manager.patch(`/v1/visits/${visitId}`, { state: 'cancelled' }, '*')).status).toBe(200);
+      await page.reload();
+      await page.getByRole('heading', { name: 'This visit is no longer in your plan' }).waitFor();
+      await page.getByText('1 record sent').waitFor();
+      const { items } = (await manager.get(`/v1/field-records?visitId=${visitId}`)).body;
+      expect(items).toMatchObject([{ kind: 'work-time', state: 'review' }]);
     },
     SLOW_MS,
   );

@@ -153,6 +153,23 @@ describe('a record of the field', () => {
     expect((await send(recordOf({ kind: 'reading', hours: '950' }, place))).body.state).toBe('applied');
   });
 
+  it('waits for the shop where a clock ran for more than twelve hours', async () => {
+    const span = (hours: number) => {
+      const startedAt = '2026-06-08T12:00:00Z';
+      const endedAt = new Date(Date.parse(startedAt) + hours * 3_600_000).toISOString();
+      return recordOf({ kind: 'work-time', startedAt, endedAt }, { machineId: null });
+    };
+    const forgotten = (await send(span(65))).body;
+    expect(forgotten).toMatchObject({ state: 'review', reviewReason: expect.stringMatching(/twelve hours.*Ask/) });
+    const times = () => database.store.asOwner((tx) => tx.workTime.count());
+    const before = await times();
+    expect((await send(span(12))).body.state).toBe('applied');
+    expect(await times()).toBe(before + 1);
+    const accept = { decision: 'accept' };
+    await manager.send('POST', `/v1/field-records/${forgotten.id}/decision`, accept, { 'if-match': '"1"' });
+    expect(await times()).toBe(before + 2);
+  });
+
   it('goes on without its visit when planning again has replaced it', async () => {
     const answer = await send(
       recordOf({ kind: 'part-used', name: 'grease', quantity: '2' }, { visitId: randomUUID() }),

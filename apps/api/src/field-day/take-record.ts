@@ -17,6 +17,9 @@ const SKEW_SECONDS = 300;
 /** What a closed visit does not keep from counting at once: meters run on, and who saw a caution saw it. */
 const NEVER_LATE: ReadonlySet<Fact['kind']> = new Set(['reading', 'cautions-seen']);
 
+/** A longer time at work comes from a clock that nobody stopped. */
+const MOST_WORK_MS = 12 * 3_600_000;
+
 export const RECORD_INCLUDE = { recordedByPerson: true } as const;
 export type RecordRow = Prisma.FieldRecordGetPayload<{ include: typeof RECORD_INCLUDE }>;
 
@@ -31,7 +34,7 @@ export async function takeRecord(tx: Tx, actor: Actor, body: Body, now: Date): P
   const skewSeconds = Math.round((now.getTime() - Date.parse(body.sentAt)) / 1000);
   if (visitId !== null) await lockVisit(tx, visitId);
   const visit = visitId === null ? null : await tx.visit.findUnique({ where: { id: visitId }, include: VISIT_INCLUDE });
-  const reviewReason = lateReason(visitId, visit, fact);
+  const reviewReason = doubtOf(fact) ?? lateReason(visitId, visit, fact);
   const { count } = await tx.fieldRecord.createMany({
     skipDuplicates: true,
     data: [
@@ -56,6 +59,12 @@ export async function takeRecord(tx: Tx, actor: Actor, body: Body, now: Date): P
   const row = await tx.fieldRecord.findUniqueOrThrow({ where: { id }, include: RECORD_INCLUDE });
   if (reviewReason === null) await applyRecord(tx, actor, row, visit, now);
   return row;
+}
+
+/** Why a record is not believed without a person; null = it is. */
+function doubtOf(fact: Fact): string | null {
+  if (fact.kind !== 'work-time' || Date.parse(fact.endedAt) - Date.parse(fact.startedAt) <= MOST_WORK_MS) return null;
+  return 'More than twelve hours without a stop: a clock was left running, it seems. Ask who worked; if it is wrong, keep it without effect and state the minutes in the charges.';
 }
 
 /** Why a record has to wait for a decision; null = it does not. */

@@ -1,7 +1,6 @@
 import { Link, useParams } from '@tanstack/react-router';
 import { useState } from 'react';
 import { queryOf } from '../data/api.js';
-import { stored } from '../data/stored.js';
 import type { FieldDay, FieldVisit } from '../data/types.js';
 import { FileButton } from '../design/file-button.js';
 import { outbox, useKeptOf } from '../offline/outbox.js';
@@ -10,6 +9,7 @@ import { useFieldDay, visitOf } from './field-day.js';
 import { geoAddress } from './geo-address.js';
 import { SentBar } from './sent-bar.js';
 import style from './technician.module.css';
+import { startWork, stopWork, useWorkClock } from './work-clock.js';
 
 /** At a site: the gate, the machines, the time, and the finish. */
 export function VisitPage() {
@@ -103,30 +103,21 @@ function MachineList({
   );
 }
 
-/** Start and stop; the span is recorded when it is stopped. The start survives a reload. Once finished, none begins. */
+/** Start and stop; the span is recorded when it is stopped. Once finished, none begins. */
 function WorkClock({ visit, isFinished }: { readonly visit: FieldVisit; readonly isFinished: boolean }) {
   const { t, time } = useWords();
-  const kept = stored<string>(`deckround.work.${visit.id}`);
-  const [startedAt, setStartedAt] = useState(kept.read());
-  const start = () => {
-    const now = new Date().toISOString();
-    kept.write(now);
-    setStartedAt(now);
-  };
-  const stop = async () => {
-    const about = t('kept.work-time', { site: visit.site.name });
-    const span = { startedAt: startedAt!, endedAt: new Date().toISOString() };
-    await outbox.record({ visitId: visit.id, machineId: null, about }, { kind: 'work-time', ...span });
-    kept.clear();
-    setStartedAt(null);
-  };
+  const startedAt = useWorkClock(visit.id);
   if (startedAt === null && isFinished) return null;
   return startedAt === null ? (
-    <button type="button" className="press" onClick={start}>
+    <button type="button" className="press" onClick={() => startWork(visit.id)}>
       {t('at.start')}
     </button>
   ) : (
-    <button type="button" className="press" onClick={() => void stop()}>
+    <button
+      type="button"
+      className="press"
+      onClick={() => void stopWork(visit.id, t('kept.work-time', { site: visit.site.name }))}
+    >
       {t('at.stop', { time: time(startedAt) })}
     </button>
   );
@@ -135,11 +126,15 @@ function WorkClock({ visit, isFinished }: { readonly visit: FieldVisit; readonly
 function Finish({ visit }: { readonly visit: FieldVisit }) {
   const { t } = useWords();
   const [name, setName] = useState('');
-  const finish = () =>
-    outbox.record(
-      { visitId: visit.id, machineId: null, about: t('kept.visit-finish', { site: visit.site.name }) },
+  const site = visit.site.name;
+  const finish = async () => {
+    // before the finish, which makes late whatever follows it
+    await stopWork(visit.id, t('kept.work-time', { site }));
+    await outbox.record(
+      { visitId: visit.id, machineId: null, about: t('kept.visit-finish', { site }) },
       { kind: 'visit-finish', signedBy: name.trim() },
     );
+  };
   return (
     <form
       className="stack"

@@ -1015,13 +1015,13 @@ export const en = {
   'decide.page': 'To decide – Deckround',
   'decide.sentence':
     '{n, plural, =0 {Nothing waits for your decision} one {# thing waits for your decision} other {# things wait for your decision}}',
-  'decide.late': '{n, plural, one {# record came late} other {# records came late}}',
+  'decide.late': '{n, plural, one {# record from the field} other {# records from the field}}',
   'decide.late-what':
-    'They came from the field after their visit was closed, or do not fit it. Nothing is lost: decide whether each counts.',
+    'They came after their visit was closed, do not fit it, or cannot well be true. Nothing is lost: decide whether each counts.',
   'decide.recorded': 'Recorded by {name}, {when}.',
   'decide.accept': 'It counts',
   'decide.dismiss': 'Keep it without effect',
-  'decide.work-time': 'time at work',
+  'decide.work-time': 'time at work, {from} to {to}',
   'decide.visit-finish': 'visit finished, signed by {name}',
   'said.nobody-works': 'Nobody works in these days.',
   'said.no-skill': 'Nobody with the skill “{skill}” works in these days.',

@@ -1020,13 +1020,13 @@ export const es: Readonly<Record<WordKey, string>> = {
   'decide.page': 'Por decidir – Deckround',
   'decide.sentence':
     '{n, plural, =0 {Nada espera su decisión} one {# cosa espera su decisión} other {# cosas esperan su decisión}}',
-  'decide.late': '{n, plural, one {# registro llegó tarde} other {# registros llegaron tarde}}',
+  'decide.late': '{n, plural, one {# registro del campo} other {# registros del campo}}',
   'decide.late-what':
-    'Llegaron del campo después de cerrar su visita, o no le corresponden. Nada se pierde: decida si cada uno cuenta.',
+    'Llegaron después de cerrar su visita, no le corresponden o no parecen ciertos. Nada se pierde: decida si cada uno cuenta.',
   'decide.recorded': 'Registrado por {name}, {when}.',
   'decide.accept': 'Cuenta',
   'decide.dismiss': 'Guardarlo sin efecto',
-  'decide.work-time': 'tiempo de trabajo',
+  'decide.work-time': 'tiempo de trabajo, del {from} al {to}',
   'decide.visit-finish': 'visita terminada, firmada por {name}',
   'said.nobody-works': 'Nadie trabaja en estos días.',
   'said.no-skill': 'En estos días no trabaja nadie con la especialidad «{skill}».',

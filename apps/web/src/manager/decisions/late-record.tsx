@@ -4,7 +4,7 @@ import type { FieldRecord } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
 import { useWords, type Words } from '../../words/words.js';
 
-/** A fact from the field that came too late to count by itself: it counts, or is kept without effect. */
+/** A fact from the field that came too late, or is too odd, to count by itself: it counts, or is kept without effect. */
 export function LateRecord({ record, machine }: { readonly record: FieldRecord; readonly machine: string }) {
   const words = useWords();
   const { t, moment, sentence } = words;
@@ -50,7 +50,7 @@ function believedTime({ deviceAt, skewSeconds }: FieldRecord): string {
 }
 
 /** The fact as the technician's own list of records words it. */
-function whatItSays(fact: FieldRecord['fact'], { t, hours, named }: Words): string {
+function whatItSays(fact: FieldRecord['fact'], { t, hours, moment, named }: Words): string {
   const text = (name: string) => String(fact[name] ?? '');
   switch (fact['kind']) {
     case 'reading':
@@ -66,7 +66,7 @@ function whatItSays(fact: FieldRecord['fact'], { t, hours, named }: Words): stri
     case 'finding':
       return text('observation');
     case 'work-time':
-      return t('decide.work-time');
+      return t('decide.work-time', { from: moment(text('startedAt')), to: moment(text('endedAt')) });
     case 'visit-finish':
       return t('decide.visit-finish', { name: text('signedBy') });
     default:
