@@ -90,6 +90,19 @@ describe('a must-do that cannot be met', () => {
     expect(remedies![0]).toMatch(/part, expected on 2014-06-25.* and .*the skill hydraulic/);
   });
 
+  it('of a week in which nobody works asks for somebody who may be sent and has the skill', () => {
+    const technicians = [
+      aTechnician([], { name: 'Ana', skills: ['hydraulic'] }),
+      aTechnician([], { id: 'T2', name: 'Ben' }),
+      aTechnician([], { id: 'T3', name: 'Cleo', skills: ['hydraulic'] }),
+    ];
+    const barred = [{ siteId: 'S1', technicianId: 'T1', date: null }];
+    const items = [must({ skill: 'hydraulic', releaseDate: '2014-06-18' })];
+    expect(leftOut({ technicians, barred, items, asOf: '2014-06-17' }).remedies).toEqual([
+      'It fits if Cleo works on 2014-06-18.',
+    ]);
+  });
+
   it('names the promise that stands in its way', () => {
     const snapshot = aWeek({
       days: 1,

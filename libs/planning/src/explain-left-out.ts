@@ -3,6 +3,7 @@ import { type Clause, clause } from './clause.js';
 import { diagnose } from './diagnose.js';
 import type { Draft } from './draft.js';
 import { basePlace, type PlanningInstance } from './instance.js';
+import type { Situation } from './probe.js';
 import { money, sentences } from './sentences.js';
 import { visitMinutes } from './visit-minutes.js';
 import type { LeftOut } from './week-plan.js';
@@ -12,12 +13,14 @@ import type { LeftOut } from './week-plan.js';
  * comes too late, the site cannot be entered long enough, no room in any shift, or waiting is simply cheaper.
  *
  * @param present cost of each technician-day as planned, cents
+ * @param bare    the week without optional work, where a must-do is to find what stands in its way
  */
 export function explainLeftOut(
   instance: PlanningInstance,
   draft: Draft,
   index: number,
   present: readonly number[],
+  bare: Situation,
 ): LeftOut {
   const { snapshot, technicianDays, dates } = instance;
   const item = instance.items[index]!;
@@ -31,7 +34,7 @@ export function explainLeftOut(
     code,
     reason: sentences(why, `Leaving it costs ${money(waitingCents, snapshot)}`),
     obstacle,
-    ...(item.mustDo && diagnose(instance, draft, index)),
+    ...(item.mustDo && diagnose(bare, index)),
   });
 
   const skilled = technicianDays.flatMap((day, v) => {

@@ -100,22 +100,10 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
   const technicianDays = snapshot.technicians.flatMap((technician, k) =>
     eachDayOnce(technician)
       .filter((shift) => dayOf.has(shift.date))
-      .map((shift): TechnicianDay => {
-        const at = (time: string) => clock.minutes(technician.zone, shift.date, time);
-        const shiftEnd = at(shift.end);
-        return {
-          technician: k,
-          day: dayOf.get(shift.date)!,
-          date: shift.date,
-          shiftStart: at(shift.start),
-          shiftEnd,
-          startPlace:
-            shift.underWay && shift.underWay.siteId !== null
-              ? known(siteOf, shift.underWay.siteId, 'site')
-              : snapshot.sites.length + k,
-          latestReturn: shiftEnd + technician.maxOvertimeMinutes,
-          lunch: lunchOf(technician, shift, at),
-        };
+      .map((shift) => {
+        const siteId = shift.underWay?.siteId ?? null;
+        const startPlace = siteId === null ? undefined : known(siteOf, siteId, 'site');
+        return technicianDay({ snapshot, clock }, k, dayOf.get(shift.date)!, shift, startPlace);
       })
       .filter((shift) => shift.shiftStart < shift.shiftEnd),
   );
@@ -198,6 +186,29 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
 
   const isBarred = barsOf(snapshot.barred ?? [], siteOf, technicianOf, dayOf);
   return { snapshot, clock, dates, travel, technicianDays, windows, forests, items, promises, previous, isBarred };
+}
+
+/** A technician's day by the hours of a shift; it begins at the base unless told otherwise. */
+export function technicianDay(
+  { snapshot, clock }: Pick<PlanningInstance, 'snapshot' | 'clock'>,
+  k: number,
+  day: number,
+  shift: PlanningTechnician['shifts'][number],
+  startPlace = snapshot.sites.length + k,
+): TechnicianDay {
+  const technician = snapshot.technicians[k]!;
+  const at = (time: string) => clock.minutes(technician.zone, shift.date, time);
+  const shiftEnd = at(shift.end);
+  return {
+    technician: k,
+    day,
+    date: shift.date,
+    shiftStart: at(shift.start),
+    shiftEnd,
+    startPlace,
+    latestReturn: shiftEnd + technician.maxOvertimeMinutes,
+    lunch: lunchOf(technician, shift, at),
+  };
 }
 
 /** Indices of those items that are still open. */

@@ -3,6 +3,7 @@ import { explainLeftOut } from './explain-left-out.js';
 import { explainVisit } from './explain-visit.js';
 import type { PlanningInstance } from './instance.js';
 import { loadLists } from './load-list.js';
+import { withoutOptionalWork } from './probe.js';
 import { visitMinutes } from './visit-minutes.js';
 import type { DayRoute, PlannedVisit, WeekPlan } from './week-plan.js';
 
@@ -24,6 +25,7 @@ export function reportPlan(
   const ids = visitIds(draft, routes);
   const loads = loadLists(instance, draft);
   const present = draft.map((visits, v) => routeCents(instance, v, visits));
+  const bare = withoutOptionalWork(instance, draft);
   return {
     version: 1,
     ...head,
@@ -32,7 +34,7 @@ export function reportPlan(
     visits: routes
       .flatMap((route, v) => (route ? draft[v]!.map((_, k) => plannedVisit(instance, draft, v, k, route, ids)) : []))
       .sort((a, b) => Number(a.id.slice(1)) - Number(b.id.slice(1))),
-    leftOut: evaluated.leftOut.map((index) => explainLeftOut(instance, draft, index, present)),
+    leftOut: evaluated.leftOut.map((index) => explainLeftOut(instance, draft, index, present, bare)),
   };
 }
 

@@ -1064,7 +1064,11 @@ export const en = {
   'fix.deadline': 'it need not be done by {byDate}',
   'fix.machines-down': 'more machines may be down at once at {site}',
   'fix.bar': 'whoever is barred might be sent to {site}',
+  // of plans made before the day was told
   'fix.part': 'its part, expected {fromDate}, comes earlier',
+  'fix.part-by': 'its part, expected {fromDate}, comes by {byDate}',
+  'fix.works': '{technician} works on {workDate}',
+  'fix.other-work': 'other work moves or waits: plan again, with more time',
   'fix.closed': '{site} can be entered on more days or all day',
   'fix.skill': 'somebody else learns or lends the skill “{skill}”',
   'fix.must-do': 'the work that must be done at {site} gives way',

@@ -21,8 +21,8 @@ test('every clause that the service can say has words, and so has every rule tha
   const keys = [...new Set(calls.map(([, key]) => key!))].filter((key) => key !== 'visit');
   expect(keys.length).toBeGreaterThan(18);
   expect(keys.filter((key) => !Object.hasOwn(en, `said.${key}`))).toEqual([]);
-  const rules = [...texts.matchAll(/offer\(\s*'([a-z-]+)'/g)].map(([, rule]) => rule!);
-  expect(rules.length).toBeGreaterThan(9);
+  const rules = [...texts.matchAll(/(?:offer\(\s*|\brule: )'([a-z-]+)'/g)].map(([, rule]) => rule!);
+  expect(rules.length).toBeGreaterThan(12);
   expect(rules.filter((rule) => !Object.hasOwn(en, `fix.${rule}`))).toEqual([]);
 });
 
