@@ -66,6 +66,28 @@ describe('prices of moving', () => {
     }
   });
 
+  it('charge just the promises that are broken, no more of them than must be, in a week where everybody was told', () => {
+    const told = aStandingWeek(shop, 400, 1);
+    const { instance, draft } = told;
+    const seen = { one: 0, several: 0 };
+    for (const { visitId } of draft.flat()) {
+      for (const place of priceMoves(told, visitId!)!.places) {
+        const { draft: after, change } = moveVisit(told, visitId!, place)!;
+        expect(change.cents.total).toBe(place.cents);
+        expect(change.cents.disruption).toBe(2500 * place.breaks.length);
+        const others = place.breaks.filter((id) => id !== visitId);
+        if (others.length > 0) seen[others.length > 1 ? 'several' : 'one']++;
+        for (const id of others) {
+          const { v, k } = findVisit(after, id)!;
+          const kept = after[v]!.with(k, { ...after[v]![k]!, promise: told.announced.get(id)! });
+          expect(routeCents(instance, v, kept)).toBe(Infinity);
+        }
+      }
+    }
+    expect(seen.one).toBeGreaterThan(5);
+    expect(seen.several).toBeGreaterThan(5);
+  });
+
   it('of a visit held fast are those of letting it go, and break only what its customer was told', () => {
     const seen = { sameDay: 0, told: 0, untold: 0 };
     for (const [v, visits] of week.draft.entries()) {

@@ -1,5 +1,5 @@
 import { canDo, respectsMachines } from '../cheapest-addition.js';
-import { evaluateRoute, routeCents } from '../draft.js';
+import { routeCents } from '../draft.js';
 import type { PlanningInstance } from '../instance.js';
 import { visitsPerDay } from '../to-routing.js';
 import { type NamedDraft, type NamedVisit } from './standing-week.js';
@@ -19,7 +19,7 @@ export type PlacementObstacle = 'skill' | 'part' | 'access' | 'machines-down' | 
 
 /**
  * Every place of one technician-day for a visit, the rest of the day in its order. Promised slots are kept where they
- * can be; otherwise the fewest are broken, each at its price.
+ * can be; otherwise the cheapest set found is broken, each at its price.
  *
  * @returns placements by position, or what stands in the way of all of them
  */
@@ -34,15 +34,19 @@ export function placements(
   if (obstacle !== null) return obstacle;
   const route = draft[v]!;
   const present = routeCents(instance, v, route);
+  const promised = [...route, visit].reduce((sum, each) => sum + priceOf(each), 0);
+  const centsOf = (visits: readonly NamedVisit[]) =>
+    routeCents(instance, v, visits) - present + promised - visits.reduce((sum, each) => sum + priceOf(each), 0);
   const found: Placement[] = [];
   for (let position = 0; position <= route.length; position++) {
     const visits = route.toSpliced(position, 0, visit);
-    const kept = [visits, ...(allowBroken ? relaxations(visits) : [])].find(
-      (tried) => evaluateRoute(instance, v, tried) !== null,
-    );
-    if (!kept) continue;
-    const broken = visits.reduce((sum, each, k) => sum + (kept[k]!.promise === each.promise ? 0 : priceOf(each)), 0);
-    found.push({ v, visits: kept, position, cents: routeCents(instance, v, kept) - present + broken });
+    const kept = waysToKeep(instance, v, visits, allowBroken).map((way) => ({
+      v,
+      visits: way,
+      position,
+      cents: centsOf(way),
+    }));
+    if (kept.length > 0) found.push(kept.reduce((a, b) => (b.cents < a.cents ? b : a)));
   }
   return found.length > 0 ? found : 'time';
 }
@@ -70,14 +74,33 @@ function obstacleOf(
   return null;
 }
 
-/** The same visits with ever more confirmed promises let go: one at a time, the cheapest first, then all. */
-function relaxations(visits: readonly NamedVisit[]): NamedVisit[][] {
-  const breakable = visits
-    .flatMap((visit, k) => (visit.promise?.kind === 'confirmed' ? [k] : []))
-    .sort((a, b) => priceOf(visits[a]!) - priceOf(visits[b]!));
-  const without = (ks: readonly number[]) =>
-    visits.map((visit, k) => (ks.includes(k) ? { ...visit, promise: null } : visit));
-  return breakable.length === 0 ? [] : [...breakable.map((k) => without([k])), without(breakable)];
+/**
+ * The same visits with as many confirmed promises as they can keep: all of them; else all but the cheapest one that is
+ * enough, and whichever can be kept beside the dearer ones. None of those let go could be kept besides, so each is broken.
+ *
+ * @returns none where they cannot be driven even with all of those promises let go
+ */
+function waysToKeep(
+  instance: PlanningInstance,
+  v: number,
+  visits: readonly NamedVisit[],
+  allowBroken: boolean,
+): NamedVisit[][] {
+  const canBeDriven = (tried: readonly NamedVisit[]) => routeCents(instance, v, tried) < Infinity;
+  if (canBeDriven(visits)) return [[...visits]];
+  if (!allowBroken) return [];
+  const letGo = visits.map((visit) => (visit.promise?.kind === 'confirmed' ? { ...visit, promise: null } : visit));
+  if (!canBeDriven(letGo)) return [];
+  const dearestFirst = visits
+    .flatMap((visit, k) => (letGo[k] === visit ? [] : [k]))
+    .sort((a, b) => priceOf(visits[b]!) - priceOf(visits[a]!));
+  let most = letGo;
+  for (const k of dearestFirst) {
+    const kept = most.with(k, visits[k]!);
+    if (canBeDriven(kept)) most = kept;
+  }
+  const allButOne = dearestFirst.toReversed().map((k) => visits.with(k, letGo[k]!));
+  return [allButOne.find(canBeDriven), most].filter((way) => way !== undefined);
 }
 
 function priceOf(visit: NamedVisit): number {
