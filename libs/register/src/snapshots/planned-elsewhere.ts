@@ -2,6 +2,7 @@ import type { PlannedWork } from '@deckround/upkeep';
 import { addDays } from '../local-date.js';
 import type { Part, Register } from '../register.js';
 import { machineItems, stopgapItemId } from './machine-items.js';
+import { countedOn } from './parts-in-turn.js';
 import type { PlanningSpan } from './planning-snapshot.js';
 
 /** Days to be planned, and the day from which on visits are still to come. */
@@ -49,7 +50,7 @@ export function plannedWork(register: Register, span: Days): PlannedWork[] {
 
 /**
  * Parts as the visits before the days to be planned leave them: taken from the shelf, and where it holds too little from
- * what comes before those days, the earliest first. What the visits lack even so is theirs to tell.
+ * what comes before those days, the earliest first. What is overdue is not counted on. What the visits lack even so is theirs to tell.
  */
 export function partsLeft(register: Register, { asOf, firstDate }: Days): Part[] {
   const needed = new Map<string, readonly { partId: string; quantity: number }[]>();
@@ -64,7 +65,7 @@ export function partsLeft(register: Register, { asOf, firstDate }: Days): Part[]
       used.set(partId, (used.get(partId) ?? 0) + quantity);
     }
   }
-  return register.parts.map((part) => {
+  return countedOn(register.parts, asOf).map((part) => {
     const onHand = Math.max(0, part.onHand - (used.get(part.id) ?? 0));
     let short = Math.max(0, (used.get(part.id) ?? 0) - part.onHand);
     if (short === 0) return { ...part, onHand };

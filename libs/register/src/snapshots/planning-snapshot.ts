@@ -9,8 +9,9 @@ import type {
 } from '@deckround/planning';
 import type { DueForecast } from '@deckround/upkeep';
 import { addDays, clockOf, dayNumber } from '../local-date.js';
-import type { Machine, OpenRoadCall, OpenStopgap, Part, Register, SiteEvent } from '../register.js';
+import type { Machine, OpenRoadCall, OpenStopgap, Part, Register } from '../register.js';
 import { accessOf, onDates, shiftsOn } from './access.js';
+import { beforeEvent, eventsAhead } from './before-events.js';
 import {
   classOf,
   fallsDueAgain,
@@ -20,6 +21,7 @@ import {
   stopgapItemId,
 } from './machine-items.js';
 import { partsLeft, plannedElsewhere } from './planned-elsewhere.js';
+import { suppliedItems } from './supplied-items.js';
 
 export interface PlanningSpan {
   readonly asOf: string;
@@ -46,15 +48,17 @@ export function planningSnapshot(
   const daysLeft = dates.filter((date) => date >= span.asOf);
   const { before, after } = plannedElsewhere(register, span);
   const parts = partsLeft(register, span);
-  const items = [
-    ...planningItems({ ...register, parts }, due, span, lastDate),
+  const open = [
+    ...planningItems(register, due, span, lastDate),
     ...register.roadCalls.map((call) => roadCallItem(call, span)),
   ].flatMap((item): PlanningItem[] => {
     if (after.has(item.id)) return [];
     const follows = before.get(item.id);
     return follows === undefined ? [item] : fallsDueAgain(item.id) ? [{ ...item, follows }] : [];
   });
-  const ready = beforeEvents(register, items, span);
+  const promises = promisesFrom(register, span);
+  const ahead = eventsAhead(register, span);
+  const items = suppliedItems(open, { parts, stopgaps: register.stopgaps, promises, ahead }, span);
   const machineIds = new Set(items.map((item) => item.machineId));
   return {
     version: 1,
@@ -70,9 +74,9 @@ export function planningSnapshot(
     laterLabourShare: 1,
     technicians: technicianRows(register, daysLeft),
     ...openAhead(placeRows(register, machineIds, dates), span),
-    items: ready,
+    items: items.map((item) => beforeEvent(item, ahead(item))),
     parts: partRows(parts),
-    promises: promisesFrom(register, span),
+    promises,
     barred: register.bars.map((bar) => ({ ...bar })),
     previous: register.previous.map(({ siteId, technicianId, date, itemIds }) => ({
       ...{ siteId, technicianId, date },
@@ -210,7 +214,6 @@ function planningItems(
 ): PlanningItem[] {
   const known = new Map(machineItems(register).map((each) => [each.id, each]));
   const stopgaps = new Map(register.stopgaps.map((each) => [each.id, each]));
-  const parts = new Map(register.parts.map((part) => [part.id, part]));
   const isElsewhere = ({ date }: { readonly date: string }) =>
     date > lastDate || (date >= span.asOf && date < span.firstDate);
   const promised = new Set(
@@ -231,15 +234,15 @@ function planningItems(
   return due.flatMap((forecast) => {
     if (forecast.kind === 'stopgap') {
       const stopgap = stopgaps.get(forecast.itemId);
-      return stopgap ? [stopgapItem(forecast, stopgap, parts, span, lastDate)] : [];
+      return stopgap ? [stopgapItem(forecast, stopgap, span, lastDate)] : [];
     }
     const each = known.get(forecast.itemId);
     if (!each) return [];
-    if (isDue(forecast)) return [serviceItem(forecast, each, parts, span, timingOf(forecast, span))];
+    if (isDue(forecast)) return [serviceItem(forecast, each, span, timingOf(forecast, span))];
     const age = opportunityAge(forecast, each);
     const isOpenAnyway = each.item.preparations.some((state) => opened.has(`${each.machine.id} ${state}`));
     return age !== null && isOpenAnyway
-      ? [serviceItem(forecast, each, parts, span, opportunityTiming(forecast, each, register, age, span.days))]
+      ? [serviceItem(forecast, each, span, opportunityTiming(forecast, each, register, age, span.days))]
       : [];
   });
 }
@@ -282,7 +285,6 @@ function opportunityTiming(forecast: DueForecast, each: MachineItem, register: R
 function serviceItem(
   forecast: DueForecast,
   each: MachineItem,
-  parts: ReadonlyMap<string, Part>,
   span: PlanningSpan,
   timing: ReturnType<typeof timingOf>,
 ): PlanningItem {
@@ -298,20 +300,12 @@ function serviceItem(
     parts: each.parts.map((part) => ({ ...part })),
     consumables: each.consumables.map((consumable) => ({ ...consumable })),
     preparations: [...each.item.preparations],
-    releaseDate: releaseDate(each.parts, parts, span.asOf),
+    releaseDate: null,
     mustDo: each.item.mustDo && overdueAtTheEnd >= 0.5,
   };
 }
 
-function stopgapItem(
-  forecast: DueForecast,
-  stopgap: OpenStopgap,
-  parts: ReadonlyMap<string, Part>,
-  span: PlanningSpan,
-  lastDate: string,
-): PlanningItem {
-  const needed = stopgap.partId === null ? [] : [{ partId: stopgap.partId, quantity: stopgap.partQuantity }];
-  const release = stopgap.partExpectedOn ?? releaseDate(needed, parts, span.asOf);
+function stopgapItem(forecast: DueForecast, stopgap: OpenStopgap, span: PlanningSpan, lastDate: string): PlanningItem {
   const reachesItsLimit =
     (forecast.probabilityOverdue[span.days - 1] ?? 0) >= 0.1 || (forecast.p10 !== null && forecast.p10 <= lastDate);
   return {
@@ -322,12 +316,11 @@ function stopgapItem(
     title: stopgap.title,
     minutes: stopgap.minutes,
     skill: stopgap.skill,
-    parts: needed,
+    parts: stopgap.partId === null ? [] : [{ partId: stopgap.partId, quantity: stopgap.partQuantity }],
     consumables: [],
     preparations: [...stopgap.preparations],
-    releaseDate: release,
-    // The return that a stopgap owes is never left out for money, as soon as the part can be there.
-    mustDo: reachesItsLimit && (release === null || release <= lastDate),
+    releaseDate: null,
+    mustDo: reachesItsLimit,
   };
 }
 
@@ -359,33 +352,6 @@ export function roadCallItem(call: OpenRoadCall, span: PlanningSpan): PlanningIt
 }
 
 /**
- * What stands in the way of mowing at an event has to be done before it: calls, stopgaps, and items that are as likely
- * as not past their tolerance by then. What cannot be ready, since its part comes later, stays as it was and says so.
- */
-function beforeEvents(register: Register, items: readonly PlanningItem[], span: PlanningSpan): PlanningItem[] {
-  const lastDate = addDays(span.firstDate, span.days - 1);
-  const siteOf = new Map(register.machines.map((machine) => [machine.id, machine.siteId]));
-  const next = new Map<string, SiteEvent>();
-  for (const event of register.events) {
-    if (event.date < span.asOf || event.date < span.firstDate || event.date > lastDate) continue;
-    const other = next.get(event.siteId);
-    if (!other || event.date < other.date) next.set(event.siteId, event);
-  }
-  return items.map((item) => {
-    const event = next.get(siteOf.get(item.machineId)!);
-    if (!event) return item;
-    const isNeeded = item.mustDo || item.code === 'road-call' || (item.dueP50 !== null && item.dueP50 <= event.date);
-    if (!isNeeded) return item;
-    const latestDate = event.fromMinute > 0 ? event.date : addDays(event.date, -1);
-    if (item.releaseDate !== null && item.releaseDate > latestDate) {
-      return { ...item, because: `${item.because} It cannot be ready for ${event.name}: its part comes later.` };
-    }
-    const because = `${item.because} To be ready for ${event.name} on ${event.date}.`;
-    return { ...item, mustDo: true, latestDate, because };
-  });
-}
-
-/**
  * Costs relative to the cheapest of the choices that are left: what an overdue item has cost so far is sunk, and no
  * plan can change it.
  */
@@ -400,27 +366,4 @@ function timingOf(forecast: DueForecast, span: PlanningSpan) {
     dueP90: forecast.p90,
     because: forecast.why.sentence,
   };
-}
-
-/** First day on which enough of every part is there: on the shelf, on order, or ordered today. null = now. */
-function releaseDate(
-  needed: readonly { partId: string; quantity: number }[],
-  parts: ReadonlyMap<string, Part>,
-  asOf: string,
-): string | null {
-  let latest: string | null = null;
-  for (const { partId, quantity } of needed) {
-    const part = parts.get(partId);
-    if (!part || part.onHand >= quantity) continue;
-    let have = part.onHand;
-    const arrivals = [...part.arrivals].sort((a, b) => (a.date < b.date ? -1 : 1));
-    const enough = arrivals.find((arrival) => {
-      have += arrival.quantity;
-      return have >= quantity;
-    });
-    const ordered = addDays(asOf, part.leadDays);
-    const date = enough && enough.date < ordered ? enough.date : ordered;
-    if (latest === null || date > latest) latest = date;
-  }
-  return latest;
 }

@@ -1,6 +1,7 @@
 import type { PlanningItem, PlanningSnapshot, PlanningTechnician } from '@deckround/planning';
 import { addDays } from '../local-date.js';
 import type { Register } from '../register.js';
+import { countedOn } from './parts-in-turn.js';
 import { plannedElsewhere } from './planned-elsewhere.js';
 import { partRows, placeRows, technicianRows } from './planning-snapshot.js';
 
@@ -89,7 +90,7 @@ export function standingSnapshot(register: Register, planned: PlanningSnapshot, 
     })),
     machines,
     items,
-    parts: partRows(register.parts),
+    parts: partRows(countedOn(register.parts, today)),
     promises: [],
     barred: register.bars.map((bar) => ({ ...bar })),
     previous: [],
