@@ -1,6 +1,6 @@
 import { describe, expect, it } from '@jest/globals';
 import type { OpenStopgap, Part, Register } from '../register.js';
-import { aForecast, aMachine, anItem, aPart, aPromise, aRegister, aStopgap } from '../test-support/a-register.js';
+import { aForecast, aMachine, aPart, aPromise, aRegister, aStopgap } from '../test-support/a-register.js';
 import { stopgapItemId } from './machine-items.js';
 import { planningSnapshot } from './planning-snapshot.js';
 
