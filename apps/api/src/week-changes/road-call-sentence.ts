@@ -35,6 +35,8 @@ export function roadCallSentence(kind: RoadCallKind, carrier: Carrier, change: P
   const moved = others.map((visit) => {
     const place = names.site(visit.siteId);
     const promise = visit.breaksPromise ? ', which breaks its promise' : '';
+    if (visit.what === 'added')
+      return `${place} has a new visit by ${names.technician(visit.to!.technicianId)} on ${names.time(visit.to!.startAt)}`;
     if (visit.what === 'dropped') return `${place} is given up${promise}`;
     if (visit.what === 'moved')
       return `${place} moves to ${names.technician(visit.to!.technicianId)} on ${names.time(visit.to!.startAt)}${promise}`;

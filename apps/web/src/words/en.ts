@@ -754,6 +754,8 @@ export const en = {
     'Nobody works any more on the days that are planned. Plan the next week: the call will be part of it.',
   'call.plan-next': 'Plan the next week',
   'call.planned': 'The call is planned; everybody concerned stands at the new time.',
+  'call.closed': 'The call is closed: nobody comes for it.',
+  'call.close': 'No visit is needed: close the call',
   'call.kind.squeeze-in': 'Squeeze it in',
   'call.kind.push-one': 'Push one visit',
   'call.kind.re-plan': 'Plan the day anew',

@@ -758,6 +758,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'call.week-over': 'Ya nadie trabaja en los días planeados. Planee la semana próxima: la llamada entrará en ella.',
   'call.plan-next': 'Planear la semana próxima',
   'call.planned': 'La llamada está planeada; todos están ya a la nueva hora.',
+  'call.closed': 'La llamada está cerrada: nadie irá por ella.',
+  'call.close': 'No hace falta visita: cerrar la llamada',
   'call.kind.squeeze-in': 'Meterla en un hueco',
   'call.kind.push-one': 'Mover una visita',
   'call.kind.re-plan': 'Replanear el día',

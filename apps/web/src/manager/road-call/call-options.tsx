@@ -6,6 +6,7 @@ import type { RoadCall, RoadCallOptions } from '../../data/types.js';
 import { addDays, weekdayOf } from '../../words/local-date.js';
 import { useWords } from '../../words/words.js';
 import { ChangeList } from './change-list.js';
+import { CloseCall } from './close-call.js';
 import style from './road-call.module.css';
 
 /** A working week. */
@@ -49,7 +50,7 @@ export function CallOptions({ call, name, today }: Props) {
       {call.state !== 'open' ? (
         <div className="note" role="status">
           <p>
-            {t('call.planned')} <Link to="/week">{t('nav.week')}</Link>
+            {t(call.state === 'closed' ? 'call.closed' : 'call.planned')} <Link to="/week">{t('nav.week')}</Link>
           </p>
           {taken ? <ChangeList visits={taken.difference.visits} /> : null}
         </div>
@@ -131,6 +132,7 @@ export function CallOptions({ call, name, today }: Props) {
           </ul>
         </section>
       ) : null}
+      {call.state === 'open' ? <CloseCall call={call} /> : null}
       <p className="small pencil">{t('safety')}</p>
     </div>
   );
