@@ -5,7 +5,7 @@ import type { LoadLine } from './week-plan.js';
 /**
  * What to load each morning: parts and consumables of all items of the day, summed.
  * `missing`: what stock on hand plus arrivals up to that morning does not cover, after the technician-days before it
- * (in order of date, then technician) took theirs.
+ * (in order of date, then technician) took theirs. An order that should have come before `asOf` is not counted on.
  *
  * @returns one list per technician-day
  */
@@ -14,6 +14,7 @@ export function loadLists(instance: PlanningInstance, draft: Draft): LoadLine[][
   const left = new Map(snapshot.parts.map((part) => [part.id, part.onHand]));
   const arrivals = snapshot.parts
     .flatMap((part) => part.arrivals.map((arrival) => ({ ...arrival, partId: part.id })))
+    .filter((arrival) => arrival.date >= snapshot.asOf)
     .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
   let arrived = 0;
   return draft.map((visits, v) => {

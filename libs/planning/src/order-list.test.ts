@@ -42,6 +42,13 @@ describe('the order list', () => {
     expect(line).toMatchObject({ quantity: 4, orderBy: '2026-06-05', isLate: true, certainty: 'planned' });
   });
 
+  it('does not count on an order that should have come before today', () => {
+    const late = { ...bearing, onHand: 0, arrivals: [{ date: '2026-06-04', quantity: 4 }] };
+    const [line] = orderList([late], [need('2026-06-09', 1)], '2026-06-05');
+    expect(line).toMatchObject({ quantity: 1, orderBy: '2026-06-06', isLate: false });
+    expect(orderList([late], [need('2026-06-09', 1)], '2026-06-04')).toEqual([]);
+  });
+
   it('always ends in enough, and never more than is needed', () => {
     const days = fc.integer({ min: 1, max: 28 }).map((day) => `2026-06-${String(day).padStart(2, '0')}`);
     const needs = fc.array(fc.record({ date: days, quantity: fc.integer({ min: 1, max: 5 }) }), { maxLength: 20 });

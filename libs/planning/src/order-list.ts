@@ -35,7 +35,8 @@ export interface OrderLine {
 
 /**
  * What to order by when: per part, the running balance of stock and arrivals against needs by date; whatever goes below
- * zero has to be ordered `leadDays` before its day. Planned work comes before forecast work of the same day.
+ * zero has to be ordered `leadDays` before its day. Planned work comes before forecast work of the same day. What should
+ * have come before today is not counted on.
  *
  * @param today local date; an order placed then arrives `leadDays` later
  * @returns parts that run short, the most urgent first
@@ -59,7 +60,9 @@ function orderLine(part: PlanningPart, needs: readonly PartNeed[], today: string
         : 1,
   );
   const arrived = (date: string) =>
-    part.arrivals.reduce((sum, arrival) => sum + (arrival.date <= date ? arrival.quantity : 0), part.onHand);
+    part.arrivals
+      .filter((arrival) => arrival.date >= today && arrival.date <= date)
+      .reduce((sum, arrival) => sum + arrival.quantity, part.onHand);
   let used = 0;
   let ordered = 0;
   let first: PartNeed | null = null;

@@ -4,7 +4,7 @@ import type { SnapshotLookup } from './snapshot-lookup.js';
 
 /** Load lists: right sums, and what is missing after stock, arrivals and the routes before it. */
 export function checkLoad(lookup: SnapshotLookup, plan: WeekPlan, report: Report): void {
-  const { parts, technicians } = lookup.snapshot;
+  const { parts, technicians, asOf } = lookup.snapshot;
   const visits = new Map(plan.visits.map((visit) => [visit.id, visit]));
   const order = new Map(technicians.map((technician, k) => [technician.id, k]));
   const routes = [...plan.routes].sort((a, b) =>
@@ -32,7 +32,7 @@ export function checkLoad(lookup: SnapshotLookup, plan: WeekPlan, report: Report
       if (line.partId === null) continue;
       const part = parts.find((candidate) => candidate.id === line.partId);
       const arrived = (part?.arrivals ?? [])
-        .filter((arrival) => arrival.date <= route.date)
+        .filter((arrival) => arrival.date >= asOf && arrival.date <= route.date)
         .reduce((sum, arrival) => sum + arrival.quantity, part?.onHand ?? 0);
       const there = arrived - (taken.get(line.partId) ?? 0);
       const missing = Math.max(0, quantity - there);
