@@ -6679,18 +6679,17 @@ export interface components {
         };
         Alert: {
             /** @enum {string} */
-            kind: "move-asked" | "part-late-for-visit" | "part-late-for-stopgap" | "stopgap-limit-near" | "stopgap-limit-past";
-            /**
-             * Format: uuid
-             * @description Identifier of a row
-             */
-            siteId: string;
-            siteName: string;
-            /** @description null = it concerns a visit as a whole */
+            kind: "move-asked" | "order-overdue" | "part-late-for-visit" | "part-late-for-stopgap" | "stopgap-limit-near" | "stopgap-limit-past";
+            /** @description null = it concerns an order of parts */
+            siteId: string | null;
+            siteName: string | null;
+            /** @description null = it concerns a visit as a whole, or an order of parts */
             machineId: string | null;
             machineCode: string | null;
             visitId: string | null;
             stopgapId: string | null;
+            /** @description The order of parts: PATCH /v1/part-orders/{id} */
+            orderId: string | null;
             /** @description The wish to answer: POST /v1/visit-answers/{id}/reply */
             answerId: string | null;
             sentence: string;

@@ -7,7 +7,7 @@ export * from './register.js';
 export * from './shop-defaults.js';
 export { type Calendars, type Hindrance, hindranceOf, type PlacedVisit } from './snapshots/access.js';
 export * from './snapshots/machine-items.js';
-export { countedOn } from './snapshots/parts-in-turn.js';
+export { countedOn, releaseDates } from './snapshots/parts-in-turn.js';
 export { plannedWork } from './snapshots/planned-elsewhere.js';
 export * from './snapshots/planning-snapshot.js';
 export * from './snapshots/standing-snapshot.js';

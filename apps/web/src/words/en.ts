@@ -1045,12 +1045,25 @@ export const en = {
   'said.move-or-say-why': 'Move the visit to {toDate}, or say why it has to stay.',
   'said.no-day-suits': 'No day that suits is free in the planned week: say so, or plan the week again.',
   'said.part-after-visit': '{part} for {work} on {machine} comes {comesDate}, after the visit on {visitDate}.',
+  'said.ordered-after-visit':
+    '{part} for {work} on {machine}, ordered today, comes {comesDate}, after the visit on {visitDate}.',
+  'said.order-by': 'Order it by {byDate}: ordered today, it comes {comesDate}, in time for the visit.',
+  'said.order-overdue':
+    '{part}: {quantity} ordered {orderedDate} should have come {expectedDate}, and nothing counts on them any more.',
+  'said.ask-supplier': 'Ask the supplier, then change the date of the order, or mark it as received.',
   'said.move-to-part': 'Move the visit to {toDate}, when the part is there.',
   'said.visit-without': 'Make the visit without this work, and come again from {comesDate}.',
   'said.stopgap-before-part':
     'The stopgap on {machine} ({what}) holds until about {limitDate}, but {part} comes {comesDate}.',
   'said.stopgap-before-its-part':
     'The stopgap on {machine} ({what}) holds until about {limitDate}, but its part comes {comesDate}.',
+  'said.stopgap-before-order':
+    'The stopgap on {machine} ({what}) holds until about {limitDate}, but {part}, ordered today, comes {comesDate}.',
+  'said.order-and-renew':
+    'Order the part today. Renew the stopgap before {limitDate}, or have the machine stand from {limitDate} until {comesDate}.',
+  'said.move-before-limit': 'Move the visit to {toDate}, before the limit.',
+  'said.no-room-for-repair':
+    'The planned week has no room for the repair: see what would have to give way, or renew the stopgap before {limitDate}.',
   'said.renew-or-stand':
     'Renew the stopgap before {limitDate}, or have the machine stand from {limitDate} until {comesDate}.',
   'said.stopgap-past':
@@ -1083,6 +1096,8 @@ export const en = {
   'skill.hydraulic': SKILLS.hydraulic.en,
   'skill.electrical': SKILLS.electrical.en,
   'alert.move-asked': 'A site asks for another day',
+  'alert.order-overdue': 'An order of parts is overdue',
+  'alert.order': 'The order',
   'alert.part-late-for-visit': 'A part comes too late',
   'alert.part-late-for-stopgap': 'A stopgap ends before its part comes',
   'alert.stopgap-limit-near': 'A stopgap is near its limit',

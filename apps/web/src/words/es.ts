@@ -1053,12 +1053,25 @@ export const es: Readonly<Record<WordKey, string>> = {
     'En la semana planificada no hay libre ningún día que convenga: dígalo, o planifique la semana de nuevo.',
   'said.part-after-visit':
     '{part} para {work} en {machine} llega el {comesDate}, después de la visita del {visitDate}.',
+  'said.ordered-after-visit':
+    '{part} para {work} en {machine}, si se pide hoy, llega el {comesDate}, después de la visita del {visitDate}.',
+  'said.order-by': 'Pedirla a más tardar el {byDate}: si se pide hoy, llega el {comesDate}, a tiempo para la visita.',
+  'said.order-overdue':
+    '{part}: lo pedido el {orderedDate} (cantidad: {quantity}) debía llegar el {expectedDate}, y ya no se cuenta con ello.',
+  'said.ask-supplier': 'Preguntar al proveedor y después cambiar la fecha del pedido, o marcarlo como recibido.',
   'said.move-to-part': 'Pasar la visita al {toDate}, cuando esté la pieza.',
   'said.visit-without': 'Hacer la visita sin este trabajo y volver a partir del {comesDate}.',
   'said.stopgap-before-part':
     'El arreglo provisional de {machine} ({what}) aguanta hasta el {limitDate} aproximadamente, pero {part} llega el {comesDate}.',
   'said.stopgap-before-its-part':
     'El arreglo provisional de {machine} ({what}) aguanta hasta el {limitDate} aproximadamente, pero su pieza llega el {comesDate}.',
+  'said.stopgap-before-order':
+    'El arreglo provisional de {machine} ({what}) aguanta hasta el {limitDate} aproximadamente, pero {part}, si se pide hoy, llega el {comesDate}.',
+  'said.order-and-renew':
+    'Pedir la pieza hoy. Renovar el arreglo provisional antes del {limitDate}, o dejar la máquina parada del {limitDate} al {comesDate}.',
+  'said.move-before-limit': 'Pasar la visita al {toDate}, antes del límite.',
+  'said.no-room-for-repair':
+    'La semana planificada no tiene sitio para la reparación: vea qué tendría que ceder, o renueve el arreglo provisional antes del {limitDate}.',
   'said.renew-or-stand':
     'Renovar el arreglo provisional antes del {limitDate}, o dejar la máquina parada del {limitDate} al {comesDate}.',
   'said.stopgap-past':
@@ -1090,6 +1103,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'skill.hydraulic': SKILLS.hydraulic.es,
   'skill.electrical': SKILLS.electrical.es,
   'alert.move-asked': 'Un lugar pide otro día',
+  'alert.order-overdue': 'Un pedido de piezas está atrasado',
+  'alert.order': 'El pedido',
   'alert.part-late-for-visit': 'Una pieza llega tarde',
   'alert.part-late-for-stopgap': 'Un arreglo provisional acaba antes de su pieza',
   'alert.stopgap-limit-near': 'Un arreglo provisional está cerca de su límite',

@@ -11,14 +11,21 @@ export interface PartsWanted {
   readonly fixedOn: string | null;
 }
 
+export interface Release {
+  /** First day on which enough of every part is there; null = now. */
+  readonly date: string | null;
+  /** Only an order of today makes it. */
+  readonly isToOrder: boolean;
+}
+
 /** Parts with those of their orders that can still be counted on: what should have come before `today` cannot. */
 export function countedOn(parts: readonly Part[], today: string): Part[] {
   return parts.map((part) => ({ ...part, arrivals: part.arrivals.filter(({ date }) => date >= today) }));
 }
 
 /**
- * First day on which enough of every part is there, each one given out once in the order of the work: from the shelf, on
- * order, or ordered today; null = now. What waits for an order of today leaves the shelf to others.
+ * When the parts of each piece of work are there, each part given out once in the order of the work: from the shelf, on
+ * order, or ordered today. What waits for an order of today leaves the shelf to others.
  *
  * @param wanted the most urgent first
  */
@@ -26,16 +33,16 @@ export function releaseDates(
   wanted: readonly PartsWanted[],
   parts: readonly Part[],
   today: string,
-): Map<string, string | null> {
+): Map<string, Release> {
   const supplies = new Map(countedOn(parts, today).map((part) => [part.id, new Supply(part, today)]));
   return new Map(
     wanted.map(({ id, parts: needed, toldOn, fixedOn }) => {
-      const days = needed.map(({ partId, quantity }) => {
-        const supply = supplies.get(partId);
-        return supply === undefined ? (toldOn ?? '') : supply.take(quantity, toldOn, fixedOn);
-      });
-      const latest = needed.length === 0 ? (toldOn ?? '') : days.sort().at(-1)!;
-      return [id, latest === '' ? null : latest];
+      const told: Release = { date: toldOn, isToOrder: false };
+      const releases = needed.map(
+        ({ partId, quantity }) => supplies.get(partId)?.take(quantity, toldOn, fixedOn) ?? told,
+      );
+      const latest = (a: Release, b: Release) => ((b.date ?? '') > (a.date ?? '') ? b : a);
+      return [id, needed.length === 0 ? told : releases.reduce(latest)];
     }),
   );
 }
@@ -56,25 +63,21 @@ class Supply {
     this.ordered = addDays(today, part.leadDays);
   }
 
-  /** Day on which the last of so many is there; empty = now. */
-  take(quantity: number, toldOn: string | null, fixedOn: string | null): string {
+  /** When the last of so many is there. */
+  take(quantity: number, toldOn: string | null, fixedOn: string | null): Release {
     if (fixedOn !== null) {
       // The latest that is in time, so that what is there sooner is left to others.
       const inTime = this.takeFrom(this.lots.filter(({ date }) => date <= fixedOn).toReversed(), quantity);
       if (inTime !== null) return inTime;
     }
     const isKnown = this.part.onHand >= quantity || this.part.arrivals.length > 0;
-    if (!isKnown && toldOn !== null && toldOn >= this.today) return toldOn;
-    return (
-      this.takeFrom(
-        this.lots.filter(({ date }) => date < this.ordered),
-        quantity,
-      ) ?? this.ordered
-    );
+    if (!isKnown && toldOn !== null && toldOn >= this.today) return { date: toldOn, isToOrder: false };
+    const sooner = this.lots.filter(({ date }) => date < this.ordered);
+    return this.takeFrom(sooner, quantity) ?? { date: this.ordered, isToOrder: true };
   }
 
   /** Takes so many from the lots in turn, or nothing where they hold too little: null. */
-  private takeFrom(lots: Supply['lots'], quantity: number): string | null {
+  private takeFrom(lots: Supply['lots'], quantity: number): Release | null {
     if (rounded(lots.reduce((sum, { left }) => sum + left, 0)) < quantity) return null;
     let missing = quantity;
     let latest = '';
@@ -85,7 +88,7 @@ class Supply {
       missing = rounded(missing - taken);
       if (lot.date > latest) latest = lot.date;
     }
-    return latest;
+    return { date: latest === '' ? null : latest, isToOrder: false };
   }
 }
 

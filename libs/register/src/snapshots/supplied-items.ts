@@ -36,7 +36,7 @@ export function suppliedItems(items: readonly PlanningItem[], of: SupplyOf, span
     span.asOf,
   );
   return items.map((item) => {
-    const releaseDate = releases.get(item.id)!;
+    const releaseDate = releases.get(item.id)!.date;
     // The return that a stopgap owes is never left out for money, as soon as the part can be there.
     const mustDo = item.mustDo && (!stopgaps.has(item.id) || releaseDate === null || releaseDate <= lastDate);
     return { ...item, releaseDate, mustDo };

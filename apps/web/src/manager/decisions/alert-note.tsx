@@ -31,7 +31,8 @@ export function AlertNote({ alert }: { readonly alert: Alert }) {
   return (
     <>
       <h2>
-        {t(`alert.${alert.kind}`)}: {alert.siteName}
+        {t(`alert.${alert.kind}`)}
+        {alert.siteName ? `: ${alert.siteName}` : ''}
         {alert.machineCode ? `, ${alert.machineCode}` : ''}
       </h2>
       <p>{said(sentence, alert.sentence, words)}</p>
@@ -50,6 +51,11 @@ export function AlertNote({ alert }: { readonly alert: Alert }) {
         {alert.machineId ? (
           <Link to="/machines/$id/forecast" params={{ id: alert.machineId }}>
             {t('alert.machine', { machine: alert.machineCode ?? '' })}
+          </Link>
+        ) : null}
+        {alert.orderId ? (
+          <Link to="/register/$kind/$id" params={{ kind: 'part-orders', id: alert.orderId }}>
+            {t('alert.order')}
           </Link>
         ) : null}
       </div>
