@@ -186,6 +186,15 @@ browserStory('the manager at the desk', { now: '2026-06-07T15:00:00Z', isPlanned
       expect(alder?.technicianId).not.toBeNull();
       expect(alder?.siteIds).toEqual([]);
 
+      await page.getByRole('link', { name: 'Alder' }).click();
+      await page.getByLabel(/^New password/).fill('forgotten no more');
+      // A password that was not saved is not kept on the device.
+      await page.getByLabel('Name').fill('Alder Reed');
+      expect(await page.evaluate('JSON.stringify(localStorage)')).not.toContain('forgotten no more');
+      await page.getByRole('button', { name: 'Save' }).click();
+      await page.getByText('Saved').waitFor();
+      await stage.api.client.signIn('alder@small-shop.example', 'forgotten no more');
+
       await page.goto('/register/absences/new');
       await page.getByLabel('Technician').selectOption({ label: 'Technician T1' });
       await page.getByLabel('From').fill('2026-06-15');

@@ -2840,7 +2840,7 @@ export interface components {
             siteIds: string[];
             technicianId: string | null;
         };
-        /** @description siteIds: the sites a grounds supervisor looks after; technicianId: whose days the person drives */
+        /** @description siteIds: the sites a grounds supervisor looks after; technicianId: whose days the person drives. The e-mail address of somebody who was removed brings that person back, as told here */
         PersonCreate: {
             name: string;
             /** Format: email */
@@ -2854,10 +2854,13 @@ export interface components {
             /** @default null */
             technicianId?: string | null;
         };
+        /** @description A new password ends the sign-ins that the person has */
         PersonChanges: {
             name?: string;
             siteIds?: string[];
             technicianId?: string | null;
+            /** @description At least 8 characters, 15 or more advised; no composition rules */
+            password?: string;
         };
         /** @description One page; `next` is null on the last */
         IntegrationKeyPage: {
@@ -8246,7 +8249,7 @@ export interface operations {
             };
         };
         responses: {
-            /** @description Can sign in now */
+            /** @description Can sign in now; somebody who was removed is back */
             201: {
                 headers: {
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
@@ -8278,7 +8281,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description Can no longer sign in; running sign-ins and calendars the person opened have ended */
+            /** @description Can no longer sign in; running sign-ins and calendars the person opened have ended, and the technician is free for somebody else */
             204: {
                 headers: {
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
@@ -8312,7 +8315,8 @@ export interface operations {
             content: {
                 /**
                  * @example {
-                 *       "name": "Avens Holt-Reed"
+                 *       "name": "Avens Holt-Reed",
+                 *       "password": "wrong pony capacitor clip"
                  *     }
                  */
                 "application/json": components["schemas"]["PersonChanges"];

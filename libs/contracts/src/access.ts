@@ -32,16 +32,18 @@ export const PersonCreate = z
   })
   .meta({
     id: 'PersonCreate',
-    description: 'siteIds: the sites a grounds supervisor looks after; technicianId: whose days the person drives',
+    description:
+      'siteIds: the sites a grounds supervisor looks after; technicianId: whose days the person drives. The e-mail address of somebody who was removed brings that person back, as told here',
   });
 export const PersonChanges = z
   .strictObject({
     name: text(200, 1).optional(),
     siteIds: z.array(Id).max(1000).optional(),
     technicianId: Id.nullable().optional(),
+    password: Password.optional(),
   })
   .refine((body) => Object.keys(body).length > 0, 'nothing to change')
-  .meta({ id: 'PersonChanges' });
+  .meta({ id: 'PersonChanges', description: 'A new password ends the sign-ins that the person has' });
 export const Person = z
   .object({
     id: Id,

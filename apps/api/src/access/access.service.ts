@@ -44,6 +44,11 @@ export class AccessService {
     throw new DomainError('sign-in-failed', 'The e-mail address or the password is wrong.');
   }
 
+  /** Whoever was refused too often under this address may try at once: the password is another now. */
+  forgetFailures(email: string): Promise<void> {
+    return this.limiter.forget(failuresOf(email));
+  }
+
   /** A sign-in of this person; its token is known to the caller alone. */
   async openSession(person: Prisma.PersonGetPayload<{ include: { shop: true } }>) {
     const { secret, hash } = newSecret(SESSION_PREFIX);

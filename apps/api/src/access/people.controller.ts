@@ -18,6 +18,8 @@ import { Answers, Changes, Creates } from '../http/answer.js';
 import { Once } from '../http/once.js';
 import { CLOCK, STORE } from '../http/tokens.js';
 import { etagOf, requireVersion } from '../http/version.js';
+import { given } from '../register/values.js';
+import { AccessService } from './access.service.js';
 import { type Actor, Allow, Caller } from './actor.js';
 import { hashPassword, KEY_PREFIX, newSecret } from './secrets.js';
 
@@ -30,6 +32,7 @@ export class PeopleController {
     @Inject(STORE) private readonly store: Store,
     @Inject(CLOCK) private readonly clock: Clock,
     @Inject(Once) private readonly once: Once,
+    @Inject(AccessService) private readonly access: AccessService,
   ) {}
 
   @Get('people')
@@ -42,7 +45,7 @@ export class PeopleController {
   }
 
   @Post('people')
-  @Creates(Person, 'Can sign in now')
+  @Creates(Person, 'Can sign in now; somebody who was removed is back')
   async addPerson(
     @Caller() actor: Actor,
     @Body({ schema: PersonCreate }) body: z.infer<typeof PersonCreate>,
@@ -51,13 +54,19 @@ export class PeopleController {
   ) {
     const passwordHash = await hashPassword(body.password);
     return this.once.create(actor, request, reply, async (tx) => {
-      const { password: _, siteIds, technicianId, email, ...rest } = body;
-      const row = await tx.person.create({
-        data: { shopId: actor.shopId, email: email.toLowerCase(), passwordHash, ...rest },
-      });
-      await giveSites(tx, actor.shopId, row.id, siteIds);
-      if (technicianId !== null) await giveTechnician(tx, row.id, technicianId);
-      return toPersonView(await tx.person.findUniqueOrThrow({ where: { id: row.id }, include: PERSON_INCLUDE }));
+      const { password: _, siteIds, technicianId, email: typed, ...rest } = body;
+      const email = typed.toLowerCase();
+      const left = await tx.person.findFirst({ where: { email, active: false } });
+      const { id } = left
+        ? await tx.person.update({
+            where: { id: left.id },
+            data: { ...rest, passwordHash, active: true, version: { increment: 1 } },
+          })
+        : await tx.person.create({ data: { shopId: actor.shopId, email, passwordHash, ...rest } });
+      if (left) await audit(tx, actor, { action: 'person.returned', ...subject(id) }, this.clock.now());
+      await giveSites(tx, actor.shopId, id, siteIds);
+      if (technicianId !== null) await giveTechnician(tx, id, technicianId);
+      return toPersonView(await tx.person.findUniqueOrThrow({ where: { id }, include: PERSON_INCLUDE }));
     });
   }
 
@@ -70,18 +79,25 @@ export class PeopleController {
     @Headers('if-match') ifMatch: string | undefined,
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
+    const { siteIds, technicianId, name, password } = body;
+    const passwordHash = password === undefined ? undefined : await hashPassword(password);
     const row = await this.store.inShop(actor.shopId, async (tx) => {
       const before = await tx.person.findUniqueOrThrow({ where: { id } });
       requireVersion(ifMatch, before.version);
-      const { siteIds, technicianId, name } = body;
       if (siteIds !== undefined) await giveSites(tx, actor.shopId, id, siteIds);
       if (technicianId !== undefined) await giveTechnician(tx, id, technicianId);
+      if (passwordHash !== undefined) {
+        const now = this.clock.now();
+        await endSignIns(tx, id, now, actor.sessionId);
+        await audit(tx, actor, { action: 'person.password-set', ...subject(id) }, now);
+      }
       return tx.person.update({
         where: { id },
-        data: { ...(name === undefined ? {} : { name }), version: { increment: 1 } },
+        data: { ...given({ name, passwordHash }), version: { increment: 1 } },
         include: PERSON_INCLUDE,
       });
     });
+    if (passwordHash !== undefined) await this.access.forgetFailures(row.email);
     reply.header('etag', etagOf(row.version));
     return toPersonView(row);
   }
@@ -89,14 +105,16 @@ export class PeopleController {
   @Delete('people/:id')
   @HttpCode(204)
   @ApiNoContentResponse({
-    description: 'Can no longer sign in; running sign-ins and calendars the person opened have ended',
+    description:
+      'Can no longer sign in; running sign-ins and calendars the person opened have ended, and the technician is free for somebody else',
   })
   async disable(@Caller() actor: Actor, @Param('id', { schema: z.uuid() }) id: string): Promise<void> {
     if (id === actor.id) throw new DomainError('conflict', 'You cannot lock yourself out: ask another manager.');
     const now = this.clock.now();
     await this.store.inShop(actor.shopId, async (tx) => {
-      await tx.person.update({ where: { id }, data: { active: false } });
-      await tx.session.updateMany({ where: { personId: id, endedAt: null }, data: { endedAt: now } });
+      await tx.person.update({ where: { id }, data: { active: false, version: { increment: 1 } } });
+      await giveTechnician(tx, id, null);
+      await endSignIns(tx, id, now);
       await tx.calendarAddress.updateMany({
         where: { createdBy: id, revokedAt: null },
         data: { revokedAt: now },
@@ -176,11 +194,21 @@ async function giveSites(tx: Tx, shopId: string, personId: string, siteIds: read
 async function giveTechnician(tx: Tx, personId: string, technicianId: string | null): Promise<void> {
   await tx.technician.updateMany({ where: { personId }, data: { personId: null } });
   if (technicianId === null) return;
-  const taken = await tx.technician.findUnique({ where: { id: technicianId } });
+  const taken = await tx.technician.findUnique({ where: { id: technicianId }, include: { person: true } });
   if (!taken) throw new DomainError('not-found', 'There is no such technician.');
-  if (taken.personId !== null)
+  if (taken.person?.active)
     throw new DomainError('conflict', 'Somebody else drives the days of this technician: take it from them first.');
   await tx.technician.update({ where: { id: technicianId }, data: { personId } });
+}
+
+/** @param except the sign-in that asks for it, if it is to go on */
+async function endSignIns(tx: Tx, personId: string, endedAt: Date, except: string | null = null): Promise<void> {
+  const others = except === null ? {} : { id: { not: except } };
+  await tx.session.updateMany({ where: { personId, endedAt: null, ...others }, data: { endedAt } });
+}
+
+function subject(subjectId: string) {
+  return { subjectKind: 'person', subjectId };
 }
 
 function toKeyView(row: {

@@ -44,7 +44,7 @@ export const EXAMPLES: Readonly<Record<string, unknown>> = {
     password: 'correct horse battery staple',
     siteIds: [site],
   },
-  People_changePerson: { name: 'Avens Holt-Reed' },
+  People_changePerson: { name: 'Avens Holt-Reed', password: 'wrong pony capacitor clip' },
   People_addKey: { name: 'ledger', scopes: ['accounting'], expiresAt: '2027-12-31T00:00:00Z', requestsPerMinute: 120 },
   Shop_change: { timeZone: 'America/Chicago', units: 'us' },
   Customer_add: { code: 'C77', name: 'Sedge Trust', billingEmail: 'bills@sedge-trust.example', termsDays: 30 },

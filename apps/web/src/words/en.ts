@@ -1000,6 +1000,7 @@ export const en = {
   'field.email': 'E-mail address',
   'field.role': 'Role',
   'field.password': 'First password, 8 characters or more',
+  'field.password.anew': 'New password, if it was forgotten: it ends the sign-ins of before',
   'field.technicianId': 'Technician',
   'field.siteIds': 'Sites that the person looks after',
   'field.siteIds.why':

@@ -1005,6 +1005,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'field.email': 'Correo electrónico',
   'field.role': 'Papel',
   'field.password': 'Primera contraseña, 8 caracteres o más',
+  'field.password.anew': 'Contraseña nueva, si se olvidó: cierra las sesiones que había',
   'field.technicianId': 'Técnico',
   'field.siteIds': 'Lugares de los que se ocupa la persona',
   'field.siteIds.why':

@@ -11,6 +11,8 @@ interface Props {
   readonly field: Field;
   readonly value: unknown;
   readonly isFixed: boolean;
+  /** Of a row that is not there yet. */
+  readonly isNew: boolean;
   readonly fault: string | undefined;
   readonly onChange: (value: unknown) => void;
 }
@@ -23,11 +25,11 @@ const INPUT_TYPES: Readonly<Record<string, string>> = {
 };
 
 /** One field with its name, its unit and what is wrong with it. */
-export function FieldInput({ field, value, isFixed, fault, onChange }: Props) {
+export function FieldInput({ field, value, isFixed, isNew, fault, onChange }: Props) {
   const { t, named } = useWords();
   const id = useId();
   const { kind } = field;
-  const label = t(fieldWord(field.name));
+  const label = kind === 'password' && !isNew ? t('field.password.anew') : t(fieldWord(field.name));
   if (kind === 'windows')
     return <WindowsField label={label} windows={value as WeeklyWindow[]} fault={fault} onChange={onChange} />;
   if (kind === 'included-items')

@@ -254,7 +254,7 @@ export const KINDS = {
         start: 'technician',
         column: true,
       },
-      { name: 'password', kind: 'password', onlyNew: true },
+      { name: 'password', kind: 'password' },
       { ...technician, optional: true, onlyIf: { field: 'role', isOneOf: ['technician', 'manager'] } },
       {
         name: 'siteIds',

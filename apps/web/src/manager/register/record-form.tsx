@@ -30,9 +30,8 @@ export function RecordForm({ name, kind, row }: Props) {
   const client = useQueryClient();
   const navigate = useNavigate();
   const labelOf = useLabels(kind);
-  const fields = (kind.fields as readonly Field[]).filter((field) =>
-    row === null ? !field.onlyLater : field.kind !== 'password',
-  );
+  const fields = (kind.fields as readonly Field[]).filter((field) => row !== null || !field.onlyLater);
+  const secrets = fields.filter((field) => field.kind === 'password').map((field) => field.name);
   const typedOf = (from: Row | null): Typed =>
     Object.fromEntries(
       fields.map((field) => [
@@ -44,7 +43,7 @@ export function RecordForm({ name, kind, row }: Props) {
         ),
       ]),
     );
-  const draft = useDraft<Typed>(`${name}.${row?.id ?? 'new'}`, typedOf(row));
+  const draft = useDraft<Typed>(`${name}.${row?.id ?? 'new'}`, typedOf(row), secrets);
   // The row as it was when this form was opened: what the reader has seen.
   const [seen, setSeen] = useState(row);
   const [theirs, setTheirs] = useState<Row | null>(null);
@@ -111,6 +110,7 @@ export function RecordForm({ name, kind, row }: Props) {
             field={field}
             value={draft.value[field.name]}
             isFixed={isFixed(field)}
+            isNew={row === null}
             fault={faults.get(field.name)}
             onChange={(value) => draft.change({ [field.name]: value })}
           />
