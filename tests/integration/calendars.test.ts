@@ -101,6 +101,21 @@ describe('a calendar address', () => {
     expect((await supervisor.delete(`/v1/calendar-addresses/${ofTechnician}`)).status).toBe(404);
   });
 
+  it('ends for a supervisor with the site', async () => {
+    const supervisor = await api.signIn('supervisor');
+    const { body } = await supervisor.post('/v1/calendar-addresses', { siteId: shop.siteIds.get('S1')! });
+    expect((await api.client.get(body.path)).status).toBe(200);
+    const people = (await manager.get('/v1/people')).body.items;
+    const person = people.find((each: { role: string }) => each.role === 'supervisor');
+    const siteIds = (ids: string[], version: number) =>
+      manager.patch(`/v1/people/${person.id}`, { siteIds: ids }, `"${version}"`);
+    const taken = await siteIds([shop.siteIds.get('S2')!], person.version);
+    expect(taken.status).toBe(200);
+    expect((await api.client.get(body.path)).status).toBe(404);
+    expect((await siteIds([shop.siteIds.get('S1')!], taken.body.version)).status).toBe(200);
+    expect((await api.client.get(body.path)).status).toBe(200);
+  });
+
   it('ends with the person who opened it', async () => {
     const supervisor = await api.signIn('supervisor');
     const { path } = (await supervisor.post('/v1/calendar-addresses', { siteId: shop.siteIds.get('S1') })).body;

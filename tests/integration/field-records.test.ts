@@ -103,6 +103,13 @@ describe('a record of the field', () => {
     expect(answer.body.skewSeconds).toBeLessThan(-172_000);
     const readings = await database.store.asOwner((tx) => tx.reading.findMany({ where: { source: 'technician' } }));
     expect(Math.abs(readings[0]!.readAt.getTime() - (now - 3_600_000))).toBeLessThan(5000);
+    const [startedAt, endedAt] = [wrong(now - 7_200_000), wrong(now - 3_600_000)];
+    const work = recordOf({ kind: 'work-time', startedAt, endedAt }, { machineId: null, sentAt: wrong(now) });
+    await send(work);
+    const { startedAt: from } = await database.store.asOwner((tx) =>
+      tx.workTime.findUniqueOrThrow({ where: { id: work.id } }),
+    );
+    expect(Math.abs(from.getTime() - (now - 7_200_000))).toBeLessThan(5000);
   });
 
   it('waits for the shop when the visit was closed before it arrived, and counts once it is accepted', async () => {

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { writeCalendar } from '@deckround/calendar';
 import { type Clock, DomainError } from '@deckround/platform';
 import { shopNow, siteCalendar, technicianCalendar } from '@deckround/register-store';
-import type { Store } from '@deckround/store';
+import type { Prisma, Store, Tx } from '@deckround/store';
 import { Controller, Get, Headers, Inject, Param, Res } from '@nestjs/common';
 import { ApiOkResponse, ApiResponse, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply } from 'fastify';
@@ -56,10 +56,10 @@ export class CalendarFeedController {
       secret === undefined
         ? null
         : await this.store.asOwner((tx) => tx.calendarAddress.findUnique({ where: { tokenHash: hashSecret(secret) } }));
-    if (!address || address.revokedAt !== null)
-      throw new DomainError('not-found', 'This calendar address leads nowhere: ask the shop for another.');
+    if (!address || address.revokedAt !== null) throw leadsNowhere();
     const now = this.clock.now();
     return this.store.inShop(address.shopId, async (tx) => {
+      await requireStillTheirs(tx, address);
       if (!address.lastReadAt || now.getTime() - address.lastReadAt.getTime() > SEEN_EVERY_MS)
         await tx.calendarAddress.update({ where: { id: address.id }, data: { lastReadAt: now } });
       const present = await shopNow(tx, now);
@@ -70,4 +70,29 @@ export class CalendarFeedController {
       );
     });
   }
+}
+
+/**
+ * An address opened by a supervisor ends when the site is no longer theirs, a technician's when somebody else drives the
+ * days. The shop's own go on.
+ *
+ * @throws DomainError not-found
+ */
+async function requireStillTheirs(
+  tx: Tx,
+  { createdBy, siteId, technicianId }: Prisma.CalendarAddressGetPayload<object>,
+): Promise<void> {
+  const person = await tx.person.findUniqueOrThrow({
+    where: { id: createdBy },
+    include: { personSites: true, technicians: true },
+  });
+  const isTheirs =
+    person.role === 'manager' ||
+    (person.role === 'technician' && person.technicians.some(({ id }) => id === technicianId)) ||
+    (person.role === 'supervisor' && person.personSites.some((own) => own.siteId === siteId));
+  if (!isTheirs) throw leadsNowhere();
+}
+
+function leadsNowhere(): DomainError {
+  return new DomainError('not-found', 'This calendar address leads nowhere: ask the shop for another.');
 }

@@ -18,6 +18,8 @@ export type Fact = z.infer<typeof FieldFact>;
 export interface Place {
   readonly id: string;
   readonly happenedAt: Date;
+  /** Another time of the device, put right as that one is. */
+  readonly believed: (instant: string) => Date;
   readonly timeZone: string;
   readonly visit: VisitRow | null;
   readonly machineId: string | null;
@@ -71,8 +73,8 @@ export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact, 
           shopId,
           visitId,
           technicianId: technician?.id ?? visit?.technicianId ?? null,
-          startedAt: new Date(fact.startedAt),
-          endedAt: new Date(fact.endedAt),
+          startedAt: place.believed(fact.startedAt),
+          endedAt: place.believed(fact.endedAt),
         },
       });
       return;

@@ -90,7 +90,8 @@ export async function applyRecord(
     actor,
     {
       id: row.id,
-      happenedAt: believedTime(row, now),
+      happenedAt: believed(row.deviceAt, row, now),
+      believed: (instant) => believed(new Date(instant), row, now),
       timeZone: await timeZoneOf(tx, row.machineId, visit),
       visit,
       machineId: row.machineId,
@@ -100,13 +101,13 @@ export async function applyRecord(
   );
   if (visit?.state === 'done') await followLateFacts(tx, visit.id);
   // It was made after all: what was done there is charged.
-  if (visit?.state === 'cancelled') await closeVisit(tx, visit, believedTime(row, now), {}, now);
+  if (visit?.state === 'cancelled') await closeVisit(tx, visit, believed(row.deviceAt, row, now), {}, now);
 }
 
-/** The device's time, put right by what its clock was off when it sent; never in the future. */
-function believedTime({ deviceAt, skewSeconds }: RecordRow, now: Date): Date {
+/** A time of the device, put right by what its clock was off when it sent; never in the future. */
+function believed(instant: Date, { skewSeconds }: RecordRow, now: Date): Date {
   const shift = Math.abs(skewSeconds) > SKEW_SECONDS ? skewSeconds * 1000 : 0;
-  return new Date(Math.min(deviceAt.getTime() + shift, now.getTime()));
+  return new Date(Math.min(instant.getTime() + shift, now.getTime()));
 }
 
 async function timeZoneOf(tx: Tx, machineId: string | null, visit: VisitRow | null): Promise<string> {
