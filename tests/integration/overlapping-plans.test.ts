@@ -111,6 +111,28 @@ describe('a week changed after it was planned', () => {
     expect((await leftOut(NEXT))[0]).toMatchObject({ title: 'Road call: it smokes', machineId });
   });
 
+  it('sends nobody to where a machine no longer stands, and can be planned again', async () => {
+    // All machines of a promised visit go to another site.
+    const [visit] = await visitsOf(NEXT);
+    const before = (await manager.get(`/v1/visits/${visit!.id}`)).body;
+    const promised = await manager.patch(`/v1/visits/${visit!.id}`, { state: 'confirmed' }, `"${before.version}"`);
+    expect(promised.status).toBe(200);
+    const away = [...shop.siteIds.values()].find((id) => id !== before.siteId)!;
+    const machineIds = new Set<string>(before.items.map((item: { machineId: string }) => item.machineId));
+    for (const id of machineIds) {
+      const { headers } = await manager.get(`/v1/machines/${id}`);
+      expect((await manager.patch(`/v1/machines/${id}`, { siteId: away }, headers.get('etag'))).status).toBe(200);
+    }
+    const other = (await visitsOf(NEXT)).find(({ id }) => id !== visit!.id)!;
+    expect((await manager.get(`/v1/visits/${other.id}/move-prices`)).status).toBe(200);
+    await runPlan(manager, { weekOf: NEXT });
+    for (const { id } of await visitsOf(NEXT)) {
+      const { siteId, items } = (await manager.get(`/v1/visits/${id}`)).body;
+      for (const { machineId } of items)
+        expect((await manager.get(`/v1/machines/${machineId}`)).body.siteId).toBe(siteId);
+    }
+  });
+
   it('takes no price that was told before wages or access changed', async () => {
     const [visit] = await visitsOf(NEXT);
     const { places, stamp } = await prices(visit!.id);

@@ -319,7 +319,7 @@ async function loadClasses(tx: Tx): Promise<ShopClass[]> {
 async function loadPromises(tx: Tx, zones: ReadonlyMap<string, string>): Promise<Register['promises']> {
   const visits = await tx.visit.findMany({
     where: { OR: [{ state: 'confirmed' }, { state: 'proposed', pinned: true }, { state: 'proposed', ...BEGUN }] },
-    include: { visitItems: { where: { state: 'planned' } } },
+    include: { visitItems: { where: { state: 'planned' }, include: { machine: { select: { siteId: true } } } } },
     orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
   });
   const begun = await tx.visit.findMany({
@@ -346,7 +346,7 @@ async function loadPromises(tx: Tx, zones: ReadonlyMap<string, string>): Promise
         from: clock(isFast ? visit.startAt : (visit.promisedFrom ?? visit.startAt)),
         to: clock(isFast ? visit.startAt : (visit.promisedTo ?? visit.startAt)),
         start: clock(visit.startAt),
-        itemIds: visit.visitItems.map(visitItemKey),
+        itemIds: workThere(visit),
         moveCents: visit.state === 'confirmed' ? visit.moveCents : 0,
       },
     ];
@@ -357,7 +357,7 @@ async function loadPromises(tx: Tx, zones: ReadonlyMap<string, string>): Promise
 async function loadPrevious(tx: Tx, zones: ReadonlyMap<string, string>): Promise<Register['previous']> {
   const visits = await tx.visit.findMany({
     where: { state: 'proposed', pinned: false, NOT: BEGUN },
-    include: { visitItems: true },
+    include: { visitItems: { include: { machine: { select: { siteId: true } } } } },
     orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
   });
   return visits.map((visit) => ({
@@ -366,8 +366,19 @@ async function loadPrevious(tx: Tx, zones: ReadonlyMap<string, string>): Promise
     siteId: visit.siteId,
     technicianId: visit.technicianId,
     date: dateText(visit.visitDate),
-    itemIds: visit.visitItems.map(visitItemKey),
+    itemIds: workThere(visit),
   }));
+}
+
+/** The work of a visit on machines that still stand at its site. */
+function workThere({
+  siteId,
+  visitItems,
+}: {
+  siteId: string;
+  visitItems: (Parameters<typeof visitItemKey>[0] & { machine: { siteId: string } })[];
+}): string[] {
+  return visitItems.filter((item) => item.machine.siteId === siteId).map(visitItemKey);
 }
 
 /** The planner's name for the work of a visit's item. */

@@ -78,8 +78,10 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
   const span = { asOf: wallClockOf(now, planned.zone).slice(0, 10), firstDate: planned.firstDate, days: planned.days };
   const calls = register.roadCalls.map((call) => roadCallItem(call, span)).filter((item) => !closed.has(item.id));
   const known = new Set([...planned.items, ...calls].map((item) => item.id));
+  const standsAt = new Map(register.machines.map((machine) => [machine.id, machine.siteId]));
+  const workOf = (row: VisitRow) => row.visitItems.filter((item) => standsAt.get(item.machineId) === row.siteId);
   const found = standing.flatMap((row) =>
-    row.visitItems.flatMap((item) => (known.has(visitItemKey(item)) ? [] : [foundItem(item, planned)])),
+    workOf(row).flatMap((item) => (known.has(visitItemKey(item)) ? [] : [foundItem(item, planned)])),
   );
   const snapshot = standingSnapshot(register, planned, {
     days,
@@ -90,7 +92,7 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
   });
   const week = standingWeek(
     snapshot,
-    standing.map((row) => standingVisit(row, zoneOf.get(row.siteId)!)),
+    standing.map((row) => standingVisit(row, workOf(row), zoneOf.get(row.siteId)!)),
   );
   return {
     runId,
@@ -108,7 +110,8 @@ export async function plannedDayFrom(tx: Tx, date: string, latest: string): Prom
   return days.sort()[0] ?? null;
 }
 
-function standingVisit(row: VisitRow, zone: string): StandingVisit {
+/** @param work what is left to do of it where it stands */
+function standingVisit(row: VisitRow, work: VisitRow['visitItems'], zone: string): StandingVisit {
   const clock = (instant: Date) => wallClockOf(instant, zone).slice(11, 16);
   const slot = { from: clock(row.promisedFrom ?? row.startAt), to: clock(row.promisedTo ?? row.startAt) };
   return {
@@ -116,7 +119,7 @@ function standingVisit(row: VisitRow, zone: string): StandingVisit {
     siteId: row.siteId,
     technicianId: row.technicianId,
     date: dateText(row.visitDate),
-    itemIds: row.visitItems.map(visitItemKey),
+    itemIds: work.map(visitItemKey),
     heldAt: row.pinned ? clock(row.startAt) : null,
     announced: row.state === 'confirmed' ? { ...slot, moveCents: row.moveCents } : null,
   };
