@@ -1,14 +1,15 @@
 import type { PlanningSnapshot, WeekPlan } from '@deckround/planning';
-import { addDays, planningSnapshot, type Register, upkeepSnapshot } from '@deckround/register';
+import { addDays, inUse, planningSnapshot, type Register, upkeepSnapshot } from '@deckround/register';
 import { computeForecast, type PlanProgress, planInThread, snapshotHash } from '@deckround/worker';
 
 /** Everything the planner needs, from a register alone. */
 export function snapshotOfFolder(
-  register: Register,
+  told: Register,
   firstDate: string,
   days: number,
   asOf = addDays(firstDate, -1),
 ): PlanningSnapshot {
+  const register = inUse(told, addDays(firstDate, days - 1));
   const { due } = computeForecast(upkeepSnapshot(register, { asOf, costFrom: firstDate, costDays: days }));
   return planningSnapshot(register, due, { asOf, firstDate, days });
 }

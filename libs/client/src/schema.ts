@@ -3245,6 +3245,8 @@ export interface components {
             model?: string | null;
             serial?: string | null;
             inServiceOn?: string | null;
+            /** @description First day out of use: from then on it is neither forecast nor planned, and its history stays; null: in use */
+            retiredOn?: string | null;
             /** Format: int32 */
             spindles?: number;
             /** @enum {string} */
@@ -3276,6 +3278,8 @@ export interface components {
             model: string | null;
             serial: string | null;
             inServiceOn: string | null;
+            /** @description First day out of use: from then on it is neither forecast nor planned, and its history stays; null: in use */
+            retiredOn: string | null;
             /** Format: int64 */
             spindles: number;
             /** @enum {string} */
@@ -3301,6 +3305,11 @@ export interface components {
             serial?: string | null;
             /** @default null */
             inServiceOn?: string | null;
+            /**
+             * @description First day out of use: from then on it is neither forecast nor planned, and its history stays; null: in use
+             * @default null
+             */
+            retiredOn?: string | null;
             /**
              * Format: int32
              * @default 3
@@ -9116,7 +9125,8 @@ export interface operations {
                 /**
                  * @example {
                  *       "condition": "down",
-                 *       "notes": "left spindle locked"
+                 *       "notes": "left spindle locked",
+                 *       "retiredOn": "2031-10-31"
                  *     }
                  */
                 "application/json": components["schemas"]["MachineChanges"];

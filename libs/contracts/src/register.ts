@@ -109,6 +109,9 @@ export const Blackout = z
 const Severity = z.enum(['light', 'normal', 'severe']);
 const Condition = z.enum(['working', 'down', 'at-shop']);
 const Rollover = SomeHours.describe('Hours at which the meter starts again from zero; null: not told');
+const RetiredOn = LocalDate.nullable().describe(
+  'First day out of use: from then on it is neither forecast nor planned, and its history stays; null: in use',
+);
 export const MachineCreate = z
   .strictObject({
     code: Code,
@@ -118,6 +121,7 @@ export const MachineCreate = z
     model: text(100).nullable().default(null),
     serial: text(100).nullable().default(null),
     inServiceOn: LocalDate.nullable().default(null),
+    retiredOn: RetiredOn.default(null),
     spindles: z.int().min(0).max(20).default(3),
     severity: Severity.default('normal'),
     condition: Condition.default('working'),
@@ -136,6 +140,7 @@ export const Machine = z
     model: z.string().nullable(),
     serial: z.string().nullable(),
     inServiceOn: LocalDate.nullable(),
+    retiredOn: RetiredOn,
     spindles: z.int(),
     severity: Severity,
     condition: Condition,

@@ -158,9 +158,12 @@ describe('component lives', () => {
 
   it('a machine out of use ends its lives whole', () => {
     const lives = ofFirstSpindle(
-      deriveLives(register([{ date: '2025-04-01', hours: 830 }]), '2025-12-31', {
-        retired: new Map([['M1', '2025-11-01']]),
-      }),
+      deriveLives(
+        register([{ date: '2025-04-01', hours: 830 }], {
+          machines: [aMachine({ spindles: 2, retiredOn: '2025-11-01' })],
+        }),
+        '2025-12-31',
+      ),
     );
     expect(lives.at(-1)).toMatchObject({ reason: 'machine-retired', removedOn: '2025-11-01', ageHours: 70 });
   });

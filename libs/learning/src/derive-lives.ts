@@ -12,8 +12,6 @@ export interface LifeHistory {
   readonly causes?: ReadonlyMap<string, string>;
   /** Temporary repairs: a part that needed one has failed, whatever the later replacement was recorded as. */
   readonly stopgaps?: readonly FailedByStopgap[];
-  /** Machines taken out of use, and when. */
-  readonly retired?: ReadonlyMap<string, string>;
 }
 
 export interface FailedByStopgap {
@@ -189,7 +187,7 @@ function livesOfSlot(
     });
     return lives;
   }
-  const retiredOn = history.retired?.get(machine.id) ?? null;
+  const retiredOn = machine.retiredOn ?? null;
   const last = scale.last!;
   const end =
     retiredOn !== null && retiredOn <= asOf

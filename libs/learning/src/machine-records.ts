@@ -47,11 +47,7 @@ const LEAST_REPAIRS = 4;
  * Completions with outcome `failed` are unplanned repairs; each costs what its item costs after a failure. Several on one
  * day at one item (two spindles, one wire) are as many parts but one event.
  */
-export function machineRecords(
-  register: Register,
-  asOf: string,
-  retired: ReadonlyMap<string, string> = new Map(),
-): MachineRecord[] {
+export function machineRecords(register: Register, asOf: string): MachineRecord[] {
   const scales = lifetimeScales(register, asOf);
   const failed = groupBy(
     register.completions.filter((each) => each.outcome === 'failed' && each.doneOn <= asOf),
@@ -78,7 +74,7 @@ export function machineRecords(
       // What was repaired before the machine was watched belongs to nobody's record.
       .filter((each) => each.hours > first.hours)
       .sort((a, b) => a.hours - b.hours);
-    return [record(machine, first.hours, last.hours, repairs, retired.get(machine.id) ?? null)];
+    return [record(machine, first.hours, last.hours, repairs)];
   });
 }
 
@@ -87,7 +83,6 @@ function record(
   fromHours: number,
   toHours: number,
   repairs: MachineRecord['repairs'],
-  retiredOn: string | null,
 ): MachineRecord {
   const repairCents = repairs.reduce((sum, each) => sum + each.cents, 0);
   const watched = toHours - fromHours;
@@ -95,7 +90,7 @@ function record(
     machineId: machine.id,
     machineClass: machine.machineClass,
     siteId: machine.siteId,
-    retiredOn,
+    retiredOn: machine.retiredOn ?? null,
     fromHours,
     toHours,
     repairs,

@@ -88,6 +88,7 @@ export async function importRegister(tx: Tx, shopId: string, register: Register)
       severity: each.severity,
       notes: each.notes,
       // untold, what the shop has entered stays
+      ...(each.retiredOn != null && { retiredOn: dateColumn(each.retiredOn) }),
       ...(each.meterRolloverHours != null && { meterRolloverHours: each.meterRolloverHours }),
     })),
   );

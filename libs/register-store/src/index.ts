@@ -6,6 +6,7 @@ export * from './import-register.js';
 export * from './life-history.js';
 export * from './load-register.js';
 export * from './local-time.js';
+export * from './machine-in-use.js';
 export * from './road-call-states.js';
 export * from './set-aside.js';
 export * from './shop-now.js';

@@ -10,13 +10,12 @@ import {
 import type { Tx } from '@deckround/store';
 import { dateColumn, dateText } from './local-time.js';
 
-/** What the database knows beyond completions: lives entered by hand, findings, stopgaps, shared causes, retirements. */
+/** What the database knows beyond completions: lives entered by hand, findings, stopgaps, shared causes. */
 export async function loadLifeHistory(tx: Tx): Promise<LifeHistory> {
   const lives = await tx.componentLife.findMany({ include: { slot: true, part: true }, orderBy: { fittedOn: 'asc' } });
   const findings = await tx.finding.findMany({ where: { itemCode: { startsWith: 'replace-' } } });
   const caused = await tx.completion.findMany({ where: { causeId: { not: null } }, include: { slot: true } });
   const stopgaps = await tx.stopgap.findMany({ include: { part: true } });
-  const retired = await tx.machine.findMany({ where: { retiredOn: { not: null } } });
   return {
     stopgaps: stopgaps.map((each) => ({
       machineId: each.machineId,
@@ -24,7 +23,6 @@ export async function loadLifeHistory(tx: Tx): Promise<LifeHistory> {
       part: each.part?.code ?? null,
       madeOn: dateText(each.madeOn),
     })),
-    retired: new Map(retired.map((each) => [each.id, dateText(each.retiredOn!)])),
     recorded: lives.map(
       (each): RecordedLife => ({
         machineId: each.slot.machineId,

@@ -15,12 +15,12 @@ import { BEGUN } from './begun-visits.js';
 import { dateText, wallClockOf } from './local-time.js';
 
 /**
- * The shop's whole state as plain data, in a score of set-based queries. Readings set aside are left out.
+ * The shop's whole state as plain data, in a score of set-based queries. Readings set aside are left out. Machines out of
+ * use are in it, as what was learned on them is not to be forgotten: `inUse` leaves them out.
  *
  * @param history false = without readings, completions and findings, for what needs the present alone
- * @param withRetired true = machines out of use too: what was learned on them is not to be forgotten
  */
-export async function loadRegister(tx: Tx, history = true, withRetired = false): Promise<Register> {
+export async function loadRegister(tx: Tx, history = true): Promise<Register> {
   const shopRow = await tx.shop.findFirstOrThrow();
   const shop: ShopSettings = {
     ...DEFAULT_SHOP,
@@ -31,14 +31,10 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
   };
   const calendars = await loadCalendars(tx);
   const machines = await tx.machine.findMany({
-    where: withRetired ? {} : { retiredOn: null },
     include: { class: true },
     orderBy: { code: 'asc' },
   });
   const zones = new Map(calendars.sites.map((site) => [site.id, site.timeZone]));
-  const zoneOf = new Map(machines.map((machine) => [machine.id, zones.get(machine.siteId)!]));
-  const ofKnownMachine = <T extends { machineId: string }>(rows: T[]) =>
-    rows.filter((row) => zoneOf.has(row.machineId));
   return {
     shop,
     customers: (await tx.customer.findMany({ orderBy: { code: 'asc' } })).map((each) => ({
@@ -58,6 +54,7 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
       model: machine.model ?? '',
       serial: machine.serial ?? machine.code,
       inServiceOn: machine.inServiceOn && dateText(machine.inServiceOn),
+      retiredOn: machine.retiredOn && dateText(machine.retiredOn),
       spindles: machine.spindles,
       severity: machine.severity as 'light' | 'normal' | 'severe',
       meterRolloverHours: machine.meterRolloverHours && Number(machine.meterRolloverHours),
@@ -69,15 +66,13 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
         ...{ id, machineId, readAt, hours, source },
         ...(decided ? { confirmed: true } : {}),
       })),
-    meterChanges: ofKnownMachine(await tx.meterChange.findMany({ where: { origin: 'told' } })).map((each) => ({
+    meterChanges: (await tx.meterChange.findMany({ where: { origin: 'told' } })).map((each) => ({
       machineId: each.machineId,
       changedAt: dateText(each.changedOn),
       oldHours: Number(each.oldHours),
       newHours: Number(each.newHours),
     })),
-    completions: ofKnownMachine(
-      history ? await tx.completion.findMany({ include: { slot: true, part: true } }) : [],
-    ).map((each) => ({
+    completions: (history ? await tx.completion.findMany({ include: { slot: true, part: true } }) : []).map((each) => ({
       machineId: each.machineId,
       code: each.itemCode,
       slot: each.slot?.name ?? null,
@@ -86,7 +81,7 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
       outcome: each.outcome as 'done' | 'failed',
       part: each.part?.code ?? null,
     })),
-    moves: ofKnownMachine(await tx.machineMove.findMany()).map((each) => ({
+    moves: (await tx.machineMove.findMany()).map((each) => ({
       machineId: each.machineId,
       fromSiteId: each.fromSiteId,
       until: dateText(each.untilDate),
@@ -108,7 +103,7 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
       intervalDays: each.intervalDays,
       minutes: each.minutes,
     })),
-    findings: ofKnownMachine(history ? await tx.finding.findMany() : []).map((each) => ({
+    findings: (history ? await tx.finding.findMany() : []).map((each) => ({
       machineId: each.machineId,
       code: each.itemCode,
       slot: each.slot,
@@ -117,34 +112,32 @@ export async function loadRegister(tx: Tx, history = true, withRetired = false):
       dueWithinHours: each.dueWithinHours === null ? null : Number(each.dueWithinHours),
       dueWithinDays: each.dueWithinDays,
     })),
-    stopgaps: ofKnownMachine(await tx.stopgap.findMany({ where: { closedOn: null }, orderBy: { id: 'asc' } })).map(
+    stopgaps: (await tx.stopgap.findMany({ where: { closedOn: null }, orderBy: { id: 'asc' } })).map((each) => ({
+      id: each.id,
+      machineId: each.machineId,
+      code: each.code,
+      title: `Make good: ${each.description}`,
+      madeOn: dateText(each.madeOn),
+      limitHours: each.limitHours === null ? null : Number(each.limitHours),
+      limitOn: each.limitOn && dateText(each.limitOn),
+      partId: each.partId,
+      partQuantity: Number(each.partQuantity),
+      partExpectedOn: each.partExpectedOn && dateText(each.partExpectedOn),
+      minutes: each.minutes,
+      skill: each.skill,
+      preparations: each.preparations,
+      failureCents: each.failureCents,
+    })),
+    roadCalls: (await tx.roadCall.findMany({ where: { state: { not: 'closed' } }, orderBy: { id: 'asc' } })).map(
       (each) => ({
         id: each.id,
         machineId: each.machineId,
-        code: each.code,
-        title: `Make good: ${each.description}`,
-        madeOn: dateText(each.madeOn),
-        limitHours: each.limitHours === null ? null : Number(each.limitHours),
-        limitOn: each.limitOn && dateText(each.limitOn),
-        partId: each.partId,
-        partQuantity: Number(each.partQuantity),
-        partExpectedOn: each.partExpectedOn && dateText(each.partExpectedOn),
+        title: `Road call: ${each.symptom}`,
         minutes: each.minutes,
         skill: each.skill,
-        preparations: each.preparations,
-        failureCents: each.failureCents,
+        downCentsPerDay: each.downCentsPerDay,
       }),
     ),
-    roadCalls: ofKnownMachine(
-      await tx.roadCall.findMany({ where: { state: { not: 'closed' } }, orderBy: { id: 'asc' } }),
-    ).map((each) => ({
-      id: each.id,
-      machineId: each.machineId,
-      title: `Road call: ${each.symptom}`,
-      minutes: each.minutes,
-      skill: each.skill,
-      downCentsPerDay: each.downCentsPerDay,
-    })),
     promises: await loadPromises(tx, zones),
     previous: await loadPrevious(tx, zones),
   };

@@ -22,7 +22,7 @@ export async function revisitReadings(
 ): Promise<SetAsideResult> {
   const rows = await readReadings(tx, machineIds);
   const known = await tx.meterChange.findMany({
-    where: machineIds === 'all' ? { machine: { retiredOn: null } } : { machineId: { in: [...machineIds] } },
+    where: machineIds === 'all' ? {} : { machineId: { in: [...machineIds] } },
   });
   const metered = await tx.machine.findMany({
     where: { meterRolloverHours: { not: null }, ...(machineIds === 'all' ? {} : { id: { in: [...machineIds] } }) },

@@ -2,6 +2,7 @@ export { isTimeZone } from './csv/columns.js';
 export { describeFault, type RegisterFault } from './csv/fault.js';
 export { folderSource } from './csv/folder-source.js';
 export { type RegisterReading, type RegisterSource, readingKey, readRegister } from './csv/read-register.js';
+export { inUse } from './in-use.js';
 export * from './local-date.js';
 export * from './register.js';
 export * from './shop-defaults.js';

@@ -56,6 +56,8 @@ export interface Machine {
   readonly model: string;
   readonly serial: string;
   readonly inServiceOn: string | null;
+  /** First day out of use; absent or null = in use. */
+  readonly retiredOn?: string | null;
   readonly spindles: number;
   readonly severity: 'light' | 'normal' | 'severe';
   /** Hours at which its meter starts again from zero; absent or null = not told. */

@@ -1,6 +1,6 @@
 import { LabelId, LabelledMachine, LabelReadingCreate, LabelReadingTaken } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
-import { shopNow, takeReadings } from '@deckround/register-store';
+import { dateColumn, nowAt, shopNow, takeReadings, wallClockOf } from '@deckround/register-store';
 import type { Prisma, Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Inject, Param, Post, Req, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
@@ -15,7 +15,7 @@ import { CLOCK, STORE } from '../http/tokens.js';
 import { keptId } from './label-id.js';
 import { machineName } from './machine-name.js';
 
-const INCLUDE = { machine: true } as const;
+const INCLUDE = { machine: true, shop: true } as const;
 type Row = Prisma.MachineLabelGetPayload<{ include: typeof INCLUDE }>;
 
 /** One label takes so many readings in that time: a person at a machine needs one or two. */
@@ -75,7 +75,9 @@ export class LabelsController {
       tx.machineLabel.findUnique({ where: { id: keptId(id) }, include: INCLUDE }),
     );
     if (!row) throw new DomainError('not-found', 'There is no such label. Scan it again, or tell the shop the hours.');
-    if (row.revokedAt !== null || row.machine.retiredOn !== null)
+    const today = dateColumn(wallClockOf(nowAt(row.shop, this.clock.now()), row.shop.timeZone).slice(0, 10));
+    const { retiredOn } = row.machine;
+    if (row.revokedAt !== null || (retiredOn !== null && retiredOn <= today))
       throw new DomainError(
         'label-revoked',
         'This label is no longer valid. Scan the machine’s new label, or tell the shop the hours.',

@@ -8,7 +8,7 @@ import {
   pageOf,
 } from '@deckround/contracts';
 import { type Clock, type Config, DomainError } from '@deckround/platform';
-import { shopNow } from '@deckround/register-store';
+import { machineInUse, shopNow, todayOf } from '@deckround/register-store';
 import type { Prisma, Store, Tx } from '@deckround/store';
 import {
   Body,
@@ -91,7 +91,7 @@ export class MachineLabelsController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
     return this.once.create(actor, request, reply, async (tx) => {
-      const machineIds = await machinesFor(tx, body);
+      const machineIds = await machinesFor(tx, body, await todayOf(tx, this.clock.now()));
       const madeAt = await shopNow(tx, this.clock.now());
       const had = await tx.machineLabel.findMany({ where: { machineId: { in: machineIds }, revokedAt: null } });
       const bare = machineIds.filter((id) => !had.some((label) => label.machineId === id));
@@ -146,7 +146,8 @@ export class MachineLabelsController {
     const { shop, site, labels } = await this.store.inShop(actor.shopId, async (tx) => {
       const found = await tx.site.findFirst({ where: { id: siteId } });
       if (!found) throw new DomainError('not-found', 'There is no such site.');
-      const machine = { siteId, retiredOn: null, ...(machineId !== undefined && { id: machineId }) };
+      const inUse = machineInUse(await todayOf(tx, this.clock.now()));
+      const machine = { siteId, ...inUse, ...(machineId !== undefined && { id: machineId }) };
       const live = await liveLabels(tx, machine);
       if (live.length < (await tx.machine.count({ where: machine })) || live.length === 0)
         throw new DomainError(
@@ -171,9 +172,13 @@ export class MachineLabelsController {
   }
 }
 
-async function machinesFor(tx: Tx, { machineId, siteId }: z.infer<typeof MachineLabelCreate>): Promise<string[]> {
+async function machinesFor(
+  tx: Tx,
+  { machineId, siteId }: z.infer<typeof MachineLabelCreate>,
+  today: string,
+): Promise<string[]> {
   const where = machineId === undefined ? { siteId: siteId! } : { id: machineId };
-  const rows = await tx.machine.findMany({ where: { ...where, retiredOn: null }, select: { id: true } });
+  const rows = await tx.machine.findMany({ where: { ...where, ...machineInUse(today) }, select: { id: true } });
   if (rows.length === 0)
     throw new DomainError(
       'not-found',

@@ -78,7 +78,7 @@ export const EXAMPLES: Readonly<Record<string, unknown>> = {
     severity: 'severe',
     meterRolloverHours: '10000',
   },
-  Machine_change: { condition: 'down', notes: 'left spindle locked' },
+  Machine_change: { condition: 'down', notes: 'left spindle locked', retiredOn: '2031-10-31' },
   ServiceItem_change: { intervalHours: '40', toleranceHours: '8', minutes: 35 },
   Import_check: { files: REGISTER },
   Import_import: { files: REGISTER },

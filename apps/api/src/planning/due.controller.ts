@@ -2,8 +2,8 @@ import { DueItem, DueQuery, ForecastRun, ForecastRunCreate, pageOf, UsageForecas
 import type { JobQueue } from '@deckround/jobs';
 import { type Clock, DomainError, type Logger } from '@deckround/platform';
 import { addDays, weekdayOf } from '@deckround/register';
-import { dateColumn, dateText, shopNow, wallClockOf } from '@deckround/register-store';
-import type { Prisma, Store, Tx } from '@deckround/store';
+import { dateColumn, dateText, machineInUse, todayOf } from '@deckround/register-store';
+import type { Prisma, Store } from '@deckround/store';
 import { Body, Controller, Get, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
@@ -36,12 +36,13 @@ export class DueController {
   @Answers(200, pageOf(DueItem, 'DueItem'), 'What falls due, soonest first')
   async due(@Caller() actor: Actor, @Query({ schema: DueQuery }) query: z.infer<typeof DueQuery>) {
     const cursor = readCursor(query.cursor);
-    const { rows, today } = await this.store.inShop(actor.shopId, async (tx) => ({
-      today: await todayOf(tx, this.clock.now()),
-      rows: await tx.dueForecast.findMany({
+    const { rows, today } = await this.store.inShop(actor.shopId, async (tx) => {
+      const today = await todayOf(tx, this.clock.now());
+      const rows = await tx.dueForecast.findMany({
         where: {
           AND: [
             machineScope(actor),
+            { machine: machineInUse(today) },
             query.siteId === undefined ? {} : { machine: { siteId: query.siteId } },
             query.machineId === undefined ? {} : { machineId: query.machineId },
             query.code === undefined ? {} : { code: query.code },
@@ -57,8 +58,9 @@ export class DueController {
         include: { machine: { include: { site: true } } },
         orderBy: [{ p50: { sort: 'asc', nulls: 'last' } }, { id: 'asc' }],
         take: query.overdueAtLeast === undefined ? query.limit + 1 : 10_000,
-      }),
-    }));
+      });
+      return { rows, today };
+    });
     const wanted =
       query.overdueAtLeast === undefined
         ? rows
@@ -122,12 +124,6 @@ export class DueController {
     if (!row) throw new DomainError('not-found', 'There is no such forecast run.');
     return toRunView(row);
   }
-}
-
-/** The shop's own day. */
-async function todayOf(tx: Tx, now: Date): Promise<string> {
-  const { timeZone } = await tx.shop.findFirstOrThrow({ select: { timeZone: true } });
-  return wallClockOf(await shopNow(tx, now), timeZone).slice(0, 10);
 }
 
 /** On the shop's day: the forecast may be some days old, or begin with the week to come. */

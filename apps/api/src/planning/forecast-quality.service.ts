@@ -1,6 +1,6 @@
 import type { ForecastQuality } from '@deckround/contracts';
 import type { Clock } from '@deckround/platform';
-import { usageSnapshot } from '@deckround/register';
+import { inUse, usageSnapshot } from '@deckround/register';
 import { loadRegister, shopNow, wallClockOf } from '@deckround/register-store';
 import type { Store, Tx } from '@deckround/store';
 import type { BacktestOptions, BacktestRow } from '@deckround/usage';
@@ -49,11 +49,12 @@ export class ForecastQualityService {
   }
 
   async #compute(shopId: string): Promise<Quality> {
-    const { register, now } = await this.store.inShop(shopId, async (tx) => ({
-      register: await loadRegister(tx),
+    const { told, now } = await this.store.inShop(shopId, async (tx) => ({
+      told: await loadRegister(tx),
       now: await shopNow(tx, this.clock.now()),
     }));
-    const today = wallClockOf(now, register.shop.timeZone).slice(0, 10);
+    const today = wallClockOf(now, told.shop.timeZone).slice(0, 10);
+    const register = inUse(told, today);
     let newest: string | null = null;
     for (const { readAt } of register.readings) {
       const day = readAt.slice(0, 10);

@@ -27,23 +27,25 @@ const machines: Resource<Row> = {
     ...row,
     machineClass: row.class.code,
     inServiceOn: dateOrNull(row.inServiceOn),
+    retiredOn: dateOrNull(row.retiredOn),
     meterRolloverHours: hoursText(row.meterRolloverHours),
   }),
   insert: async (tx, actor, body: z.infer<typeof MachineCreate>) => {
-    const { machineClass, inServiceOn, ...fields } = body;
+    const { machineClass, inServiceOn, retiredOn, ...fields } = body;
     const { id } = await tx.machine.create({
       data: {
         shopId: actor.shopId,
         ...fields,
         classId: await classId(tx, machineClass),
         inServiceOn: columnOrNull(inServiceOn),
+        retiredOn: columnOrNull(retiredOn),
       },
     });
     await writeSpindleSlots(tx, actor.shopId, id, fields.spindles);
     return id;
   },
   update: async (tx, actor, row, body: z.infer<typeof MachineChanges>, now) => {
-    const { machineClass, inServiceOn, ...fields } = body;
+    const { machineClass, inServiceOn, retiredOn, ...fields } = body;
     if (fields.siteId !== undefined && fields.siteId !== row.siteId) await recordMove(tx, actor.shopId, row, now);
     await tx.machine.update({
       where: { id: row.id },
@@ -51,6 +53,7 @@ const machines: Resource<Row> = {
         ...fields,
         ...(machineClass === undefined ? {} : { classId: await classId(tx, machineClass) }),
         ...(inServiceOn === undefined ? {} : { inServiceOn: columnOrNull(inServiceOn) }),
+        ...(retiredOn === undefined ? {} : { retiredOn: columnOrNull(retiredOn) }),
         version: { increment: 1 },
       },
     });

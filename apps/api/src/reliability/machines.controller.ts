@@ -36,8 +36,8 @@ export class MachineRecordsController {
     @Caller() actor: Actor,
     @Query({ schema: MachineRecordQuery }) query: z.infer<typeof MachineRecordQuery>,
   ) {
-    const { records } = await this.shopLives.of(actor.shopId);
-    const inUse = records.filter((each) => each.retiredOn === null);
+    const { records, asOf } = await this.shopLives.of(actor.shopId);
+    const inUse = records.filter((each) => each.retiredOn === null || each.retiredOn > asOf);
     const chosen = inScope(inUse, query).toSorted(
       (a, b) => (b.centsPerHour ?? -1) - (a.centsPerHour ?? -1) || (a.machineId < b.machineId ? -1 : 1),
     );

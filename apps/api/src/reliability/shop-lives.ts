@@ -52,7 +52,7 @@ export class ShopLives {
 
   async #derive(shopId: string): Promise<KnownLives> {
     const { register, history, now } = await this.store.inShop(shopId, async (tx) => ({
-      register: await loadRegister(tx, true, true),
+      register: await loadRegister(tx),
       history: await loadLifeHistory(tx),
       now: await shopNow(tx, this.clock.now()),
     }));
@@ -60,7 +60,7 @@ export class ShopLives {
     if (register.readings.length > READINGS_INLINE)
       return { asOf, register, ...(await livesInThread(register, asOf, history)) };
     const lives = deriveLives(register, asOf, history);
-    return { asOf, register, lives, records: machineRecords(register, asOf, history.retired) };
+    return { asOf, register, lives, records: machineRecords(register, asOf) };
   }
 }
 

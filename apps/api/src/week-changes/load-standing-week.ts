@@ -9,6 +9,7 @@ import {
 import { DomainError } from '@deckround/platform';
 import {
   hindranceOf,
+  inUse,
   machineItemId,
   type Register,
   roadCallItem,
@@ -46,7 +47,7 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
   const { snapshot: kept } = await tx.planRun.findUniqueOrThrow({ where: { id: runId }, select: { snapshot: true } });
   const planned = kept as unknown as PlanningSnapshot;
   const lastDate = days.at(-1)!;
-  const register = await loadRegister(tx, false);
+  const register = inUse(await loadRegister(tx, false), lastDate);
   const zoneOf = new Map(register.sites.map((site) => [site.id, site.timeZone]));
   const rows = await tx.visit.findMany({
     where: {

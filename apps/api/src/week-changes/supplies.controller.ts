@@ -1,9 +1,9 @@
 import { AlertList, OrderList, OrderListQuery } from '@deckround/contracts';
 import { orderList } from '@deckround/planning';
 import type { Clock } from '@deckround/platform';
-import { partRows } from '@deckround/register';
+import { inUse, partRows } from '@deckround/register';
 import { loadRegister, shopNow, wallClockOf } from '@deckround/register-store';
-import type { Store } from '@deckround/store';
+import type { Store, Tx } from '@deckround/store';
 import { Controller, Get, Inject, Query } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
 import type { z } from 'zod';
@@ -28,8 +28,7 @@ export class SuppliesController {
   @Answers(200, OrderList, 'What to order by when, the most urgent first')
   orders(@Caller() actor: Actor, @Query({ schema: OrderListQuery }) { weeks }: z.infer<typeof OrderListQuery>) {
     return this.store.inShop(actor.shopId, async (tx) => {
-      const register = await loadRegister(tx, false);
-      const asOf = wallClockOf(await shopNow(tx, this.clock.now()), register.shop.timeZone).slice(0, 10);
+      const { register, asOf } = await this.present(tx);
       const parts = new Map(register.parts.map((part) => [part.id, part]));
       const lines = orderList(partRows(register.parts), await partNeeds(tx, register, asOf, weeks), asOf);
       return {
@@ -47,8 +46,17 @@ export class SuppliesController {
   @Allow(['manager'], 'read')
   @Answers(200, AlertList, 'What needs a decision, each with the next best thing to do')
   alerts(@Caller() actor: Actor) {
-    return this.store.inShop(actor.shopId, async (tx) => ({
-      items: await alertsOf(tx, await loadRegister(tx, false), await shopNow(tx, this.clock.now())),
-    }));
+    return this.store.inShop(actor.shopId, async (tx) => {
+      const { register, now } = await this.present(tx);
+      return { items: await alertsOf(tx, register, now) };
+    });
+  }
+
+  /** The register as it is today. */
+  private async present(tx: Tx) {
+    const now = await shopNow(tx, this.clock.now());
+    const told = await loadRegister(tx, false);
+    const asOf = wallClockOf(now, told.shop.timeZone).slice(0, 10);
+    return { register: inUse(told, asOf), asOf, now };
   }
 }

@@ -1,4 +1,4 @@
-import { usageSnapshot } from '@deckround/register';
+import { inUse, usageSnapshot } from '@deckround/register';
 import { cleanReadings, dateOfDay, fitUsage, forecastUsage } from '@deckround/usage';
 import type { Command } from 'commander';
 import { dateOption, wholeOption } from '../options.js';
@@ -26,7 +26,7 @@ export function addForecast(program: Command): void {
     .option('--time-zone <zone>', 'time zone of sites that name none', 'America/Chicago')
     .action(async (options: Options) => {
       const { register } = await readFolder(options.register, { timeZone: options.timeZone });
-      const snapshot = usageSnapshot(register, options.asOf, options.days);
+      const snapshot = usageSnapshot(inUse(register, options.asOf), options.asOf, options.days);
       const forecast = forecastUsage(fitUsage(snapshot));
       writeWholeFile(options.out, forecastLines(forecast));
       let doubtful = '';

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { useShop } from '../app/shop-words.js';
-import { dueQuery, machinesQuery, sitesQuery, visitsQuery } from '../data/queries.js';
+import { useMachinesInUse } from '../data/machines-in-use.js';
+import { dueQuery, sitesQuery, visitsQuery } from '../data/queries.js';
 import { canMowUntil, saturdayFrom, stateOf } from './machine-states.js';
 
 /** The own machines as they stand, for the Saturday to come; undefined until all of it is read. */
@@ -8,7 +9,7 @@ export function useGrounds() {
   const shop = useShop();
   const today = shop?.today ?? '2000-01-01';
   const saturday = saturdayFrom(today);
-  const machines = useQuery(machinesQuery).data;
+  const machines = useMachinesInUse();
   const sites = useQuery(sitesQuery).data;
   const service = useQuery({ ...dueQuery({ until: saturday, kind: 'service' }), enabled: shop !== undefined }).data;
   // A stopgap is worth knowing of whenever it ends.

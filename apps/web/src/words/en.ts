@@ -650,6 +650,7 @@ export const en = {
   'field.model': 'Model',
   'field.serial': 'Serial number',
   'field.inServiceOn': 'In service since',
+  'field.retiredOn': 'Retired from',
   'field.spindles': 'Spindles',
   'field.meterRolloverHours': 'Meter rolls over at, h',
   'field.severity': 'Conditions',

@@ -655,6 +655,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'field.model': 'Modelo',
   'field.serial': 'Número de serie',
   'field.inServiceOn': 'En servicio desde',
+  'field.retiredOn': 'Dada de baja desde',
   'field.spindles': 'Husillos',
   'field.meterRolloverHours': 'Vuelve a cero a las, h',
   'field.severity': 'Condiciones',

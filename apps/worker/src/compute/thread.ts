@@ -29,7 +29,7 @@ async function holdAgainstReadings({ snapshot, options }: TaskOf<'backtest'>): P
 
 async function lives({ register, asOf, history }: TaskOf<'lives'>): Promise<void> {
   const { deriveLives, machineRecords } = await import('@deckround/learning');
-  const records = machineRecords(register, asOf, history.retired);
+  const records = machineRecords(register, asOf);
   send({ kind: 'lives-done', result: { lives: deriveLives(register, asOf, history), records } });
 }
 

@@ -1,5 +1,5 @@
 import type { JobPayload } from '@deckround/jobs';
-import { upkeepSnapshot } from '@deckround/register';
+import { inUse, upkeepSnapshot } from '@deckround/register';
 import { dateText, loadRegister } from '@deckround/register-store';
 import { forecastInThread } from '../compute/compute-in-thread.js';
 import { snapshotHash } from '../compute/snapshot-hash.js';
@@ -14,7 +14,7 @@ export function forecastProcessor(context: WorkerContext) {
       const { shopId, runId } = payload;
       const { snapshot, register } = await context.store.inShop(shopId, async (tx) => {
         const row = await tx.forecastRun.findUniqueOrThrow({ where: { id: runId } });
-        const register = await loadRegister(tx);
+        const register = inUse(await loadRegister(tx), dateText(row.asOf));
         const span = { asOf: dateText(row.asOf), costFrom: dateText(row.costFrom), costDays: row.costDays };
         return { register, snapshot: upkeepSnapshot(register, span) };
       });

@@ -17,8 +17,15 @@ export async function writeForecast(
   hash: string,
 ): Promise<void> {
   const rowIds = new Map(machineItems(register).map((each) => [each.id, each.item.id]));
+  const lastDays = new Map(register.machines.map((machine) => [machine.id, machine.retiredOn ?? null]));
+  /** A machine that is to be retired does not live to see what falls due after that. */
+  const isSeen = ({ machineId, p50 }: ForecastResult['due'][number]) => {
+    const retiredOn = lastDays.get(machineId) ?? null;
+    return retiredOn === null || (p50 !== null && p50 < retiredOn);
+  };
+  const seen = due.filter(isSeen);
   await tx.dueForecast.deleteMany({});
-  await inChunks(due, (part) =>
+  await inChunks(seen, (part) =>
     tx.dueForecast.createMany({
       data: part.map((each) => ({
         shopId,
@@ -55,7 +62,7 @@ export async function writeForecast(
   );
   await tx.forecastRun.update({
     where: { id: runId },
-    data: { snapshotHash: hash, result: { machines: usage.length, items: due.length } },
+    data: { snapshotHash: hash, result: { machines: usage.length, items: seen.length } },
   });
 }
 

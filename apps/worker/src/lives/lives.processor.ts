@@ -11,7 +11,7 @@ export function livesProcessor(context: WorkerContext) {
       const { shopId, runId } = payload;
       const { asOf, register, history } = await context.store.inShop(shopId, async (tx) => ({
         asOf: dateText((await tx.lifeRun.findUniqueOrThrow({ where: { id: runId } })).asOf),
-        register: await loadRegister(tx, true, true),
+        register: await loadRegister(tx),
         history: await loadLifeHistory(tx),
       }));
       const learned = await learnInThread(register, asOf, history);

@@ -2,6 +2,7 @@ import type { JobPayload } from '@deckround/jobs';
 import { PlanningSnapshot } from '@deckround/planning';
 import {
   addDays,
+  inUse,
   isDayUnderWay,
   plannedWork,
   planningSnapshot,
@@ -27,12 +28,14 @@ export function planProcessor(context: WorkerContext) {
   return (payload: JobPayload<'plan'>): Promise<void> =>
     holdRun(context, 'plan_run', payload, async (run) => {
       const { shopId, runId } = payload;
-      const { row, register, now, unmade } = await context.store.inShop(shopId, async (tx) => {
+      const { row, told, now, unmade } = await context.store.inShop(shopId, async (tx) => {
         const row = await tx.planRun.findUniqueOrThrow({ where: { id: runId } });
         const now = await shopNow(tx, context.clock.now());
         const unmade = await countUnmadeBefore(tx, dateText(row.weekOf), now);
-        return { row, register: await loadRegister(tx), now, unmade };
+        return { row, told: await loadRegister(tx), now, unmade };
       });
+      // what is retired before the days are over is served no more in them
+      const register = inUse(told, addDays(dateText(row.weekOf), row.days - 1));
       const { drives, warning } =
         row.snapshot === null ? await knownDrives(context, shopId, register) : { drives: null, warning: row.warning };
       const snapshot =
@@ -80,7 +83,7 @@ export function planProcessor(context: WorkerContext) {
         const plan = await search.plan;
         clearInterval(look);
         await run.finish('done', async (tx) =>
-          writeWeekPlan(tx, shopId, runId, register, plan, snapshot, await shopNow(tx, context.clock.now())),
+          writeWeekPlan(tx, shopId, runId, told, plan, snapshot, await shopNow(tx, context.clock.now())),
         );
       } finally {
         clearInterval(look);

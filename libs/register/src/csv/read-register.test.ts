@@ -98,6 +98,17 @@ describe('readRegister', () => {
     ]);
   });
 
+  it('reads when a machine was retired, of the machines of which it is told', async () => {
+    const machines = lines(
+      'machine_id,site_id,class,maker,model,serial,in_service_on,spindles,severity,notes,retired_on',
+      'M1,S1,zero-turn,,,A,,3,normal,,2014-05-31',
+      'M2,S1,zero-turn,,,B,,3,normal,,',
+    );
+    const { register } = await registerOf({ 'machines.csv': machines });
+    expect(register.machines.map((machine) => machine.retiredOn)).toEqual(['2014-05-31', null]);
+    expect(await faultsOf({ 'machines.csv': machines.replace('2014-05-31', 'last year') })).toHaveLength(1);
+  });
+
   it('takes the same reading told twice as one, and another value at the same time as another', async () => {
     const row = 'M1,2013-06-03T07:45:00,350.2,telematics';
     const { register, counts } = await registerOf({

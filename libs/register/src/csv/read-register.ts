@@ -150,6 +150,7 @@ class RegisterReader {
         spindles: row.spindles,
         severity: row.severity,
         notes: row.notes,
+        retiredOn: row.retired_on,
         meterRolloverHours: row.meter_rollover_hours,
       };
     });

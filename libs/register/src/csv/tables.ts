@@ -33,6 +33,7 @@ export const TABLES = {
     spindles: column.integer({ min: 0, max: 20, unit: 'spindles' }),
     severity: column.oneOf(['light', 'normal', 'severe'] as const, 'normal'),
     notes: column.text(),
+    retired_on: column.mayLack(column.date()),
     meter_rollover_hours: column.mayLack(column.integer({ min: 1, max: 999_999, unit: 'h' })),
   },
   'technicians.csv': {

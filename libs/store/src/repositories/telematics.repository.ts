@@ -59,7 +59,7 @@ export interface MachineNames {
 export function machinesNamed(tx: Tx, serials: readonly string[], codes: readonly string[]): Promise<MachineNames[]> {
   return tx.$queryRaw`
     select id, code, maker, serial from machine
-    where retired_on is null
+    where (retired_on is null or retired_on > current_date)
       and (lower(trim(serial)) = any(${[...serials]}::text[]) or lower(code) = any(${[...codes]}::text[]))`;
 }
 

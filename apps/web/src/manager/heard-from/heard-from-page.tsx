@@ -1,7 +1,8 @@
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { everyPage } from '../../data/api.js';
-import { machinesQuery, sitesQuery } from '../../data/queries.js';
+import { useMachinesInUse } from '../../data/machines-in-use.js';
+import { sitesQuery } from '../../data/queries.js';
 import type { TelematicsSource, TelematicsUnit } from '../../data/types.js';
 import { KeptSentence } from '../../design/kept-sentence.js';
 import { Scrolling } from '../../design/scrolling.js';
@@ -19,7 +20,7 @@ const unitsQuery = queryOptions({
 export function HeardFromPage() {
   const { t } = useWords();
   const { data, error } = useQuery(unitsQuery);
-  const machines = useQuery(machinesQuery).data;
+  const machines = useMachinesInUse();
   const sites = useQuery(sitesQuery).data;
   const sources = useQuery(sourcesQuery).data ?? [];
   if (error) throw error;

@@ -1,7 +1,7 @@
-import { useMutation, useQuery } from '@tanstack/react-query';
+import { useMutation } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
 import { api } from '../../data/api.js';
-import { machinesQuery } from '../../data/queries.js';
+import { useMachinesInUse } from '../../data/machines-in-use.js';
 import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
 import style from './looking-back.module.css';
@@ -16,7 +16,7 @@ export function TipSpeed() {
   const { t, number, units, sentence } = useWords();
   const speed = (feetPerMinute: number) =>
     units === 'us' ? `${number(feetPerMinute)} ft/min` : `${number(feetPerMinute / FEET_PER_MINUTE, 1)} m/s`;
-  const machines = useQuery(machinesQuery).data ?? [];
+  const machines = useMachinesInUse() ?? [];
   const [machineId, setMachine] = useState('');
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>({
     engineRpm: '3600',

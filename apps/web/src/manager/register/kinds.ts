@@ -133,6 +133,7 @@ export const KINDS = {
       { name: 'model', kind: 'text', optional: true, column: true },
       { name: 'serial', kind: 'text', optional: true, column: true },
       { name: 'inServiceOn', kind: 'date', optional: true },
+      { name: 'retiredOn', kind: 'date', optional: true, onlyLater: true, column: true },
       { name: 'spindles', kind: 'whole', start: 3 },
       { name: 'severity', kind: { oneOf: ['light', 'normal', 'severe'], words: 'severity' }, start: 'normal' },
       {

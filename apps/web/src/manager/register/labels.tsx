@@ -2,7 +2,7 @@ import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/r
 import { useRef, useState } from 'react';
 import { useShop } from '../../app/shop-words.js';
 import { api, everyPage, queryOf } from '../../data/api.js';
-import { machinesQuery } from '../../data/queries.js';
+import { useMachinesInUse } from '../../data/machines-in-use.js';
 import { stored } from '../../data/stored.js';
 import type { MachineLabel, MachineLabels } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
@@ -29,8 +29,10 @@ const labelsQuery = (of: { readonly siteId?: string; readonly machineId?: string
 /** How many of a site's machines can be scanned, and the sheet for them. */
 export function SiteLabels({ siteId }: { readonly siteId: string }) {
   const { t } = useWords();
-  const labels = useQuery(labelsQuery({ siteId })).data;
-  const machines = useQuery(machinesQuery).data?.filter((machine) => machine.siteId === siteId);
+  const machines = useMachinesInUse()?.filter((machine) => machine.siteId === siteId);
+  const labels = useQuery(labelsQuery({ siteId })).data?.filter((label) =>
+    machines?.some((machine) => machine.id === label.machineId),
+  );
   const make = useMake({ siteId });
   if (!labels || !machines || machines.length === 0) return null;
   const missing = machines.length - labels.length;

@@ -1,5 +1,6 @@
 import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
 import { useEffect, useRef, useState } from 'react';
+import { useMachinesInUse } from '../../data/machines-in-use.js';
 import { machinesQuery, roadCallsQuery, shopQuery, sitesQuery } from '../../data/queries.js';
 import { useWords } from '../../words/words.js';
 import { CallForm } from './call-form.js';
@@ -12,6 +13,7 @@ export function RoadCallPage() {
   const { data, error } = useQuery(roadCallsQuery);
   const shop = useSuspenseQuery(shopQuery).data;
   const machines = useQuery(machinesQuery).data;
+  const inUse = useMachinesInUse();
   const sites = useQuery(sitesQuery).data;
   const [chosen, setChosen] = useState<string | null>(null);
   // On a phone the ways stand above the form that a call was just taken down in.
@@ -20,7 +22,7 @@ export function RoadCallPage() {
     if (chosen !== null) ways.current?.scrollIntoView({ block: 'nearest' });
   }, [chosen]);
   if (error) throw error;
-  if (!data || !machines || !sites) return <h1>{t('wait')}</h1>;
+  if (!data || !machines || !inUse || !sites) return <h1>{t('wait')}</h1>;
   const open = data.filter((call) => call.state === 'open').toSorted((a, b) => (a.calledAt < b.calledAt ? 1 : -1));
   const call = data.find((each) => each.id === chosen);
   const nameOf = (machineId: string) => {
@@ -57,7 +59,7 @@ export function RoadCallPage() {
         </section>
         <section className="stack">
           <h2>{t('call.new')}</h2>
-          <CallForm machines={machines} sites={sites} onTaken={setChosen} />
+          <CallForm machines={inUse} sites={sites} onTaken={setChosen} />
         </section>
       </div>
     </div>

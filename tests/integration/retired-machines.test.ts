@@ -1,0 +1,116 @@
+import { stoppedClock } from '@deckround/platform';
+import type { Register } from '@deckround/register';
+import { importRegister } from '@deckround/register-store';
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { type ApiClient, until } from '../support/api-client.js';
+import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { plannedShop, runPlan } from '../support/planned-shop.js';
+import { runningApi } from '../support/running-api.js';
+import { type SmallShop, smallRegister, WEEK } from '../support/small-shop.js';
+
+const TODAY = '2026-06-07';
+
+let database: TestDatabase;
+let api: Awaited<ReturnType<typeof runningApi>>;
+let shop: SmallShop;
+let manager: ApiClient;
+const clock = stoppedClock(`${TODAY}T15:00:00Z`);
+
+beforeAll(async () => {
+  database = await freshDatabase();
+  api = await runningApi(database, undefined, clock);
+  shop = await plannedShop(database, api);
+  manager = await api.signIn('manager');
+}, 60_000);
+afterAll(async () => {
+  await api.service.stop();
+  await database.drop();
+});
+
+const retire = (machineId: string, retiredOn: string | null) =>
+  manager.patch(`/v1/machines/${machineId}`, { retiredOn }, '*');
+const dueOf = async (machineId: string) => (await manager.get(`/v1/due?machineId=${machineId}`)).body.items.length;
+
+interface Visit {
+  readonly id: string;
+  readonly state: string;
+  readonly version: number;
+  readonly items: readonly { machineId: string }[];
+}
+async function standing(): Promise<Visit[]> {
+  const { items } = (await manager.get(`/v1/visits?from=${WEEK}&limit=200`)).body;
+  return items.filter((visit: Visit) => visit.state !== 'cancelled');
+}
+
+async function forecast(): Promise<void> {
+  const asked = await manager.post('/v1/forecast-runs', { asOf: TODAY, costFrom: WEEK, costDays: 14 });
+  await until(
+    () => manager.get(`/v1/forecast-runs/${asked.body.id}`),
+    ({ body }) => body.status === 'done',
+  );
+}
+
+describe('a machine that is retired', () => {
+  it('is due for nothing, is planned nowhere, and its label is of no more use, while its history stays', async () => {
+    const visit = (await standing())[0]!;
+    const { machineId } = visit.items[0]!;
+    const others = visit.items.filter((item) => item.machineId !== machineId).length;
+    const promised = await manager.patch(`/v1/visits/${visit.id}`, { state: 'confirmed' }, `"${visit.version}"`);
+    expect(promised.status).toBe(200);
+    const label = (await manager.post('/v1/machine-labels', { machineId })).body.items[0].id;
+    expect(await dueOf(machineId)).toBeGreaterThan(0);
+    const readings = (await manager.get(`/v1/readings?machineId=${machineId}`)).body.items;
+    expect(readings.length).toBeGreaterThan(0);
+
+    expect((await retire(machineId, TODAY)).body).toMatchObject({ retiredOn: TODAY });
+    expect(await dueOf(machineId)).toBe(0);
+    expect((await api.client.get(`/v1/labels/${label}`)).status).toBe(410);
+    await forecast();
+    await runPlan(manager);
+    const after = await standing();
+    expect(after.flatMap((each) => each.items).filter((item) => item.machineId === machineId)).toEqual([]);
+    const kept = (await manager.get(`/v1/visits/${visit.id}`)).body;
+    if (others === 0) expect(kept.state).toBe('cancelled');
+    const rows = await database.store.asOwner((tx) =>
+      Promise.all([tx.dueForecast.count({ where: { machineId } }), tx.usageForecast.count({ where: { machineId } })]),
+    );
+    expect(rows).toEqual([0, 0]);
+    expect((await manager.get(`/v1/readings?machineId=${machineId}`)).body.items).toEqual(readings);
+    expect((await manager.get(`/v1/completions?machineId=${machineId}`)).body.items.length).toBeGreaterThan(0);
+
+    expect((await retire(machineId, null)).body).toMatchObject({ retiredOn: null });
+    expect((await api.client.get(`/v1/labels/${label}`)).status).toBe(200);
+    await forecast();
+    expect(await dueOf(machineId)).toBeGreaterThan(0);
+  });
+
+  it('is so told by an imported register, which leaves alone what it does not tell', async () => {
+    const register = smallRegister();
+    const told = register.machines.map((each) => (each.id === 'M6' ? { ...each, retiredOn: '2026-05-31' } : each));
+    const changed = (machines: Register['machines']) =>
+      database.store.inShop(
+        shop.shopId,
+        async (tx) => (await importRegister(tx, shop.shopId, { ...register, machines })).counts.machines!.changed,
+      );
+    expect([await changed(told), await changed(told), await changed(register.machines)]).toEqual([1, 0, 0]);
+    const machine = (await manager.get(`/v1/machines/${shop.machineIds.get('M6')}`)).body;
+    expect(machine.retiredOn).toBe('2026-05-31');
+    await retire(machine.id, null);
+  });
+
+  it('only from its day on: until then it is served, but not for what falls due later', async () => {
+    const machineId = shop.machineIds.get('M5')!;
+    const label = (await manager.post('/v1/machine-labels', { machineId })).body.items[0].id;
+    const before = await dueOf(machineId);
+    await retire(machineId, '2026-06-20');
+    await forecast();
+    const due = (await manager.get(`/v1/due?machineId=${machineId}`)).body.items;
+    expect(due.length).toBeGreaterThan(0);
+    expect(due.length).toBeLessThan(before);
+    for (const { p50 } of due) expect(p50 < '2026-06-20').toBe(true);
+    expect((await api.client.get(`/v1/labels/${label}`)).status).toBe(200);
+    clock.moveTo('2026-06-20T15:00:00Z');
+    expect(await dueOf(machineId)).toBe(0);
+    expect((await api.client.get(`/v1/labels/${label}`)).status).toBe(410);
+  });
+});
