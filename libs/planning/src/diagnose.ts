@@ -1,5 +1,5 @@
 import { type Clause, clause } from './clause.js';
-import { fits, type Situation } from './probe.js';
+import { type Situation, withRoomFor } from './probe.js';
 import { type Relaxation, type Relaxed, relaxations } from './relaxations.js';
 
 export interface Remedies {
@@ -20,7 +20,7 @@ const BY_STEPS = ['shift', 'access', 'part-by'];
  * @param bare the week without the work that gives way to a must-do anyway: it is no rule
  */
 export function diagnose(bare: Situation, index: number): Remedies {
-  if (fits(bare, index)) {
+  if (withRoomFor(bare, index) !== null) {
     const words = 'if other work moves or waits: plan again, with more time';
     return worded([[{ rule: 'other-work', weight: 0, words, values: {} }]]);
   }
@@ -79,7 +79,7 @@ function given(bare: Situation, set: readonly Relaxation[]): { situation: Situat
 
 function suffices(bare: Situation, set: readonly Relaxation[], index: number): boolean {
   const relaxed = given(bare, set);
-  return relaxed !== null && fits(relaxed.situation, index);
+  return relaxed !== null && withRoomFor(relaxed.situation, index) !== null;
 }
 
 function saidOf(bare: Situation, set: readonly Relaxation[]): Said[] {

@@ -75,6 +75,9 @@ export function explainVisit(instance: PlanningInstance, draft: Draft, v: number
       reason: sentences(
         source.because,
         role === 'must-do' ? 'Must be done in these days' : '',
+        day.day > item.latestDay && visit.promise?.kind !== 'frozen'
+          ? `It should have been done by ${source.latestDate}, which nothing allows: it is done as soon after as it can be`
+          : '',
         role === 'anchor' ? `Its gain of ${money(gainOf(index), snapshot)} pays for the visit` : '',
         role === 'rider' ? 'Rides along because the visit happens anyway' : '',
         sharedMinutes > 0

@@ -59,29 +59,40 @@ export function placeFor({ instance, draft, present }: Situation, index: number)
 }
 
 /**
- * Whether an item has room with all must-dos beside it: as they stand, or once one visit that nobody was promised makes
- * room and its work finds another place.
+ * The week with an item beside all its must-dos, as they stand or with one visit that nobody was promised making room and
+ * its work in another place; null where there is no room.
  */
-export function fits(situation: Situation, index: number): boolean {
-  if (placeFor(situation, index) !== null) return true;
+export function withRoomFor(situation: Situation, index: number): Situation | null {
+  const placed = withPlaced(situation, index);
+  if (placed !== null) return placed;
   // What has no room in a week of promises alone is not helped by moving anything else.
   const promises = situation.draft.map((visits) => visits.filter((visit) => visit.promise !== null));
-  if (placeFor({ ...situation, draft: promises }, index) === null) return false;
+  if (placeFor({ ...situation, draft: promises }, index) === null) return null;
   const { site } = situation.instance.items[index]!;
-  return nearestVisits(situation, site, (visit) => visit.promise === null, MOST_MOVED).some((visit) => {
-    const placed = withPlaced(without(situation, visit), index);
-    return placed !== null && placedAll(placed, visit.items);
-  });
+  for (const visit of nearestVisits(situation, site, (each) => each.promise === null, MOST_MOVED)) {
+    const inItsPlace = withPlaced(without(situation, visit), index);
+    const moved = inItsPlace && placedAll(inItsPlace, visit.items);
+    if (moved) return moved;
+  }
+  return null;
 }
 
+/** The week without one visit; other technician-days stay the same arrays. */
 export function without(situation: Situation, visit: DraftVisit): Situation {
-  return { ...situation, draft: situation.draft.map((visits) => visits.filter((each) => each !== visit)) };
+  const v = situation.draft.findIndex((visits) => visits.includes(visit));
+  return {
+    ...situation,
+    draft: situation.draft.with(
+      v,
+      situation.draft[v]!.filter((each) => each !== visit),
+    ),
+  };
 }
 
-function placedAll(situation: Situation, items: readonly number[]): boolean {
+function placedAll(situation: Situation, items: readonly number[]): Situation | null {
   let placed: Situation | null = situation;
   for (const item of items) placed &&= withPlaced(placed, item);
-  return placed !== null;
+  return placed;
 }
 
 function withPlaced(situation: Situation, index: number): Situation | null {

@@ -96,6 +96,8 @@ export const PlanningItem = z.object({
   releaseDate: localDate.nullable(),
   /** Last day it can be done (an event follows); absent or null = any. */
   latestDate: localDate.nullable().optional(),
+  /** Where its last day cannot be kept, a must-do is done as soon after it as it can be. Absent = it is left out then. */
+  betterLate: z.boolean().optional(),
   mustDo: z.boolean(),
   /** Integer cents, one per day of the horizon. */
   timingCostCents: z.array(z.int()),

@@ -40,7 +40,8 @@ export interface StandingWeek {
  */
 export function standingWeek(snapshot: PlanningSnapshot, visits: readonly StandingVisit[]): StandingWeek {
   const promises = visits.flatMap(promiseOfVisit);
-  const instance = buildInstance({ ...snapshot, promises });
+  const items = withoutMissedDays(snapshot, visits);
+  const instance = buildInstance({ ...snapshot, items, promises });
   const siteOf = new Map(snapshot.sites.map((site, s) => [site.id, s]));
   const itemOf = new Map(snapshot.items.map((item, i) => [item.id, i]));
   const promiseOf = new Map(instance.promises.map((promise) => [promises[promise.index]!.visitId, promise]));
@@ -78,6 +79,16 @@ export function standingWeek(snapshot: PlanningSnapshot, visits: readonly Standi
     }
   }
   return { instance, draft, homeless, announced };
+}
+
+/** Work that had better be late stands after its last day where nothing else could be: it is not bound to it any more. */
+function withoutMissedDays({ items }: PlanningSnapshot, visits: readonly StandingVisit[]): PlanningSnapshot['items'] {
+  const dateOf = new Map(visits.flatMap(({ itemIds, date }) => itemIds.map((id) => [id, date])));
+  return items.map((item) =>
+    item.betterLate && item.latestDate && (dateOf.get(item.id) ?? '') > item.latestDate
+      ? { ...item, latestDate: null }
+      : item,
+  );
 }
 
 /** What binds a visit in planning: the very time at which it is held, else what the customer was told. */

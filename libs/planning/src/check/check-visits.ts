@@ -26,7 +26,7 @@ export function checkVisits(lookup: SnapshotLookup, plan: WeekPlan, report: Repo
       if (item.skill !== null && !skills.includes(item.skill)) {
         report('skill', `visit ${visit.id}: ${visit.technicianId} has not the skill ${item.skill} for ${itemId}`);
       }
-      if (item.latestDate && item.latestDate < visit.date) {
+      if (item.latestDate && item.latestDate < visit.date && !(item.mustDo && item.betterLate)) {
         report('release', `visit ${visit.id}: ${itemId} can be done until ${item.latestDate}`);
       }
       if (item.releaseDate !== null && item.releaseDate > visit.date) {
