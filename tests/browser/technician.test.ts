@@ -125,7 +125,7 @@ browserStory('the technician', { isPlanned: true }, (stage) => {
           where: { id: page.url().split('/').at(-1)! },
         });
         const { id } = await tx.visit.create({ data: visit });
-        await tx.visitItem.updateMany({ where: { visitId: old }, data: { visitId: id } });
+        await tx.visitItem.updateMany({ where: { visitId: old, state: 'planned' }, data: { visitId: id } });
         await tx.visit.update({ where: { id: old }, data: { state: 'cancelled' } });
         return id;
       });

@@ -60,6 +60,16 @@ describe('work still owed', () => {
   });
 });
 
+describe('work found and done at one of several places', () => {
+  it('leaves the others due as they were', async () => {
+    const code = 'replace-spindle-bearings';
+    const found = { kind: 'found-work', title: 'Howling', itemCode: code, slot: 'spindle 2', minutes: 40, done: true };
+    expect((await record(found, 'M2')).status).toBe(201);
+    const done = (await listOf('completions', 'M2')).filter((each: { itemCode: string }) => each.itemCode === code);
+    expect(done).toMatchObject([{ slot: 'spindle 2' }]);
+  });
+});
+
 describe('work recorded by mistake', () => {
   it('is taken back, and with it what it has done to its visit and its charges', async () => {
     const visit = await plannedVisit(database.store, shop, '2026-06-04');

@@ -4863,6 +4863,8 @@ export interface components {
                     itemCodes: {
                         code: string;
                         title: string;
+                        /** @enum {string} */
+                        scope: "machine" | "spindle";
                     }[];
                     items: {
                         /**
@@ -5061,6 +5063,11 @@ export interface components {
                 title: string;
                 /** @default null */
                 itemCode?: string | null;
+                /**
+                 * @description Which of several places; null = all
+                 * @default null
+                 */
+                slot?: string | null;
                 /** Format: int32 */
                 minutes: number;
                 /** @description false = owed: a service item falls due soon, anything else waits as a call */

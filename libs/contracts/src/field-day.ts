@@ -35,7 +35,7 @@ const FieldMachine = z.object({
   hoursPerWeek: z.number().nullable(),
   cautions: z.array(z.string()).meta({ description: 'To be seen before the first step, each once' }),
   stopgaps: z.array(z.object({ description: z.string(), limitHours: Hours.nullable(), limitOn: LocalDate.nullable() })),
-  itemCodes: z.array(z.object({ code: Code, title: z.string() })),
+  itemCodes: z.array(z.object({ code: Code, title: z.string(), scope: z.enum(['machine', 'spindle']) })),
   items: z.array(FieldItem),
 });
 export const FieldDayQuery = z.object({
@@ -105,6 +105,7 @@ export const FieldFact = z.discriminatedUnion('kind', [
     kind: kind('found-work'),
     title: text(200, 1),
     itemCode: Code.nullable().default(null),
+    slot: text(64).nullable().default(null).meta({ description: 'Which of several places; null = all' }),
     minutes: z.int().min(1).max(960),
     done: z
       .boolean()

@@ -171,6 +171,7 @@ async function foundWork(
         visitId: visit.id,
         machineId,
         code: fact.itemCode ?? FOUND,
+        slot: fact.slot,
         title: fact.title,
         role: 'found',
         minutes: fact.minutes,
@@ -179,6 +180,8 @@ async function foundWork(
       },
     });
   if (fact.itemCode === null) return;
-  await settleFindings(tx, { machineId, code: fact.itemCode, slot: null }, on, visit?.id ?? null);
-  await complete(tx, actor, machineId, visit, { itemCode: fact.itemCode, doneOn: on, note: fact.title });
+  await settleFindings(tx, { machineId, code: fact.itemCode, slot: fact.slot }, on, visit?.id ?? null);
+  const place = await slotId(tx, shopId, machineId, fact.slot);
+  const work = { itemCode: fact.itemCode, slotId: place, doneOn: on, note: fact.title };
+  await complete(tx, actor, machineId, visit, work);
 }

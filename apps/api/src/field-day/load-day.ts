@@ -137,7 +137,7 @@ function machinesOf(visitItems: readonly Prisma.VisitItemGetPayload<object>[], k
         limitHours: hoursText(each.limitHours),
         limitOn: dateOrNull(each.limitOn),
       })),
-      itemCodes: ownItems.map(({ code, title }) => ({ code, title })),
+      itemCodes: ownItems.map(({ code, title, scope }) => ({ code, title, scope })),
       items,
     };
   });

@@ -8,6 +8,8 @@ interface OwedWork {
   readonly title: string;
   /** The shop's code of the service item; null = it is none of them. */
   readonly itemCode: string | null;
+  /** Which of several places; null = it has one, or all are meant. */
+  readonly slot: string | null;
   readonly minutes: number;
 }
 
@@ -22,13 +24,13 @@ export const FOUND = 'found';
 export async function oweWork(
   tx: Tx,
   found: Pick<Prisma.FindingUncheckedCreateInput, 'shopId' | 'machineId' | 'visitId' | 'foundOn' | 'recordedBy'>,
-  { title, itemCode, minutes }: OwedWork,
+  { title, itemCode, slot, minutes }: OwedWork,
   seenAt: Date,
 ): Promise<void> {
   const { shopId, machineId } = found;
   const due = itemCode === null ? {} : { dueWithinDays: OWED_WITHIN_DAYS };
   const { id } = await tx.finding.create({
-    data: { ...found, itemCode: itemCode ?? FOUND, observation: title, ...due },
+    data: { ...found, itemCode: itemCode ?? FOUND, slot, observation: title, ...due },
   });
   await tx.followUp.create({ data: { shopId, machineId, findingId: id, owed: title } });
   if (itemCode !== null) return;
