@@ -38,5 +38,7 @@ export function beforeEvent(item: PlanningItem, ahead: EventAhead | null): Plann
     return { ...item, because: `${item.because} It cannot be ready for ${event.name}: its part comes later.` };
   }
   const because = `${item.because} To be ready for ${event.name} on ${event.date}.`;
-  return { ...item, mustDo: true, latestDate, because };
+  // The limit of a stopgap may come before the event.
+  if (item.latestDate && item.latestDate < latestDate) return { ...item, mustDo: true, because };
+  return { ...item, mustDo: true, latestDate, ...(item.betterLate && { betterLate: false }), because };
 }

@@ -36,11 +36,27 @@ export function suppliedItems(items: readonly PlanningItem[], of: SupplyOf, span
     span.asOf,
   );
   return items.map((item) => {
-    const releaseDate = releases.get(item.id)!.date;
-    // The return that a stopgap owes is never left out for money, as soon as the part can be there.
-    const mustDo = item.mustDo && (!stopgaps.has(item.id) || releaseDate === null || releaseDate <= lastDate);
-    return { ...item, releaseDate, mustDo };
+    const supplied = { ...item, releaseDate: releases.get(item.id)!.date };
+    const stopgap = stopgaps.get(item.id);
+    return stopgap === undefined ? supplied : owedReturn(supplied, stopgap, { ...span, lastDate });
   });
+}
+
+/**
+ * The return that a stopgap owes: never left out for money, as soon as the part can be there, and done before the limit
+ * where that can be.
+ */
+function owedReturn(
+  item: PlanningItem,
+  stopgap: OpenStopgap,
+  { asOf, firstDate, lastDate }: PlanningSpan & { readonly lastDate: string },
+): PlanningItem {
+  const isThereBy = (date: string) => item.releaseDate === null || item.releaseDate <= date;
+  const owed = { ...item, mustDo: item.mustDo && isThereBy(lastDate) };
+  const limit = stopgapLimit(stopgap, item.dueP10);
+  if (!owed.mustDo || limit === null || limit < asOf || limit < firstDate || limit > lastDate) return owed;
+  if (isThereBy(limit)) return { ...owed, latestDate: limit, betterLate: true };
+  return { ...owed, because: `${owed.because} It cannot be done by its limit on ${limit}: its part comes later.` };
 }
 
 /** Whose turn it is: by rank, then by day. */
