@@ -64,7 +64,7 @@ export async function takeRecord(tx: Tx, actor: Actor, body: Body, now: Date): P
 /** Why a record is not believed without a person; null = it is. */
 function doubtOf(fact: Fact): string | null {
   if (fact.kind !== 'work-time' || Date.parse(fact.endedAt) - Date.parse(fact.startedAt) <= MOST_WORK_MS) return null;
-  return 'More than twelve hours without a stop: a clock was left running, it seems. Ask who worked; if it is wrong, keep it without effect and state the minutes in the charges.';
+  return 'More than twelve hours without a stop: a clock was left running, it seems. Ask who worked; if it is wrong, keep it without effect, and the work is charged without it.';
 }
 
 /** Why a record has to wait for a decision; null = it does not. */

@@ -1028,7 +1028,7 @@ export const en = {
   'decide.recorded': 'Recorded by {name}, {when}.',
   'decide.accept': 'It counts',
   'decide.dismiss': 'Keep it without effect',
-  'decide.work-time': 'time at work, {from} to {to}',
+  'decide.work-time': 'time at work: {time}',
   'decide.visit-finish': 'visit finished, signed by {name}',
   'said.nobody-works': 'Nobody works in these days.',
   'said.no-skill': 'Nobody with the skill “{skill}” works in these days.',

@@ -1033,7 +1033,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'decide.recorded': 'Registrado por {name}, {when}.',
   'decide.accept': 'Cuenta',
   'decide.dismiss': 'Guardarlo sin efecto',
-  'decide.work-time': 'tiempo de trabajo, del {from} al {to}',
+  'decide.work-time': 'tiempo de trabajo: {time}',
   'decide.visit-finish': 'visita terminada, firmada por {name}',
   'said.nobody-works': 'Nadie trabaja en estos días.',
   'said.no-skill': 'En estos días no trabaja nadie con la especialidad «{skill}».',

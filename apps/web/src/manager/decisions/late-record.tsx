@@ -50,7 +50,7 @@ function believedTime({ deviceAt, skewSeconds }: FieldRecord): string {
 }
 
 /** The fact as the technician's own list of records words it. */
-function whatItSays(fact: FieldRecord['fact'], { t, hours, moment, named }: Words): string {
+function whatItSays(fact: FieldRecord['fact'], { t, hours, minutes, named }: Words): string {
   const text = (name: string) => String(fact[name] ?? '');
   switch (fact['kind']) {
     case 'reading':
@@ -66,7 +66,9 @@ function whatItSays(fact: FieldRecord['fact'], { t, hours, moment, named }: Word
     case 'finding':
       return text('observation');
     case 'work-time':
-      return t('decide.work-time', { from: moment(text('startedAt')), to: moment(text('endedAt')) });
+      return t('decide.work-time', {
+        time: minutes((Date.parse(text('endedAt')) - Date.parse(text('startedAt'))) / 60_000),
+      });
     case 'visit-finish':
       return t('decide.visit-finish', { name: text('signedBy') });
     default:

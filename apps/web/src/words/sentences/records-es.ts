@@ -7,8 +7,8 @@ export const RECORDS: readonly (readonly [english: string, spanish: string])[] =
   ['The visit was finished before this arrived.', 'La visita se terminó antes de que esto llegara.'],
   ['The visit was taken out of the plan before this arrived.', 'La visita se sacó del plan antes de que esto llegara.'],
   [
-    'More than twelve hours without a stop: a clock was left running, it seems. Ask who worked; if it is wrong, keep it without effect and state the minutes in the charges.',
-    'Más de doce horas sin parar: parece que alguien dejó el reloj corriendo. Pregunte a quien trabajó; si está mal, guárdelo sin efecto e indique los minutos en los cargos.',
+    'More than twelve hours without a stop: a clock was left running, it seems. Ask who worked; if it is wrong, keep it without effect, and the work is charged without it.',
+    'Más de doce horas sin parar: parece que alguien dejó el reloj corriendo. Pregunte a quien trabajó; si está mal, guárdelo sin efecto, y el trabajo se cobra sin él.',
   ],
   ['It has no serial number, PIN or equipment id.', 'No trae número de serie, PIN ni número de equipo.'],
   ['"{told}" cannot be hours.', '«{told}» no pueden ser horas.'],
