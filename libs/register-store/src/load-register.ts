@@ -6,9 +6,11 @@ import {
   machineItemId,
   type Register,
   roadCallItemId,
+  roadCallTitle,
   type ShopClass,
   type ShopSettings,
   stopgapItemId,
+  stopgapTitle,
 } from '@deckround/register';
 import { readReadings, type Tx } from '@deckround/store';
 import { BEGUN } from './begun-visits.js';
@@ -116,7 +118,7 @@ export async function loadRegister(tx: Tx, history = true): Promise<Register> {
       id: each.id,
       machineId: each.machineId,
       code: each.code,
-      title: `Make good: ${each.description}`,
+      title: stopgapTitle(each.description),
       madeOn: dateText(each.madeOn),
       limitHours: each.limitHours === null ? null : Number(each.limitHours),
       limitOn: each.limitOn && dateText(each.limitOn),
@@ -132,7 +134,7 @@ export async function loadRegister(tx: Tx, history = true): Promise<Register> {
       (each) => ({
         id: each.id,
         machineId: each.machineId,
-        title: `Road call: ${each.symptom}`,
+        title: roadCallTitle(each.symptom),
         minutes: each.minutes,
         skill: each.skill,
         downCentsPerDay: each.downCentsPerDay,

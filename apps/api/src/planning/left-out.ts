@@ -1,7 +1,14 @@
 import type { LeftOutItem } from '@deckround/contracts';
 import type { LeftOut, WeekPlan } from '@deckround/planning';
 import { DomainError } from '@deckround/platform';
-import { addDays, machineItemId, roadCallItemId, stopgapItemId } from '@deckround/register';
+import {
+  addDays,
+  machineItemId,
+  roadCallItemId,
+  roadCallTitle,
+  stopgapItemId,
+  stopgapTitle,
+} from '@deckround/register';
 import type { Tx } from '@deckround/store';
 import type { z } from 'zod';
 import { readCursor, writeCursor } from '../http/paging.js';
@@ -107,8 +114,8 @@ async function titlesOf(
   return new Map(
     [
       ...forecasts.map((row) => ({ id: machineItemId(row.machineId, row.code, row.slot), ...row })),
-      ...calls.map((row) => ({ ...row, id: roadCallItemId(row.id), title: `Road call: ${row.symptom}` })),
-      ...stopgaps.map((row) => ({ ...row, id: stopgapItemId(row.id), title: `Make good: ${row.description}` })),
+      ...calls.map((row) => ({ ...row, id: roadCallItemId(row.id), title: roadCallTitle(row.symptom) })),
+      ...stopgaps.map((row) => ({ ...row, id: stopgapItemId(row.id), title: stopgapTitle(row.description) })),
     ].map(({ id, machineId, title }) => [id, { machineId, title }]),
   );
 }

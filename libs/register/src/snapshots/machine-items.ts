@@ -24,6 +24,10 @@ export function roadCallItemId(roadCallId: string): string {
   return `road-call/${roadCallId}`;
 }
 
+/** What a plan calls a call, and the return that a stopgap owes. */
+export const roadCallTitle = (symptom: string) => `Road call: ${symptom}`;
+export const stopgapTitle = (description: string) => `Make good: ${description}`;
+
 /** Id of the work that an open stopgap owes. */
 export function stopgapItemId(stopgapId: string): string {
   return `stopgap/${stopgapId}`;
