@@ -113,14 +113,14 @@ async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>, now: Date) {
     planned &&
     (await tx.planRun.findUniqueOrThrow({
       where: { id: planned.runId },
-      select: { id: true, weekOf: true, days: true, plan: true, warning: true }, // its snapshot is megabytes
+      select: { id: true, days: true, plan: true, warning: true }, // its snapshot is megabytes
     }));
   const plan = run?.plan as WeekPlan | null | undefined;
   return {
     weekOf: query.weekOf,
     days: query.days,
     planRunId: run?.id ?? null,
-    planned: run && { weekOf: dateText(run.weekOf), days: run.days },
+    planned: planned && run && { weekOf: planned.from, days: run.days },
     routes: routes.map(({ technician, ...route }) => ({
       ...route,
       technicianName: technician.name,
@@ -137,7 +137,7 @@ async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>, now: Date) {
         .map(toVisitView),
     })),
     cannotBeMade: await cannotBeMade(tx, visits, now),
-    ...(await leftOutOfWeek(tx, run && { ...run, standing: await standingWork(tx, planned!) })),
+    ...(await leftOutOfWeek(tx, planned && run && { ...run, standing: await standingWork(tx, planned) })),
     cost: run && plan ? { ...(await costNow(tx, run.id, plan)) } : null,
     warning: run?.warning ?? null,
   };

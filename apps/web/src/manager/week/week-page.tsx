@@ -52,6 +52,7 @@ export function WeekPage() {
         ) : (
           <h1>{t('wait')}</h1>
         )}
+        {week.data ? <PlannedAsOne week={week.data} /> : null}
         <PlanActions
           plan={plan}
           week={week.data}
@@ -124,7 +125,6 @@ function Sentence({
         <p>{t('week.why-avoided', { money: roundMoney(avoided) })}</p>
         {week.cost === null ? null : <CostTable cost={week.cost} />}
       </Why>
-      <PlannedAsOne week={week} />
     </h1>
   );
 }
@@ -133,7 +133,7 @@ function Sentence({
 function PlannedAsOne({ week: { planned, weekOf, days } }: { readonly week: Week }) {
   const { t, day } = useWords();
   if (planned === null || (planned.weekOf === weekOf && planned.days <= days)) return null;
-  return <small> {t('week.planned-as-one', { n: planned.days, date: day(planned.weekOf) })}</small>;
+  return <p className="small pencil">{t('week.planned-as-one', { n: planned.days, date: day(planned.weekOf) })}</p>;
 }
 
 const COST_PARTS = [
