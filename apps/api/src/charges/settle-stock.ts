@@ -1,4 +1,5 @@
 import { Prisma, type Tx } from '@deckround/store';
+import { lockVisit } from '../planning/lock-visit.js';
 import { factsOf, findChargedVisit, latestInvoice, workDone } from './charged-visit.js';
 import { partsUsed } from './parts-used.js';
 import { giveBackToStock, takeFromStock } from './stock.js';
@@ -10,8 +11,7 @@ const NONE = new Prisma.Decimal(0);
  * what its charges name once it is closed. What it took is remembered, so that the same again takes nothing.
  */
 export async function settleStock(tx: Tx, visitId: string): Promise<void> {
-  // of two who correct a visit at the same time the second sees what the first took
-  await tx.$queryRaw`select id from visit where id = ${visitId}::uuid for no key update`;
+  await lockVisit(tx, visitId);
   const visit = await findChargedVisit(tx, visitId);
   const { shopId, technicianId } = visit;
   const invoice = await latestInvoice(tx, visitId);
