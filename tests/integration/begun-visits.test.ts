@@ -1,31 +1,15 @@
-import { randomUUID } from 'node:crypto';
-import { stoppedClock } from '@deckround/platform';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { ApiClient } from '../support/api-client.js';
-import { freshDatabase, type TestDatabase } from '../support/database.js';
-import { plannedShop, runPlan } from '../support/planned-shop.js';
-import { runningApi } from '../support/running-api.js';
-import type { SmallShop } from '../support/small-shop.js';
+import { chargedWork, type FieldShop, fieldShop } from '../support/field-shop.js';
+import { runPlan } from '../support/planned-shop.js';
 
-let database: TestDatabase;
-let api: Awaited<ReturnType<typeof runningApi>>;
-let shop: SmallShop;
-let manager: ApiClient;
-let technician: ApiClient;
-/** Friday before the week. */
-const clock = stoppedClock('2026-06-05T15:00:00Z');
-
+let stage: FieldShop;
+let manager: FieldShop['manager'];
+let shop: FieldShop['shop'];
 beforeAll(async () => {
-  database = await freshDatabase();
-  api = await runningApi(database, undefined, clock);
-  shop = await plannedShop(database, api);
-  manager = await api.signIn('manager');
-  technician = await api.signIn('technician');
+  stage = await fieldShop();
+  ({ manager, shop } = stage);
 }, 60_000);
-afterAll(async () => {
-  await api.service.stop();
-  await database.drop();
-});
+afterAll(() => stage.stop());
 
 interface Item {
   id: string;
@@ -44,16 +28,13 @@ interface Seen {
 
 const visits = async (): Promise<Seen[]> => (await manager.get('/v1/visits?limit=200')).body.items;
 const visit = async (id: string): Promise<Seen> => (await manager.get(`/v1/visits/${id}`)).body;
-const record = (fact: object, visitId: string | null, machineId: string | null = shop.machineIds.get('M1')!) =>
-  technician.post('/v1/field-records', {
-    ...{ id: randomUUID(), deviceAt: clock.now().toISOString(), sentAt: clock.now().toISOString() },
-    ...{ visitId, machineId, fact },
-  });
+const record = (fact: object, visitId: string | null, machineId: string | null) =>
+  stage.record(fact, visitId, machineId);
 const doneFact = ({ id, code, slot }: Item) => ({ kind: 'item-done', itemId: id, code, slot });
 const report = async (machineId: string, symptom = 'howls') =>
   (
     await manager.post('/v1/road-calls', {
-      ...{ machineId, symptom, usable: false, calledAt: clock.now().toISOString() },
+      ...{ machineId, symptom, usable: false, calledAt: stage.clock.now().toISOString() },
     })
   ).body;
 const call = async (id: string) => (await manager.get(`/v1/road-calls/${id}`)).body;
@@ -61,12 +42,6 @@ const cancel = async (id: string) =>
   manager.patch(`/v1/visits/${id}`, { state: 'cancelled' }, `"${(await visit(id)).version}"`);
 const workOf = (seen: Seen, state: string) =>
   seen.items.filter((item) => item.state === state).map((item) => `${item.machineId} ${item.code} ${item.slot}`);
-
-/** Titles of the work that a draft charges. */
-async function chargedWork(id: string): Promise<string[]> {
-  const row = await database.store.asOwner((tx) => tx.chargeDocument.findUniqueOrThrow({ where: { id } }));
-  return (row.record as unknown as { record: { work: { title: string }[] } }).record.work.map((each) => each.title);
-}
 
 /** A proposed visit with several pieces of work, none of it begun. */
 async function severalItems(): Promise<Seen> {
@@ -96,16 +71,29 @@ describe('a visit on which something was recorded', () => {
     expect(work).not.toContain(workOf(after, 'done')[0]);
     expect(work.length).toBe(begun.items.length - 1);
     await record({ kind: 'visit-finish', signedBy: 'Sorrel' }, begun.id, null);
-    const [draft] = (await manager.get(`/v1/charge-documents?visitId=${begun.id}`)).body.items;
-    expect(await chargedWork(draft.id)).toEqual([first.title]);
+    expect(await chargedWork(stage, begun.id)).toEqual([first.title]);
+  });
+
+  it('leaves what it skipped to another visit, which can be moved', async () => {
+    const begun = await severalItems();
+    const [first, ...skipped] = begun.items;
+    await record(doneFact(first!), begun.id, first!.machineId);
+    await record({ kind: 'visit-finish', signedBy: 'Sorrel' }, begun.id, null);
+    await runPlan(manager);
+    const keys = new Set(skipped.map(({ machineId, code }) => `${machineId} ${code}`));
+    const heir = (await visits()).find(
+      ({ state, items }) => state === 'proposed' && items.every((item) => keys.has(`${item.machineId} ${item.code}`)),
+    );
+    expect(heir).toBeDefined();
+    expect((await manager.get(`/v1/visits/${heir!.id}/move-prices`)).status).toBe(200);
   });
 
   it('stands, with what is left planned elsewhere, when it cannot be kept', async () => {
     const begun = await severalItems();
     const first = begun.items[0]!;
     await record(doneFact(first), begun.id, first.machineId);
-    const row = await database.store.asOwner((tx) => tx.visit.findUniqueOrThrow({ where: { id: begun.id } }));
-    await database.store.inShop(shop.shopId, (tx) =>
+    const row = await stage.database.store.asOwner((tx) => tx.visit.findUniqueOrThrow({ where: { id: begun.id } }));
+    await stage.database.store.inShop(shop.shopId, (tx) =>
       tx.technicianAbsence.create({
         data: {
           ...{ shopId: shop.shopId, technicianId: row.technicianId, reason: 'ill' },
@@ -131,19 +119,28 @@ describe('a visit on which something was recorded', () => {
     await record({ kind: 'visit-finish', signedBy: 'Sorrel' }, begun.id, null);
   });
 
+  it('stands as it is in the week, though only a part has been used', async () => {
+    await runPlan(manager);
+    const begun = await severalItems();
+    const prices = () => manager.get(`/v1/visits/${begun.id}/move-prices`);
+    expect((await prices()).status).toBe(200);
+    const [part] = (await manager.get('/v1/parts')).body.items;
+    const used = { kind: 'part-used', partId: part.id, name: part.description, quantity: '1' };
+    expect((await record(used, begun.id, begun.items[0]!.machineId)).body.state).toBe('applied');
+    expect((await prices()).body.type).toBe('urn:deckround:problem:visit-closed');
+    await record({ kind: 'visit-finish', signedBy: 'Sorrel' }, begun.id, null);
+  });
+
   it('that was cancelled meanwhile is charged once its late records count', async () => {
     const meant = await severalItems();
     expect((await cancel(meant.id)).status).toBe(200);
     const first = meant.items[0]!;
     const late = await record(doneFact(first), meant.id, first.machineId);
     expect(late.body.state).toBe('review');
-    const accepted = await manager.send(
-      'POST',
-      `/v1/field-records/${late.body.id}/decision`,
-      { decision: 'accept' },
-      { 'if-match': '"1"' },
-    );
-    expect(accepted.status).toBe(200);
+    // Hours count whatever became of the visit, and make it no visit that was made.
+    expect((await record({ kind: 'reading', hours: '900' }, meant.id, first.machineId)).body.state).toBe('applied');
+    expect((await visit(meant.id)).state).toBe('cancelled');
+    expect((await stage.accept(late.body.id)).status).toBe(200);
     expect((await visit(meant.id)).state).toBe('done');
     expect((await manager.get(`/v1/charge-documents?visitId=${meant.id}`)).body.items).toHaveLength(1);
   });
@@ -170,9 +167,8 @@ describe('two devices at once', () => {
     }
     // The second to finish has nothing to be decided on.
     expect(answers.slice(-2).map(({ body }) => body.state)).toEqual(['applied', 'applied']);
-    const [draft, ...more] = (await manager.get(`/v1/charge-documents?visitId=${meant.id}`)).body.items;
-    expect(more).toEqual([]);
-    expect((await chargedWork(draft.id)).sort()).toEqual(meant.items.map((item) => item.title).sort());
+    expect((await manager.get(`/v1/charge-documents?visitId=${meant.id}`)).body.items).toHaveLength(1);
+    expect((await chargedWork(stage, meant.id)).sort()).toEqual(meant.items.map((item) => item.title).sort());
   });
 });
 
@@ -220,7 +216,9 @@ describe('road calls', () => {
     await runPlan(manager);
     const planned = await call(id);
     await manager.patch(`/v1/road-calls/${id}`, { state: 'closed' }, `"${planned.version}"`);
-    expect((await visit(planned.visitId)).items.map((item) => item.code)).not.toContain('road-call');
+    const left = await visit(planned.visitId);
+    expect(left.items.map((item) => item.code)).not.toContain('road-call');
+    expect(left.state).toBe(left.items.length === 0 ? 'cancelled' : 'proposed');
     await runPlan(manager);
     expect((await call(id)).state).toBe('closed');
   });

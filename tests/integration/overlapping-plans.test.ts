@@ -1,23 +1,18 @@
-import { stoppedClock } from '@deckround/platform';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { ApiClient } from '../support/api-client.js';
-import { freshDatabase, type TestDatabase } from '../support/database.js';
-import { plannedShop, runPlan } from '../support/planned-shop.js';
-import { runningApi } from '../support/running-api.js';
-import { type SmallShop, WEEK } from '../support/small-shop.js';
+import { type FieldShop, fieldShop } from '../support/field-shop.js';
+import { runPlan } from '../support/planned-shop.js';
+import { WEEK } from '../support/small-shop.js';
 
-let database: TestDatabase;
-let api: Awaited<ReturnType<typeof runningApi>>;
-let shop: SmallShop;
-let manager: ApiClient;
+let stage: FieldShop;
+let database: FieldShop['database'];
+let shop: FieldShop['shop'];
+let manager: FieldShop['manager'];
 let runs: { both: string; second: string };
 const NEXT = '2026-06-15';
 
 beforeAll(async () => {
-  database = await freshDatabase();
-  api = await runningApi(database, undefined, stoppedClock('2026-06-05T15:00:00Z'));
-  shop = await plannedShop(database, api);
-  manager = await api.signIn('manager');
+  stage = await fieldShop();
+  ({ database, shop, manager } = stage);
   // Two sites are closed all of the first week.
   await database.store.inShop(shop.shopId, (tx) =>
     tx.siteBlackout.createMany({
@@ -28,10 +23,7 @@ beforeAll(async () => {
     }),
   );
 }, 60_000);
-afterAll(async () => {
-  await api.service.stop();
-  await database.drop();
-});
+afterAll(() => stage.stop());
 
 // biome-ignore lint/suspicious/noExplicitAny: whatever came
 const week = async (of: string, days = 7): Promise<any> =>

@@ -1,37 +1,20 @@
 import { randomUUID } from 'node:crypto';
-import { stoppedClock } from '@deckround/platform';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { ApiClient } from '../support/api-client.js';
-import { freshDatabase, type TestDatabase } from '../support/database.js';
+import { chargedWork, type FieldShop, fieldShop } from '../support/field-shop.js';
 import { plannedVisit } from '../support/finished-visit.js';
-import { plannedShop, runPlan } from '../support/planned-shop.js';
-import { runningApi } from '../support/running-api.js';
-import type { SmallShop } from '../support/small-shop.js';
+import { runPlan } from '../support/planned-shop.js';
 
-let database: TestDatabase;
-let api: Awaited<ReturnType<typeof runningApi>>;
-let shop: SmallShop;
-let manager: ApiClient;
-let technician: ApiClient;
-const clock = stoppedClock('2026-06-05T15:00:00Z');
-
+let stage: FieldShop;
+let manager: FieldShop['manager'];
+let shop: FieldShop['shop'];
 beforeAll(async () => {
-  database = await freshDatabase();
-  api = await runningApi(database, undefined, clock);
-  shop = await plannedShop(database, api);
-  manager = await api.signIn('manager');
-  technician = await api.signIn('technician');
+  stage = await fieldShop();
+  ({ manager, shop } = stage);
 }, 60_000);
-afterAll(async () => {
-  await api.service.stop();
-  await database.drop();
-});
+afterAll(() => stage.stop());
 
 const record = (fact: object, machine: string, visitId: string | null = null) =>
-  technician.post('/v1/field-records', {
-    ...{ id: randomUUID(), deviceAt: clock.now().toISOString(), sentAt: clock.now().toISOString() },
-    ...{ visitId, machineId: shop.machineIds.get(machine)!, fact },
-  });
+  stage.record(fact, visitId, shop.machineIds.get(machine)!);
 const listOf = async (path: string, machine: string) =>
   (await manager.get(`/v1/${path}?machineId=${shop.machineIds.get(machine)!}&limit=200`)).body.items;
 
@@ -72,20 +55,15 @@ describe('work found and done at one of several places', () => {
 
 describe('work recorded by mistake', () => {
   it('is taken back, and with it what it has done to its visit and its charges', async () => {
-    const visit = await plannedVisit(database.store, shop, '2026-06-04');
+    const visit = await plannedVisit(stage.database.store, shop, '2026-06-04');
     const done = visit.visitItems.map((item) => item.id);
     await manager.post(`/v1/visits/${visit.id}/finish`, { finishedAt: visit.endAt.toISOString(), done });
-    const charged = async () => {
-      const row = await database.store.asOwner((tx) =>
-        tx.chargeDocument.findFirstOrThrow({ where: { visitId: visit.id } }),
-      );
-      return (row.record as unknown as { record: { work: { title: string }[] } }).record.work.length;
-    };
+    const charged = async () => (await chargedWork(stage, visit.id)).length;
     expect(await charged()).toBe(2);
     const of = async () =>
       (await listOf('completions', 'M1')).filter((each: { visitId: string }) => each.visitId === visit.id);
     const [first, second] = await of();
-    expect((await technician.delete(`/v1/completions/${first.id}`)).status).toBe(403);
+    expect((await stage.technician.delete(`/v1/completions/${first.id}`)).status).toBe(403);
     expect((await manager.delete(`/v1/completions/${first.id}`)).status).toBe(204);
     expect(await of()).toMatchObject([{ id: second.id }]);
     expect(await charged()).toBe(1);
@@ -94,6 +72,32 @@ describe('work recorded by mistake', () => {
     expect(await states()).toEqual(['done', 'skipped']);
     expect((await manager.delete(`/v1/completions/${second.id}`)).status).toBe(204);
     expect(await charged()).toBe(0);
+    const acts = await stage.database.store.asOwner((tx) =>
+      tx.auditEntry.findMany({ where: { action: 'completion.taken-back' } }),
+    );
+    expect(acts.map(({ subjectId }) => subjectId).sort()).toEqual([first.id, second.id].sort());
+  });
+});
+
+describe('work found and taken back', () => {
+  it('is owed again where it was owed, and leaves the same work at other places', async () => {
+    const code = 'replace-spindle-bearings';
+    const visit = await plannedVisit(stage.database.store, shop, '2026-06-03');
+    const found = (slot: string, done: boolean) =>
+      record({ kind: 'found-work', title: `Bearing ${slot}`, itemCode: code, slot, minutes: 40, done }, 'M1', visit.id);
+    await found('spindle 1', false);
+    for (const slot of ['spindle 1', 'spindle 2']) expect((await found(slot, true)).status).toBe(201);
+    const owed = async () =>
+      (await listOf('follow-ups', 'M1')).filter((each: { closedOn: string | null }) => each.closedOn === null).length;
+    expect(await owed()).toBe(0);
+    const done = (await listOf('completions', 'M1')).find((each: { slot: string }) => each.slot === 'spindle 1');
+    expect((await manager.delete(`/v1/completions/${done.id}`)).status).toBe(204);
+    const { items } = (await manager.get(`/v1/visits/${visit.id}`)).body;
+    const slots = items
+      .filter((item: { code: string }) => item.code === code)
+      .map((item: { slot: string }) => item.slot);
+    expect(slots).toEqual(['spindle 2']);
+    expect(await owed()).toBe(1);
   });
 });
 
@@ -105,10 +109,18 @@ describe('a wrong figure of hours', () => {
       'M6',
     );
     const reading = (await listOf('readings', 'M6')).find((each: { hours: string }) => Number(each.hours) === 9999);
-    const decide = (body: object, version: number) =>
-      manager.send('POST', `/v1/readings/${reading.id}/decision`, body, { 'if-match': `"${version}"` });
-    expect((await decide({ decision: 'correct', hours: '755' }, reading.version)).status).toBe(200);
-    const last = (await listOf('completions', 'M6')).at(-1);
-    expect([last.itemCode, Number(last.meterHours)]).toEqual(['sharpen-blades', 755]);
+    const decide = async (body: object) => {
+      const { headers } = await manager.get(`/v1/readings/${reading.id}`);
+      const etag = headers.get('etag')!;
+      const { status } = await manager.send('POST', `/v1/readings/${reading.id}/decision`, body, { 'if-match': etag });
+      expect(status).toBe(200);
+      const last = (await listOf('completions', 'M6')).at(-1);
+      expect(last.itemCode).toBe('sharpen-blades');
+      return last.meterHours === null ? null : Number(last.meterHours);
+    };
+    // Set aside, nobody knows the figure; taken back, it is known again.
+    expect(await decide({ decision: 'set-aside', reason: 'typed wrongly' })).toBeNull();
+    expect(await decide({ decision: 'accept' })).toBe(9999);
+    expect(await decide({ decision: 'correct', hours: '755' })).toBe(755);
   });
 });

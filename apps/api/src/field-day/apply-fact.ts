@@ -5,8 +5,9 @@ import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
 import { settleStock } from '../charges/settle-stock.js';
 import { takeFromStock } from '../charges/stock.js';
-import { FOUND, oweWork, settleFindings } from '../field-work/owed-work.js';
-import { requireItemCode, slotId } from '../field-work/require-machine.js';
+import { FOUND, oweWork } from '../field-work/owed-work.js';
+import { recordCompletion } from '../field-work/record-completion.js';
+import { requireItemCode } from '../field-work/require-machine.js';
 import { closeVisit } from '../planning/close-visit.js';
 import { completeItem } from '../planning/complete-item.js';
 import type { VisitRow } from '../planning/visit-view.js';
@@ -131,22 +132,9 @@ async function finishItem(
     return;
   }
   await requireItemCode(tx, machineId!, fact.code);
-  const slot = await slotId(tx, actor.shopId, machineId!, fact.slot);
-  const work = { itemCode: fact.code, slotId: slot, doneOn, meterHours, note };
-  await settleFindings(tx, { machineId: machineId!, code: fact.code, slot: fact.slot }, doneOn, visit?.id ?? null);
-  await complete(tx, actor, machineId!, visit, work);
-}
-
-/** Done is done, however many say so of the same day. */
-async function complete(
-  tx: Tx,
-  actor: Actor,
-  machineId: string,
-  visit: VisitRow | null,
-  work: Pick<Prisma.CompletionCreateManyInput, 'itemCode' | 'slotId' | 'doneOn' | 'meterHours' | 'note'>,
-): Promise<void> {
-  const by = { shopId: actor.shopId, machineId, visitId: visit?.id ?? null, recordedBy: actor.id };
-  await tx.completion.createMany({ skipDuplicates: true, data: [{ ...by, ...work }] });
+  const { code, slot } = fact;
+  const work = { machineId: machineId!, code, slot, doneOn, meterHours, note };
+  await recordCompletion(tx, actor, visit?.id ?? null, work);
 }
 
 async function foundWork(
@@ -180,8 +168,6 @@ async function foundWork(
       },
     });
   if (fact.itemCode === null) return;
-  await settleFindings(tx, { machineId, code: fact.itemCode, slot: fact.slot }, on, visit?.id ?? null);
-  const place = await slotId(tx, shopId, machineId, fact.slot);
-  const work = { itemCode: fact.itemCode, slotId: place, doneOn: on, note: fact.title };
-  await complete(tx, actor, machineId, visit, work);
+  const { itemCode: code, slot, title: note } = fact;
+  await recordCompletion(tx, actor, visit?.id ?? null, { machineId, code, slot, doneOn: on, note });
 }

@@ -16,7 +16,6 @@ type Body = z.infer<typeof FieldRecordCreate>;
 const SKEW_SECONDS = 300;
 /** What a closed visit does not keep from counting at once: meters run on, and who saw a caution saw it. */
 const NEVER_LATE: ReadonlySet<Fact['kind']> = new Set(['reading', 'cautions-seen']);
-
 /** A longer time at work comes from a clock that nobody stopped. */
 const MOST_WORK_MS = 12 * 3_600_000;
 
@@ -101,7 +100,8 @@ export async function applyRecord(
   );
   if (visit?.state === 'done') await followLateFacts(tx, visit.id);
   // It was made after all: what was done there is charged.
-  if (visit?.state === 'cancelled') await closeVisit(tx, visit, believed(row.deviceAt, row, now), {}, now);
+  if (visit?.state === 'cancelled' && !NEVER_LATE.has((row.fact as Fact).kind))
+    await closeVisit(tx, visit, believed(row.deviceAt, row, now), {}, now);
 }
 
 /** A time of the device, put right by what its clock was off when it sent; never in the future. */

@@ -15,10 +15,11 @@ import {
 } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
 import { WAITING_CENTS_PER_DAY } from '@deckround/register';
-import { dateColumn, dateText, endDowntime, shopNow, wallClockOf } from '@deckround/register-store';
+import { BEGUN, dateColumn, dateText, endDowntime, todayOf } from '@deckround/register-store';
 import { emitEvent, type Prisma, type Tx } from '@deckround/store';
 import type { z } from 'zod';
 import { machineScope } from '../access/actor.js';
+import { cancelVisit } from '../planning/cancel-visit.js';
 import { type Resource, resourceController } from '../register/resource.js';
 import { columnOrNull, dateOrNull, given, hoursText } from '../register/values.js';
 import { meterChanges } from './meter-changes.js';
@@ -64,10 +65,10 @@ const completions: Resource<Prisma.CompletionGetPayload<{ include: { slot: true 
     await settleFindings(tx, { machineId: body.machineId, code: body.itemCode, slot }, dateColumn(doneOn), null);
     return row.id;
   },
-  remove: async (tx, row, actor) => {
+  remove: async (tx, actor, row, now) => {
     if (actor.role === 'technician' && row.recordedBy !== actor.id)
       throw new DomainError('not-allowed', 'Somebody else recorded this: the shop can take it back.');
-    await takeBack(tx, row);
+    await takeBack(tx, actor, row, now);
   },
 };
 
@@ -211,19 +212,27 @@ const roadCalls: Resource<Prisma.RoadCallGetPayload<object>> = {
   },
   update: async (tx, _actor, row, body: z.infer<typeof RoadCallChanges>, now) => {
     const isClosed = body.state === 'closed' && row.state !== 'closed';
-    const closedOn = isClosed ? await shopToday(tx, now) : (body.state ?? 'closed') === 'closed' ? row.closedOn : null;
+    const closedOn = isClosed
+      ? dateColumn(await todayOf(tx, now))
+      : (body.state ?? 'closed') === 'closed'
+        ? row.closedOn
+        : null;
     await tx.roadCall.update({ where: { id: row.id }, data: { ...given(body), closedOn, version: { increment: 1 } } });
     if (!isClosed) return;
     await endDowntime(tx, row.machineId);
     await settleCall(tx, row.id, closedOn!, null);
-    await tx.visitItem.deleteMany({ where: { roadCallId: row.id, state: 'planned' } });
+    await leaveVisit(tx, row, now);
   },
 };
 
-/** The date at the shop. */
-async function shopToday(tx: Tx, now: Date): Promise<Date> {
-  const { timeZone } = await tx.shop.findFirstOrThrow({ select: { timeZone: true } });
-  return dateColumn(wallClockOf(await shopNow(tx, now), timeZone).slice(0, 10));
+/** Nobody drives for a call that was closed. */
+async function leaveVisit(tx: Tx, { id, visitId }: { id: string; visitId: string | null }, now: Date): Promise<void> {
+  await tx.visitItem.deleteMany({ where: { roadCallId: id, state: 'planned' } });
+  if (visitId === null) return;
+  const needless = await tx.visit.findFirst({
+    where: { id: visitId, state: { in: ['proposed', 'confirmed'] }, visitItems: { none: {} }, NOT: BEGUN },
+  });
+  if (needless !== null) await cancelVisit(tx, needless, now, 'Its call was closed, and it had no other work.');
 }
 
 function roadCallRow(shopId: string, body: z.infer<typeof RoadCallCreate>) {

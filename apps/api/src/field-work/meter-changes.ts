@@ -39,7 +39,7 @@ export const meterChanges: Resource<Row> = {
     await revisitReadings(tx, [machineId]);
     return row.id;
   },
-  remove: async (tx, row) => {
+  remove: async (tx, _actor, row) => {
     if (row.origin === 'found') {
       throw new DomainError(
         'conflict',

@@ -13,6 +13,12 @@ interface OwedWork {
   readonly minutes: number;
 }
 
+interface FoundPlace {
+  readonly machineId: string;
+  readonly code: string;
+  readonly slot: string | null;
+}
+
 /** Code of work that is none of the shop's service items. */
 export const FOUND = 'found';
 
@@ -43,22 +49,24 @@ export async function oweWork(
 }
 
 /** The service item was done: what findings of it owed is owed no more. */
-export async function settleFindings(
-  tx: Tx,
-  { machineId, code, slot }: { machineId: string; code: string; slot: string | null },
-  closedOn: Date,
-  visitId: string | null,
-): Promise<void> {
-  const findings = await tx.finding.findMany({
+export async function settleFindings(tx: Tx, work: FoundPlace, closedOn: Date, visitId: string | null): Promise<void> {
+  await close(tx, await findingsOf(tx, work), closedOn, visitId);
+}
+
+/** The service item was not done after all: what was closed by it is owed as before. */
+export async function unsettleFindings(tx: Tx, work: FoundPlace, closedOn: Date): Promise<void> {
+  await tx.followUp.updateMany({
+    where: { findingId: { in: await findingsOf(tx, work) }, closedOn },
+    data: { closedOn: null, visitId: null, version: { increment: 1 } },
+  });
+}
+
+async function findingsOf(tx: Tx, { machineId, code, slot }: FoundPlace): Promise<string[]> {
+  const rows = await tx.finding.findMany({
     where: { machineId, itemCode: code, ...(slot !== null && { OR: [{ slot }, { slot: null }] }) },
     select: { id: true },
   });
-  await close(
-    tx,
-    findings.map(({ id }) => id),
-    closedOn,
-    visitId,
-  );
+  return rows.map(({ id }) => id);
 }
 
 /** The call was answered: so is the finding that it stood for, if any. */

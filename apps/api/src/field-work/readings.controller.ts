@@ -186,14 +186,18 @@ async function find(tx: Tx, actor: Actor, id: string): Promise<Row> {
   return row;
 }
 
-/** Work done that day was recorded at the same figure: where that was wrong, so was the start of the next interval. */
-async function followInCompletions(tx: Tx, before: Row, body: z.infer<typeof ReadingDecision>): Promise<void> {
-  if (body.decision === 'accept') return;
+/**
+ * Work done that day was recorded at the same figure: where that was wrong, so was the start of the next interval. Work of
+ * which no figure is known, or none since the reading was set aside, takes the one that is found right.
+ */
+async function followInCompletions(tx: Tx, before: Row, { decision, hours }: z.infer<typeof ReadingDecision>) {
   const { site } = await tx.machine.findUniqueOrThrow({ where: { id: before.machineId }, select: { site: true } });
   const doneOn = dateColumn(wallClockOf(before.readAt, site.timeZone).slice(0, 10));
+  const meterHours = { accept: before.hours, 'set-aside': null, correct: hours ?? null }[decision];
+  const unknown = decision === 'set-aside' ? [] : [{ meterHours: null }];
   await tx.completion.updateMany({
-    where: { machineId: before.machineId, doneOn, meterHours: before.hours },
-    data: { meterHours: body.decision === 'correct' ? body.hours! : null },
+    where: { machineId: before.machineId, doneOn, OR: [{ meterHours: before.hours }, ...unknown] },
+    data: { meterHours },
   });
 }
 

@@ -30,7 +30,7 @@ const siteContacts: Resource<Prisma.SiteContactGetPayload<object>> = {
   update: async (tx, _actor, { id }, body: z.infer<typeof SiteContactChanges>) => {
     await tx.siteContact.update({ where: { id }, data: { ...body, version: { increment: 1 } } });
   },
-  remove: async (tx, { id }) => {
+  remove: async (tx, _actor, { id }) => {
     await tx.siteContact.delete({ where: { id } });
   },
 };

@@ -1,8 +1,8 @@
 import { endDowntime } from '@deckround/register-store';
 import type { Prisma, Tx } from '@deckround/store';
 import type { Actor } from '../access/actor.js';
-import { settleCall, settleFindings } from '../field-work/owed-work.js';
-import { slotId } from '../field-work/require-machine.js';
+import { settleCall } from '../field-work/owed-work.js';
+import { recordCompletion } from '../field-work/record-completion.js';
 
 interface Done {
   readonly doneOn: Date;
@@ -18,7 +18,6 @@ export async function completeItem(
   item: Prisma.VisitItemGetPayload<object>,
   { doneOn, meterHours, note }: Done,
 ): Promise<void> {
-  const { shopId } = actor;
   await tx.visitItem.update({ where: { id: item.id }, data: { state: 'done' } });
   if (item.stopgapId !== null) {
     await tx.stopgap.update({ where: { id: item.stopgapId }, data: { closedOn: doneOn, version: { increment: 1 } } });
@@ -37,21 +36,6 @@ export async function completeItem(
     await settleCall(tx, item.roadCallId, doneOn, visitId);
     return;
   }
-  await settleFindings(tx, item, doneOn, visitId);
-  await tx.completion.createMany({
-    skipDuplicates: true,
-    data: [
-      {
-        shopId,
-        machineId: item.machineId,
-        itemCode: item.code,
-        slotId: await slotId(tx, shopId, item.machineId, item.slot),
-        doneOn,
-        meterHours,
-        visitId,
-        recordedBy: actor.kind === 'person' ? actor.id : null,
-        note,
-      },
-    ],
-  });
+  const { machineId, code, slot } = item;
+  await recordCompletion(tx, actor, visitId, { machineId, code, slot, doneOn, meterHours, note });
 }

@@ -1,7 +1,7 @@
 import { pageOf, Visit, VisitChanges, VisitFinish, VisitQuery } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
-import { BEGUN, dateColumn, reopenCalls, shopNow } from '@deckround/register-store';
-import { emitEvent, type Store, type Tx } from '@deckround/store';
+import { BEGUN, dateColumn, shopNow } from '@deckround/register-store';
+import type { Store, Tx } from '@deckround/store';
 import { Body, Controller, Get, Headers, Inject, Param, Patch, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
@@ -12,6 +12,7 @@ import { Once } from '../http/once.js';
 import { afterCursor, readCursor, toPage } from '../http/paging.js';
 import { CLOCK, STORE } from '../http/tokens.js';
 import { etagOf, requireVersion } from '../http/version.js';
+import { cancelVisit } from './cancel-visit.js';
 import { confirmVisit } from './confirm-visit.js';
 import { finishVisit } from './finish-visit.js';
 import { lockVisit } from './lock-visit.js';
@@ -89,15 +90,7 @@ export class VisitsController {
         throw new DomainError('visit-closed', 'The visit was cancelled: plan the week again to have its work done.');
       if (body.state === 'cancelled') {
         await refuseBegun(tx, id);
-        if (before.state === 'confirmed') {
-          const told = { visitId: id, siteId: before.siteId };
-          await emitEvent(tx, actor.shopId, 'visit.cancelled', told, this.clock.now());
-        }
-        await tx.visit.update({
-          where: { id },
-          data: { state: 'cancelled', pinned: false, promisedFrom: null, promisedTo: null, version: { increment: 1 } },
-        });
-        await reopenCalls(tx, { id });
+        await cancelVisit(tx, before, this.clock.now());
       } else {
         const { pinned, ...promise } = body;
         if (pinned !== undefined) {

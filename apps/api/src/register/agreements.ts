@@ -34,7 +34,7 @@ const agreements: Resource<Prisma.ServiceAgreementGetPayload<{ include: { servic
     });
     return id;
   },
-  remove: async (tx, row) => {
+  remove: async (tx, _actor, row) => {
     await tx.serviceAgreement.delete({ where: { id: row.id } });
   },
 };

@@ -42,7 +42,7 @@ const overrides: Resource<Prisma.MachineItemOverrideGetPayload<object>> = {
     }
     return (await tx.machineItemOverride.create({ data: { shopId: actor.shopId, ...body } })).id;
   },
-  remove: async (tx, row) => {
+  remove: async (tx, _actor, row) => {
     await tx.machineItemOverride.delete({ where: { id: row.id } });
   },
 };

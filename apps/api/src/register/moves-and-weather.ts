@@ -45,7 +45,7 @@ const moves: Resource<Prisma.MachineMoveGetPayload<object>> = {
     });
     return row.id;
   },
-  remove: async (tx, row) => {
+  remove: async (tx, _actor, row) => {
     await tx.machineMove.delete({ where: { id: row.id } });
   },
 };

@@ -52,7 +52,7 @@ export interface Resource<R extends { id: string }> {
   /** Writes a new row. @returns its id */
   readonly insert?: (tx: Tx, actor: Actor, body: never) => Promise<string>;
   readonly update?: (tx: Tx, actor: Actor, row: R, body: never, now: Date) => Promise<void>;
-  readonly remove?: (tx: Tx, row: R, actor: Actor) => Promise<void>;
+  readonly remove?: (tx: Tx, actor: Actor, row: R, now: Date) => Promise<void>;
 }
 
 interface ReadableTable {
@@ -222,7 +222,8 @@ function withRemoving<R extends { id: string }>(
     @HttpCode(204)
     @ApiNoContentResponse({ description: 'It is gone' })
     async remove(@Caller() actor: Actor, @Param('id', { schema: z.uuid() }) id: string): Promise<void> {
-      await (this.store as Store).inShop(actor.shopId, async (tx) => remove(tx, await find(tx, actor, id), actor));
+      const now = (this.clock as Clock).now();
+      await (this.store as Store).inShop(actor.shopId, async (tx) => remove(tx, actor, await find(tx, actor, id), now));
     }
   }
   return RemovingController;

@@ -89,7 +89,7 @@ const blackouts: Resource<Prisma.SiteBlackoutGetPayload<object>> = {
     });
     return row.id;
   },
-  remove: async (tx, row) => {
+  remove: async (tx, _actor, row) => {
     await tx.siteBlackout.delete({ where: { id: row.id } });
   },
 };

@@ -110,7 +110,7 @@ const absences: Resource<Prisma.TechnicianAbsenceGetPayload<object>> = {
     });
     return row.id;
   },
-  remove: async (tx, row) => {
+  remove: async (tx, _actor, row) => {
     await tx.technicianAbsence.delete({ where: { id: row.id } });
   },
 };

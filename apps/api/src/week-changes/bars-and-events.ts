@@ -28,7 +28,7 @@ const bars: Resource<Prisma.VisitBarGetPayload<object>> = {
     const row = await tx.visitBar.create({ data: { shopId: actor.shopId, ...rest, barDate: columnOrNull(date) } });
     return row.id;
   },
-  remove: async (tx, row) => {
+  remove: async (tx, _actor, row) => {
     await tx.visitBar.delete({ where: { id: row.id } });
   },
 };
@@ -69,7 +69,7 @@ const events: Resource<Prisma.SiteEventGetPayload<object>> = {
     });
     return row.id;
   },
-  remove: async (tx, row) => {
+  remove: async (tx, _actor, row) => {
     await tx.siteEvent.delete({ where: { id: row.id } });
   },
 };

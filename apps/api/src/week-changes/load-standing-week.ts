@@ -16,7 +16,15 @@ import {
   type StartedDay,
   standingSnapshot,
 } from '@deckround/register';
-import { dateColumn, dateText, loadRegister, placedVisit, visitItemKey, wallClockOf } from '@deckround/register-store';
+import {
+  BEGUN,
+  dateColumn,
+  dateText,
+  loadRegister,
+  placedVisit,
+  visitItemKey,
+  wallClockOf,
+} from '@deckround/register-store';
 import type { Tx } from '@deckround/store';
 import { planAround, plansOf } from '../planning/plans-of-days.js';
 import { VISIT_INCLUDE, type VisitRow } from '../planning/visit-view.js';
@@ -60,13 +68,19 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
   const isOver = wallClockOf(now, planned.zone).slice(0, 10) > lastDate;
   const isAway = (row: VisitRow) => hindranceOf(register, placedVisit(row)) === 'technician-away';
   // Whoever is away has begun nothing: the visit can still go to somebody else.
+  const recorded = new Set(
+    (await tx.visit.findMany({ where: { id: { in: rows.map(({ id }) => id) }, ...BEGUN }, select: { id: true } })).map(
+      ({ id }) => id,
+    ),
+  );
   const hasBegun = (row: VisitRow) =>
-    row.state === 'done' ||
-    row.visitItems.some(({ state }) => state === 'done') ||
-    (!isOver && row.startAt <= now && !isAway(row));
+    row.state === 'done' || recorded.has(row.id) || (!isOver && row.startAt <= now && !isAway(row));
   const begun = rows.filter(hasBegun);
   const standing = rows.filter((row) => !hasBegun(row));
-  const closed = new Set(begun.flatMap((row) => row.visitItems.map(visitItemKey)));
+  // What a finished visit skipped is due as before, and may stand in another by now.
+  const closed = new Set(
+    begun.flatMap((row) => row.visitItems.filter(({ state }) => state !== 'skipped').map(visitItemKey)),
+  );
   const follows = new Map(planned.items.map((item) => [item.id, item.follows]));
   for (const each of await tx.completion.findMany({
     where: { doneOn: { gte: dateColumn(planned.asOf) } },

@@ -18,7 +18,7 @@ export function FoundWorkForm({ machine, record }: Props) {
   const words = useWords();
   const { t } = words;
   const draft = useDraft(`found.${machine.id}`, EMPTY);
-  const { title, itemCode, which = '', minutes } = draft.value;
+  const { title, itemCode, which, minutes } = draft.value;
   const item = machine.itemCodes.find((each) => each.code === itemCode);
   const name = title.trim() || (item ? words.work(item) : '');
   const isOfSpindles = item?.scope === 'spindle' && machine.spindles > 1;

@@ -48,7 +48,7 @@ export function RecordedWork({ machineId }: { readonly machineId: string }) {
               .slice(-SHOWN)
               .reverse()
               .map(({ id, itemCode, slot, doneOn, meterHours }) => {
-                const title = [words.named(`item.${itemCode}`, itemCode), slot].filter(Boolean).join(', ');
+                const title = words.work({ code: itemCode, slot, title: itemCode });
                 return (
                   <tr key={id}>
                     <th scope="row" data-whole>

@@ -24,6 +24,7 @@ export const CONNECTIONS: readonly (readonly [english: string, spanish: string])
     'It could not stay where it was held fast when the week was planned again.',
     'No pudo quedarse donde estaba fijada al planear otra vez la semana.',
   ],
+  ['Its call was closed, and it had no other work.', 'Su llamada se cerró y no tenía otro trabajo.'],
   [
     'It was begun. What was left of its work was planned anew.',
     'Ya se había empezado. Lo que quedaba de su trabajo se planeó de nuevo.',
