@@ -12,23 +12,25 @@ import { dateColumn, dateText } from './local-time.js';
 
 /** What the database knows beyond completions: lives entered by hand, findings, stopgaps, shared causes. */
 export async function loadLifeHistory(tx: Tx): Promise<LifeHistory> {
-  const lives = await tx.componentLife.findMany({ include: { slot: true, part: true }, orderBy: { fittedOn: 'asc' } });
+  // Slots and parts by themselves: with the lives of a large shop the client would name more of them than a statement takes.
+  const lives = await tx.componentLife.findMany({ orderBy: { fittedOn: 'asc' } });
+  const slots = new Map((await tx.componentSlot.findMany()).map((slot) => [slot.id, slot]));
+  const parts = new Map((await tx.part.findMany()).map((part) => [part.id, part.code]));
   const findings = await tx.finding.findMany({ where: { itemCode: { startsWith: 'replace-' } } });
-  const caused = await tx.completion.findMany({ where: { causeId: { not: null } }, include: { slot: true } });
-  const stopgaps = await tx.stopgap.findMany({ include: { part: true } });
+  const caused = await tx.completion.findMany({ where: { causeId: { not: null } } });
+  const stopgaps = await tx.stopgap.findMany();
+  const codeOf = (partId: string | null) => (partId === null ? null : parts.get(partId)!);
   return {
     stopgaps: stopgaps.map((each) => ({
       machineId: each.machineId,
       code: each.code,
-      part: each.part?.code ?? null,
+      part: codeOf(each.partId),
       madeOn: dateText(each.madeOn),
     })),
     recorded: lives.map(
       (each): RecordedLife => ({
-        machineId: each.slot.machineId,
-        slot: each.slot.name,
-        itemCode: itemOfSlot(each.slot),
-        part: each.part?.code ?? null,
+        ...placeOf(slots.get(each.slotId)!),
+        part: codeOf(each.partId),
         fittedOn: each.fittedOn && dateText(each.fittedOn),
         fittedHours: each.fittedHours === null ? null : Number(each.fittedHours),
         removedOn: each.removedOn && dateText(each.removedOn),
@@ -59,7 +61,12 @@ export async function loadLifeHistory(tx: Tx): Promise<LifeHistory> {
     }),
     causes: new Map(
       caused.map((each) => [
-        completionKey(each.machineId, each.itemCode, each.slot?.name ?? null, dateText(each.doneOn)),
+        completionKey(
+          each.machineId,
+          each.itemCode,
+          each.slotId && slots.get(each.slotId)!.name,
+          dateText(each.doneOn),
+        ),
         each.causeId!,
       ]),
     ),
@@ -120,6 +127,10 @@ export async function writeLearned(
     where: { id: runId },
     data: { result: { items: learned.length, proposals: proposals.length } },
   });
+}
+
+function placeOf(slot: { machineId: string; kind: string; name: string }) {
+  return { machineId: slot.machineId, slot: slot.name, itemCode: itemOfSlot(slot) };
 }
 
 /** The item that replaces what sits in a slot; slots that carry no kind are told by their name. */

@@ -12,7 +12,7 @@ import {
   stopgapItemId,
   stopgapTitle,
 } from '@deckround/register';
-import { readReadings, type Tx } from '@deckround/store';
+import { readCompletions, readReadings, type Tx } from '@deckround/store';
 import { BEGUN } from './begun-visits.js';
 import { dateText, wallClockOf } from './local-time.js';
 
@@ -74,15 +74,11 @@ export async function loadRegister(tx: Tx, history = true): Promise<Register> {
       oldHours: Number(each.oldHours),
       newHours: Number(each.newHours),
     })),
-    completions: (history ? await tx.completion.findMany({ include: { slot: true, part: true } }) : []).map((each) => ({
-      machineId: each.machineId,
-      code: each.itemCode,
-      slot: each.slot?.name ?? null,
-      doneOn: dateText(each.doneOn),
-      meterHours: each.meterHours === null ? null : Number(each.meterHours),
-      outcome: each.outcome as 'done' | 'failed',
-      part: each.part?.code ?? null,
-    })),
+    completions: (history ? await readCompletions(tx) : []).map(
+      ({ machineId, itemCode, slot, doneOn, meterHours, outcome, part }) => ({
+        ...{ machineId, code: itemCode, slot, doneOn, meterHours, outcome, part },
+      }),
+    ),
     moves: (await tx.machineMove.findMany()).map((each) => ({
       machineId: each.machineId,
       fromSiteId: each.fromSiteId,

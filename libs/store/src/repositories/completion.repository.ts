@@ -31,3 +31,31 @@ export async function insertCompletions(
     ) as new
     on conflict do nothing`;
 }
+
+export interface CompletionRow {
+  readonly machineId: string;
+  readonly itemCode: string;
+  /** Name of the slot. */
+  readonly slot: string | null;
+  /** Day, YYYY-MM-DD. */
+  readonly doneOn: string;
+  readonly meterHours: number | null;
+  readonly outcome: 'done' | 'failed';
+  /** Code of the part put in. */
+  readonly part: string | null;
+}
+
+/**
+ * All completions with their slots and parts, in one statement: rows looked up one by one by the client would be named
+ * in it, and it takes 32,767 values at most.
+ */
+export async function readCompletions(tx: Tx): Promise<CompletionRow[]> {
+  return tx.$queryRaw<CompletionRow[]>`
+    select completion.machine_id as "machineId", completion.item_code as "itemCode", slot.name as slot,
+      to_char(completion.done_on, 'YYYY-MM-DD') as "doneOn", completion.meter_hours::float8 as "meterHours",
+      completion.outcome, part.code as part
+    from completion
+      left join component_slot slot on slot.id = completion.slot_id
+      left join part on part.id = completion.part_id
+    order by completion.machine_id, completion.done_on, completion.id`;
+}
