@@ -17,6 +17,7 @@ import { RunLength } from './run-length.js';
 import { DEFAULT_PARAMETERS, type SearchParameters } from './search-parameters.js';
 import type { StopRule } from './stop/stop-rule.js';
 import { Survey } from './survey.js';
+import { usedPlaces } from './used-places.js';
 import { type RoutedVisit, WorkingPlan } from './working-plan.js';
 
 export interface StartVisit {
@@ -75,7 +76,7 @@ const TRIALS_PER_ITERATION = 20;
  * The same problem, seed and iteration budget give the same result. Hard constraints hold throughout.
  */
 export function solve(told: RoutingProblem, options: SolveOptions): RoutingResult {
-  const problem = compact(told);
+  const problem = compact(usedPlaces(told));
   const parameters = { ...DEFAULT_PARAMETERS, ...options.parameters };
   const random = new Random(options.seed);
   const plan = new WorkingPlan(problem);

@@ -28,6 +28,7 @@ import {
 import type { Tx } from '@deckround/store';
 import { planAround, plansOf } from '../planning/plans-of-days.js';
 import { VISIT_INCLUDE, type VisitRow } from '../planning/visit-view.js';
+import { plannedSnapshot } from './planned-snapshot.js';
 
 /** A planned week as it stands in the database now, and the rows behind it. */
 export interface LoadedWeek {
@@ -52,8 +53,7 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
   const plan = await planAround(tx, date);
   if (plan === null) throw new DomainError('plan-not-ready', `No plan covers ${date}: plan its week first.`);
   const { runId, days } = plan;
-  const { snapshot: kept } = await tx.planRun.findUniqueOrThrow({ where: { id: runId }, select: { snapshot: true } });
-  const planned = kept as unknown as PlanningSnapshot;
+  const planned = await plannedSnapshot(tx, runId);
   const lastDate = days.at(-1)!;
   const register = inUse(await loadRegister(tx, false), lastDate);
   const zoneOf = new Map(register.sites.map((site) => [site.id, site.timeZone]));

@@ -213,7 +213,10 @@ function searchCrew(
   const part: PlanningInstance = {
     ...instance,
     technicianDays: crew.map((v) => instance.technicianDays[v]!),
-    items: instance.items.map((item) => ({ ...item, mustDo: wanted.has(item.index) })),
+    items: instance.items.map((item) => {
+      const mustDo = wanted.has(item.index);
+      return item.mustDo === mustDo ? item : { ...item, mustDo };
+    }),
   };
   const stops = crewStops(part, work, call);
   const menus = new ItemMenus(part, stops);
