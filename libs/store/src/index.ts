@@ -3,6 +3,7 @@ export * from './embedded-postgres.js';
 export { Prisma } from './generated/client.js';
 export * from './migrator.js';
 export * from './repositories/completion.repository.js';
+export * from './repositories/forecast.repository.js';
 export * from './repositories/notice.repository.js';
 export * from './repositories/outbox.repository.js';
 export * from './repositories/reading.repository.js';
