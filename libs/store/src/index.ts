@@ -9,4 +9,5 @@ export * from './repositories/outbox.repository.js';
 export * from './repositories/reading.repository.js';
 export * from './repositories/run.repository.js';
 export * from './repositories/telematics.repository.js';
+export * from './repositories/visit-item.repository.js';
 export * from './store.js';

@@ -3,7 +3,7 @@ import type { JobQueue } from '@deckround/jobs';
 import { planDifference, type WeekPlan } from '@deckround/planning';
 import { type Clock, type Config, DomainError, type Logger } from '@deckround/platform';
 import { dateColumn, dateText } from '@deckround/register-store';
-import type { Prisma, Store, Tx } from '@deckround/store';
+import { PLAN_DOCUMENTS, type Prisma, type Store, type Tx } from '@deckround/store';
 import { Body, Controller, Get, HttpCode, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiOkResponse, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
@@ -17,7 +17,7 @@ import { instantOrNull } from '../register/values.js';
 import { askRun } from './ask-run.js';
 import { sendProgress } from './progress.js';
 
-type Row = Prisma.PlanRunGetPayload<object>;
+type Row = Prisma.PlanRunGetPayload<{ omit: typeof PLAN_DOCUMENTS }>;
 const IdParam = z.uuid();
 /** Combining routes takes some seconds itself: it pays in longer runs. */
 const COMBINE_FROM_SECONDS = 20;
@@ -44,6 +44,7 @@ export class PlansController {
         where: afterCursor('askedAt', readCursor(cursor), (key) => new Date(key)),
         orderBy: [{ askedAt: 'asc' }, { id: 'asc' }],
         take: limit + 1,
+        omit: PLAN_DOCUMENTS,
       }),
     );
     return toPage(rows, limit, (row) => row.askedAt.toISOString(), toView);
@@ -72,6 +73,7 @@ export class PlansController {
             combine: body.combine ?? (body.seconds ?? 0) >= COMBINE_FROM_SECONDS,
             askedBy: actor.id,
           },
+          omit: PLAN_DOCUMENTS,
         }),
       ),
     );
@@ -99,7 +101,7 @@ export class PlansController {
           data: { status: 'cancelled', cancelAsked: true, finishedAt: this.clock.now() },
         });
       } else if (row.status === 'running') {
-        await tx.planRun.update({ where: { id }, data: { cancelAsked: true } });
+        await tx.planRun.updateMany({ where: { id }, data: { cancelAsked: true } });
       }
       return toView(await find(tx, id));
     });
@@ -154,15 +156,22 @@ export class PlansController {
   }
 
   private async document(actor: Actor, id: string, which: 'snapshot' | 'plan'): Promise<unknown> {
-    const row = await this.store.inShop(actor.shopId, (tx) => find(tx, id));
-    if (row[which] === null)
-      throw new DomainError('plan-not-ready', `The plan run is ${row.status}: its ${which} is not there yet.`);
-    return row[which];
+    return this.store.inShop(actor.shopId, async (tx) => {
+      const { status } = await find(tx, id);
+      const where = { id };
+      const document =
+        which === 'plan'
+          ? (await tx.planRun.findUniqueOrThrow({ where, select: { plan: true } })).plan
+          : (await tx.planRun.findUniqueOrThrow({ where, select: { snapshot: true } })).snapshot;
+      if (document === null)
+        throw new DomainError('plan-not-ready', `The plan run is ${status}: its ${which} is not there yet.`);
+      return document;
+    });
   }
 }
 
 async function find(tx: Tx, id: string): Promise<Row> {
-  const row = await tx.planRun.findFirst({ where: { id } });
+  const row = await tx.planRun.findFirst({ where: { id }, omit: PLAN_DOCUMENTS });
   if (!row) throw new DomainError('not-found', 'There is no such plan run.');
   return row;
 }

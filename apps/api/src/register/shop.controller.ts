@@ -52,9 +52,10 @@ export class ShopController {
 
   private async view(tx: Tx, actor: Actor) {
     const shop = await tx.shop.findFirstOrThrow();
+    const newest = { where: { status: 'done' }, orderBy: { finishedAt: 'desc' } } as const;
     const [forecast, plan] = [
-      await tx.forecastRun.findFirst({ where: { status: 'done' }, orderBy: { finishedAt: 'desc' } }),
-      await tx.planRun.findFirst({ where: { status: 'done' }, orderBy: { finishedAt: 'desc' } }),
+      await tx.forecastRun.findFirst({ ...newest, select: { asOf: true } }),
+      await tx.planRun.findFirst({ ...newest, select: { weekOf: true } }),
     ];
     return {
       ...shop,

@@ -5,7 +5,7 @@ import { createDemo, DEMO_TODAY, DEMO_WEEK, type Demo } from '@deckround/demo';
 import { PlanningSnapshot, WeekPlan } from '@deckround/planning';
 import { createLogger, isAlive, parseConfig, requireFreePort } from '@deckround/platform';
 import { dateColumn, loadRegister } from '@deckround/register-store';
-import { type Database, openDatabase, Store } from '@deckround/store';
+import { type Database, openDatabase, PLAN_DOCUMENTS, Store } from '@deckround/store';
 import type { Command } from 'commander';
 import { CliError } from '../cli-error.js';
 import { wholeOption } from '../options.js';
@@ -187,7 +187,9 @@ async function ensurePlan(
     );
     await queue.enqueue('plan', { shopId, runId: run.id });
     await untilDone(ending, async () => {
-      const row = await store.inShop(shopId, (tx) => tx.planRun.findUniqueOrThrow({ where: { id: run.id } }));
+      const row = await store.inShop(shopId, (tx) =>
+        tx.planRun.findUniqueOrThrow({ where: { id: run.id }, omit: PLAN_DOCUMENTS }),
+      );
       const progress = row.progress as { totalCents: number; visits: number; items: number } | null;
       if (progress)
         say(

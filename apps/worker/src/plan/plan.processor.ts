@@ -53,7 +53,7 @@ export function planProcessor(context: WorkerContext) {
           (each) => each !== null,
         );
         await context.store.inShop(shopId, (tx) =>
-          tx.planRun.update({
+          tx.planRun.updateMany({
             where: { id: runId },
             data: { snapshot, snapshotHash: hash, warning: warnings.length > 0 ? warnings.join(' ') : null },
           }),

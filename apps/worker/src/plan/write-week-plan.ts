@@ -9,7 +9,7 @@ import {
   stopgapItemId,
 } from '@deckround/register';
 import { BEGUN, dateColumn, reopenCalls, visitItemKey } from '@deckround/register-store';
-import { emitEvent, type Prisma, type Tx } from '@deckround/store';
+import { emitEvent, insertVisitItems, type Prisma, type Tx } from '@deckround/store';
 import { dayUnderWay, reachAnew, standingRoutes } from './day-under-way.js';
 
 /**
@@ -27,7 +27,7 @@ export async function writeWeekPlan(
   snapshot: PlanningSnapshot,
   now: Date,
 ): Promise<void> {
-  const run = await tx.planRun.findUniqueOrThrow({ where: { id: runId } });
+  const run = await tx.planRun.findUniqueOrThrow({ where: { id: runId }, select: { weekOf: true, days: true } });
   const from = new Date(Math.max(run.weekOf.getTime(), dateColumn(snapshot.asOf).getTime()));
   const to = new Date(run.weekOf.getTime() + (run.days - 1) * 86_400_000);
   const days = { gte: from, lte: to };
@@ -70,10 +70,11 @@ export async function writeWeekPlan(
     await tx.visit.update({ where: { id }, data: { ...visitRow(shopId, runId, visit), version: { increment: 1 } } });
     await tx.visitItem.deleteMany({ where: { visitId: id, state: 'planned' } });
   }
-  await tx.visitItem.createMany({
-    data: [...fresh, ...kept].flatMap(({ id, visit }) =>
+  await insertVisitItems(
+    tx,
+    shopId,
+    [...fresh, ...kept].flatMap(({ id, visit }) =>
       visit.items.map((item) => ({
-        shopId,
         visitId: id,
         machineId: item.machineId,
         ...itemOf(item.itemId),
@@ -85,7 +86,7 @@ export async function writeWeekPlan(
         reason: item.reason,
       })),
     ),
-  });
+  );
   for (const { id, visit } of [...fresh, ...kept]) {
     const calls = visit.items.flatMap((item) => itemOf(item.itemId).roadCallId ?? []);
     if (calls.length === 0) continue;
@@ -120,7 +121,7 @@ export async function writeWeekPlan(
         load: route.load,
       })),
   });
-  await tx.planRun.update({
+  await tx.planRun.updateMany({
     where: { id: runId },
     data: { plan, totalCents: plan.cost.total, iterations: plan.iterations, version: { increment: 1 } },
   });

@@ -1,4 +1,5 @@
 import type { Tx } from '../store.js';
+import { documentsOf } from './document-rows.js';
 
 export interface NewDueForecast {
   readonly machineId: string;
@@ -29,21 +30,13 @@ export interface NewUsageForecast {
   readonly p90: readonly number[];
 }
 
-/** Rows of one statement: others are answered between two of them. */
-const ROWS = 2000;
-
-/**
- * Forecasts of a large shop are tens of thousands of rows, which the client would take minutes to put into words: they go in as one
- * document a statement.
- *
- * @param costFrom day that costs are counted from, YYYY-MM-DD
- */
+/** @param costFrom day that costs are counted from, YYYY-MM-DD */
 export async function insertDueForecasts(
   tx: Tx,
   { shopId, runId, costFrom }: { readonly shopId: string; readonly runId: string; readonly costFrom: string },
   rows: readonly NewDueForecast[],
 ): Promise<void> {
-  for (const part of parts(rows)) {
+  for (const part of documentsOf(rows)) {
     await tx.$executeRaw`
       insert into due_forecast (shop_id, run_id, machine_id, service_item_id, stopgap_id, code, slot, title, p10, p50, p90,
         cost_from, probability_overdue, timing_cost_cents, deferral_cents, why)
@@ -62,7 +55,7 @@ export async function insertUsageForecasts(
   { shopId, asOf }: { readonly shopId: string; readonly asOf: string },
   rows: readonly NewUsageForecast[],
 ): Promise<void> {
-  for (const part of parts(rows)) {
+  for (const part of documentsOf(rows)) {
     await tx.$executeRaw`
       insert into usage_forecast (shop_id, machine_id, as_of, lifetime_hours_now, hours_per_week, p10, p25, p50, p75, p90)
       select ${shopId}::uuid, "machineId", ${asOf}::date, "lifetimeHoursNow", "hoursPerWeek", p10, p25, p50, p75, p90
@@ -70,8 +63,4 @@ export async function insertUsageForecasts(
         "machineId" uuid, "lifetimeHoursNow" float8, "hoursPerWeek" float8,
         p10 float8[], p25 float8[], p50 float8[], p75 float8[], p90 float8[])`;
   }
-}
-
-function* parts(rows: readonly object[]): Generator<string> {
-  for (let from = 0; from < rows.length; from += ROWS) yield JSON.stringify(rows.slice(from, from + ROWS));
 }

@@ -4,6 +4,9 @@ import type { Tx } from '../store.js';
 /** Tables whose rows are pieces of background work. */
 export type RunTable = 'plan_run' | 'forecast_run' | 'life_run';
 
+/** Documents of a plan run: those of a large shop are tens of megabytes, and are read only where they are named. */
+export const PLAN_DOCUMENTS = { snapshot: true, plan: true } as const satisfies Prisma.PlanRunOmit;
+
 const table = (name: RunTable) => Prisma.raw(name);
 
 export interface LostRun {
