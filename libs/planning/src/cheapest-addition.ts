@@ -36,6 +36,7 @@ export function cheapestAddition(
 ): Addition | null {
   const { site } = instance.items[index]!;
   const alone: DraftVisit = { site, items: [index], promise: null };
+  const { total } = visitMinutes(instance, site, alone.items);
   const visitsOn = visitsPerDayAt(instance, draft, site);
   const ways: Way[] = [];
   draft.forEach((visits, v) => {
@@ -46,6 +47,8 @@ export function cheapestAddition(
       if (!respectsMachines(instance, joined) || !hasTimeFor(instance, v, visits, here, joined)) return;
       ways.push({ v, at: here, joined, least: -Infinity });
     } else if (
+      // No detour is shorter than none: drives are shortest paths.
+      canEndInTime(instance, v, busyMinutes(instance, v, visits) + total) &&
       (visitsOn.get(instance.technicianDays[v]!.day) ?? 0) < visitsPerDay(instance.snapshot.sites[site]!) &&
       visits.every((visit) => visit.site !== site) &&
       !isPromised(instance, site, v)

@@ -73,9 +73,8 @@ export function explainLeftOut(
     );
   }
   const { total } = visitMinutes(instance, item.site, [index]);
-  const rooms = able.map((v) => longestAccess(instance, item.site, v));
-  const longest = Math.max(...rooms.map((room) => room.inside));
-  if (longest < total) {
+  if (!able.some((v) => longestAccess(instance, item.site, v).inside >= total)) {
+    const rooms = able.map((v) => longestAccess(instance, item.site, v));
     if (Math.max(...rooms.map((room) => room.shift)) < total) {
       return answer(
         'time',
@@ -83,7 +82,7 @@ export function explainLeftOut(
         `The visit takes ${total} min on site, and no shift has room for it with lunch and the drive`,
       );
     }
-    const most = Math.max(0, longest);
+    const most = Math.max(0, ...rooms.map((room) => room.inside));
     return answer(
       'access',
       most === 0

@@ -2,8 +2,18 @@ import type { DraftVisit } from './draft.js';
 import { basePlace, type PlanningInstance } from './instance.js';
 import { visitMinutes } from './visit-minutes.js';
 
-/** Minutes of driving and work of a technician-day. */
+const known = new WeakMap<readonly DraftVisit[], { instance: PlanningInstance; v: number; busy: number }>();
+
+/** Minutes of driving and work of a technician-day. Remembered by the list: thousands of items are held against each day. */
 export function busyMinutes(instance: PlanningInstance, v: number, visits: readonly DraftVisit[]): number {
+  const before = known.get(visits);
+  if (before?.instance === instance && before.v === v) return before.busy;
+  const busy = addUp(instance, v, visits);
+  known.set(visits, { instance, v, busy });
+  return busy;
+}
+
+function addUp(instance: PlanningInstance, v: number, visits: readonly DraftVisit[]): number {
   if (visits.length === 0) return 0;
   const { minutes, size } = instance.travel;
   const { startPlace, technician } = instance.technicianDays[v]!;
