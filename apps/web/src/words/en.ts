@@ -842,6 +842,7 @@ export const en = {
   'back.grade-counts': '{firstLives} lives with {firstFailures} failures against {secondLives} with {secondFailures}.',
   'back.ratio': '{longer} lasts {ratio} times as long as {shorter}; {level} interval {low} to {high}.',
   'back.log-rank': 'Log-rank test: p = {p}.',
+  'back.log-rank-below': 'Log-rank test: p below {p}.',
   'back.no-bound': 'no upper bound',
   'back.one-grade': 'Fewer than two grades of this part are on record.',
   'back.part': 'Part',

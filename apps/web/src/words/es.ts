@@ -846,6 +846,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'back.grade-counts': '{firstLives} vidas con {firstFailures} fallas frente a {secondLives} con {secondFailures}.',
   'back.ratio': '{longer} dura {ratio} veces lo que {shorter}; intervalo del {level}: de {low} a {high}.',
   'back.log-rank': 'Prueba de rangos logarítmicos: p = {p}.',
+  'back.log-rank-below': 'Prueba de rangos logarítmicos: p menor que {p}.',
   'back.no-bound': 'sin límite superior',
   'back.one-grade': 'Constan menos de dos calidades de esta pieza.',
   'back.part': 'Pieza',

@@ -55,8 +55,7 @@ export function Grades({ itemCode }: { readonly itemCode: string }) {
               secondLives: data.lives[1]!,
               secondFailures: data.failures[1]!,
             })}{' '}
-            {ratioInWords(data, words)}{' '}
-            {data.logRankP === null ? '' : t('back.log-rank', { p: number(data.logRankP, 3) })}
+            {ratioInWords(data, words)} {data.logRankP === null ? '' : logRankInWords(data.logRankP, words)}
           </p>
           <GradeCurves comparison={data} lives={lives} />
           <Figures
@@ -101,6 +100,13 @@ function ratioInWords({ grades, ratio, interval, level }: GradeComparison, { t, 
     low: number(low ?? 0, 2),
     high: high === null ? t('back.no-bound') : number(high, 2),
   });
+}
+
+/** Smaller ones are not told apart. */
+const LEAST_P = 0.001;
+
+function logRankInWords(p: number, { t, number }: Words): string {
+  return p < LEAST_P ? t('back.log-rank-below', { p: number(LEAST_P, 3) }) : t('back.log-rank', { p: number(p, 3) });
 }
 
 /** Part codes on record, most often fitted first. */
