@@ -12,7 +12,7 @@ import { DomainError } from '@deckround/platform';
 import { DEFAULT_SHOP } from '@deckround/register';
 import { dateColumn, dateText, wallClockOf } from '@deckround/register-store';
 import { estimateTrip, type TravelSettings } from '@deckround/routing';
-import type { Prisma, Tx } from '@deckround/store';
+import { lastReadings, type Prisma, type Tx } from '@deckround/store';
 import { type ChargedVisit, type DoneItem, type Facts, workDone } from './charged-visit.js';
 import { partsUsed } from './parts-used.js';
 import { timedMinutes } from './timed-minutes.js';
@@ -104,12 +104,12 @@ function requireItems(ids: readonly string[], done: readonly DoneItem[], pointer
 
 /** The last reading of each machine by then. */
 async function meterHours(tx: Tx, done: readonly DoneItem[], until: Date): Promise<ReadonlyMap<string, string>> {
-  const rows = await tx.reading.findMany({
-    where: { machineId: { in: done.map((item) => item.machineId) }, readAt: { lte: until }, status: 'accepted' },
-    orderBy: [{ readAt: 'desc' }, { id: 'asc' }],
-    distinct: ['machineId'],
-  });
-  return new Map(rows.map((row) => [row.machineId, String(row.hours)]));
+  const last = await lastReadings(
+    tx,
+    done.map((item) => item.machineId),
+    until,
+  );
+  return new Map([...last].map(([machineId, { hours }]) => [machineId, String(hours)]));
 }
 
 function priced(part: Prisma.PartGetPayload<object>, currency: string) {

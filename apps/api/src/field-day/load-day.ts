@@ -2,11 +2,10 @@ import { MANUAL_FIRST } from '@deckround/catalogue';
 import { DomainError } from '@deckround/platform';
 import { addDays } from '@deckround/register';
 import { dateColumn, dateText } from '@deckround/register-store';
-import type { Prisma, Tx } from '@deckround/store';
+import { lastReadings, type Prisma, type Tx } from '@deckround/store';
 import { toVisitView, VISIT_INCLUDE } from '../planning/visit-view.js';
 import { torquesOf } from '../register/service-items.js';
 import { dateOrNull, hoursText, instantOrNull } from '../register/values.js';
-import { lastReadings } from './last-readings.js';
 
 const DAYS_BACK = 7;
 
@@ -82,7 +81,11 @@ async function loadMachines(tx: Tx, machineIds: readonly string[]) {
   return {
     machines: new Map(machines.map((machine) => [machine.id, machine])),
     readings: await lastReadings(tx, machineIds),
-    usage: new Map((await tx.usageForecast.findMany({ where: { machineId: ids } })).map((row) => [row.machineId, row])),
+    hoursPerWeek: new Map(
+      (
+        await tx.usageForecast.findMany({ where: { machineId: ids }, select: { machineId: true, hoursPerWeek: true } })
+      ).map((row) => [row.machineId, row.hoursPerWeek]),
+    ),
     stopgaps: await tx.stopgap.findMany({ where: { machineId: ids, closedOn: null }, include: { part: true } }),
     preparations: await tx.preparationState.findMany({ where: { classId: { in: classIds } } }),
     items: await tx.serviceItem.findMany({
@@ -122,7 +125,7 @@ function machinesOf(visitItems: readonly Prisma.VisitItemGetPayload<object>[], k
       ...machine,
       machineClass: machine.class.code,
       lastReading: reading ? { readAt: reading.readAt.toISOString(), hours: String(reading.hours) } : null,
-      hoursPerWeek: known.usage.get(machine.id)?.hoursPerWeek ?? null,
+      hoursPerWeek: known.hoursPerWeek.get(machine.id) ?? null,
       cautions: [
         ...new Set([
           ...preparationCautions(

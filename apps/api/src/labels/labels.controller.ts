@@ -1,13 +1,12 @@
 import { LabelId, LabelledMachine, LabelReadingCreate, LabelReadingTaken } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
 import { dateColumn, nowAt, shopNow, takeReadings, wallClockOf } from '@deckround/register-store';
-import type { Prisma, Store, Tx } from '@deckround/store';
+import { lastReadings, type Prisma, type Store, type Tx } from '@deckround/store';
 import { Body, Controller, Get, Inject, Param, Post, Req, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { z } from 'zod';
 import { Public } from '../access/actor.js';
-import { lastReadings } from '../field-day/last-readings.js';
 import { refuseFuture } from '../field-work/refuse-future.js';
 import { Answers, Creates } from '../http/answer.js';
 import { Once } from '../http/once.js';

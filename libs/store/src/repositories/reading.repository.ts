@@ -49,6 +49,29 @@ export async function readReadings(tx: Tx, machineIds: readonly string[] | 'all'
     order by reading.machine_id, reading.read_at, reading.id`;
 }
 
+export interface LastReading {
+  readonly machineId: string;
+  readonly readAt: Date;
+  readonly hours: number;
+}
+
+/** The newest accepted reading of each machine that has one; until a time, if told. */
+export async function lastReadings(
+  tx: Tx,
+  machineIds: readonly string[],
+  until: Date | null = null,
+): Promise<Map<string, LastReading>> {
+  const rows = await tx.$queryRaw<LastReading[]>`
+    select wanted.machine_id as "machineId", last.read_at as "readAt", last.hours::float8 as hours
+    from unnest(${[...machineIds]}::uuid[]) as wanted (machine_id) cross join lateral (
+      select read_at, hours from reading
+      where reading.machine_id = wanted.machine_id and status = 'accepted'
+        and (${until}::timestamptz is null or read_at <= ${until}::timestamptz)
+      order by read_at desc, id limit 1
+    ) as last`;
+  return new Map(rows.map((row) => [row.machineId, row]));
+}
+
 export interface ReadingVerdict {
   readonly readingId: string;
   /** null = accepted. */
