@@ -6464,6 +6464,21 @@ export interface components {
                 date: string;
                 startAt: string;
             } | null;
+            /** @description Of a visit that is dropped: the visits that do its work instead; none = its work waits */
+            workTo: {
+                /**
+                 * Format: uuid
+                 * @description Identifier of a row
+                 */
+                technicianId: string;
+                /**
+                 * Format: date
+                 * @description Local date, YYYY-MM-DD
+                 */
+                date: string;
+                startAt: string;
+                technicianName: string;
+            }[];
             minutesLater: number | null;
             breaksPromise: boolean;
         };

@@ -28,6 +28,9 @@ export const VisitChange = z
       description: 'null = a new visit, or one that could not be made where it stood',
     }),
     to: VisitPlace.nullable(),
+    workTo: z
+      .array(VisitPlace.extend({ technicianName: z.string() }))
+      .meta({ description: 'Of a visit that is dropped: the visits that do its work instead; none = its work waits' }),
     minutesLater: z.int().nullable(),
     breaksPromise: z.boolean(),
   })

@@ -1,4 +1,4 @@
-export { describeChange, type PlanChange, type VisitChange } from './adjust/describe-change.js';
+export { describeChange, type PlanChange, type VisitChange, type VisitPlace } from './adjust/describe-change.js';
 export type { PlacementObstacle } from './adjust/place-visit.js';
 export { type MovePrice, type MovePrices, moveVisit, priceMoves } from './adjust/price-moves.js';
 export {

@@ -37,7 +37,12 @@ export function roadCallSentence(kind: RoadCallKind, carrier: Carrier, change: P
     const promise = visit.breaksPromise ? ', which breaks its promise' : '';
     if (visit.what === 'added')
       return `${place} has a new visit by ${names.technician(visit.to!.technicianId)} on ${names.time(visit.to!.startAt)}`;
-    if (visit.what === 'dropped') return `${place} is given up${promise}`;
+    if (visit.what === 'dropped') {
+      const instead = visit.workTo.map(
+        (to) => `${names.technician(to.technicianId)} does its work there on ${names.time(to.startAt)}`,
+      );
+      return `The visit to ${place} on ${names.time(visit.from!.startAt)} is taken out${promise}: ${instead.join(' and ') || 'its work waits'}`;
+    }
     if (visit.what === 'moved')
       return `${place} moves to ${names.technician(visit.to!.technicianId)} on ${names.time(visit.to!.startAt)}${promise}`;
     const minutes = Math.abs(visit.minutesLater ?? 0);

@@ -55,7 +55,7 @@ export async function writeWeekChange(
       await writeItems(tx, shopId, id, planned, items, instance.snapshot.items);
     }
   }
-  for (const { visitId, what } of change.visits) {
+  for (const { visitId, what, workTo } of change.visits) {
     if (what !== 'dropped') continue;
     const dropped = loaded.visits.get(visitId!);
     if (dropped?.state === 'confirmed')
@@ -64,7 +64,10 @@ export async function writeWeekChange(
       where: { id: visitId! },
       data: {
         ...{ state: 'cancelled', pinned: false, promisedFrom: null, promisedTo: null },
-        reason: 'It was given up when the week was changed.',
+        reason:
+          workTo.length > 0
+            ? 'Another visit took its work when the week was changed.'
+            : 'It was given up when the week was changed.',
         version: { increment: 1 },
       },
     });

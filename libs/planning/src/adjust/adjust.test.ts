@@ -4,6 +4,8 @@ import type { PlanningSnapshot } from '../snapshot.js';
 import { aStandingWeek, standingAgain } from '../test-support/a-standing-week.js';
 import { anItem } from '../test-support/a-week.js';
 import { generateSnapshot } from '../test-support/generate-snapshot.js';
+import { describeChange } from './describe-change.js';
+import { placements } from './place-visit.js';
 import { moveVisit, priceMoves } from './price-moves.js';
 import { bestRoadCallOptions, type RoadCallKind, roadCallOptions } from './road-call.js';
 import { findVisit, workedDates } from './standing-week.js';
@@ -165,6 +167,36 @@ describe('prices of moving', () => {
   it('know no visit of another week', () => {
     expect(priceMoves(week, 'v999')).toBeNull();
     expect(moveVisit(week, 'v999', { technicianId: 'T1', date: shop.firstDate })).toBeNull();
+  });
+});
+
+describe('a visit that a change takes out', () => {
+  const v = week.draft.findIndex((visits) => visits.some(({ items, promise }) => items.length > 1 && !promise));
+  const k = week.draft[v]!.findIndex(({ items, promise }) => items.length > 1 && !promise);
+  const whole = week.draft[v]![k]!;
+  const rest = week.draft.with(v, week.draft[v]!.with(k, { ...whole, items: whole.items.slice(1) }));
+  const parted = rest.flatMap((_, w) => {
+    const found = w === v ? 'time' : placements(week.instance, rest, w, named('part', whole.items.slice(0, 1)), false);
+    return Array.isArray(found) ? [rest.with(w, found[0]!.visits)] : [];
+  })[0]!;
+  const standing = { ...week, draft: parted };
+  const dropped = (after: typeof week.draft) =>
+    describeChange(standing, after).visits.find(({ visitId }) => visitId === 'part');
+
+  function named(visitId: string, items: readonly number[]) {
+    return { ...whole, visitId, items: [...items] };
+  }
+
+  it('tells which visit of its site does its work instead', () => {
+    const { technician, date } = week.instance.technicianDays[v]!;
+    const technicianId = shop.technicians[technician]!.id;
+    const workTo = [expect.objectContaining({ technicianId, date })];
+    expect(dropped(week.draft)).toMatchObject({ what: 'dropped', to: null, workTo });
+  });
+
+  it('tells no other visit where its work waits', () => {
+    expect(dropped(rest)).toMatchObject({ what: 'dropped', workTo: [] });
+    expect(describeChange(standing, rest).leftOut).toHaveLength(1);
   });
 });
 

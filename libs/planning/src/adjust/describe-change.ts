@@ -3,6 +3,12 @@ import type { PlanningInstance } from '../instance.js';
 import type { CostParts } from '../week-plan.js';
 import { findVisit, isBroken, type NamedDraft, type StandingWeek } from './standing-week.js';
 
+export interface VisitPlace {
+  technicianId: string;
+  date: string;
+  startAt: string;
+}
+
 /** One visit that a change moves, adds or drops. */
 export interface VisitChange {
   /** null = a new visit. */
@@ -10,8 +16,10 @@ export interface VisitChange {
   siteId: string;
   what: 'added' | 'moved' | 'retimed' | 'dropped';
   /** null = a new visit, or one that could not stand where it did. */
-  from: { technicianId: string; date: string; startAt: string } | null;
-  to: { technicianId: string; date: string; startAt: string } | null;
+  from: VisitPlace | null;
+  to: VisitPlace | null;
+  /** Of one that is dropped: the visits that do its work instead, by time; none = its work waits. */
+  workTo: VisitPlace[];
   /** Minutes later (+) or earlier (−) on the same day with the same technician; null otherwise. */
   minutesLater: number | null;
   /** What the customer was told does not hold any more. */
@@ -51,6 +59,12 @@ function visitChanges(week: StandingWeek, after: NamedDraft): VisitChange[] {
   const changes: VisitChange[] = [];
   const standing = startsOf(instance, before);
   const planned = startsOf(instance, after);
+  const placesOf = (work: readonly number[]) =>
+    after
+      .flatMap((visits, v) => visits.map(({ site, items }, k) => ({ v, site, items, start: planned[v]![k]! })))
+      .filter(({ items }) => items.some((item) => work.includes(item)))
+      .sort((a, b) => a.start - b.start)
+      .map(({ v, site, start }) => place(instance, v, site, start));
   for (const [v, visits] of before.entries()) {
     for (const [k, visit] of visits.entries()) {
       const from = standing[v]![k]!;
@@ -59,7 +73,8 @@ function visitChanges(week: StandingWeek, after: NamedDraft): VisitChange[] {
       const base = { visitId: visit.visitId, siteId, from: place(instance, v, visit.site, from) };
       if (there === null) {
         const breaksPromise = isBroken(week, visit.visitId, null);
-        changes.push({ ...base, what: 'dropped', to: null, minutesLater: null, breaksPromise });
+        const workTo = placesOf(visit.items);
+        changes.push({ ...base, what: 'dropped', to: null, workTo, minutesLater: null, breaksPromise });
         continue;
       }
       const to = planned[there.v]![there.k]!;
@@ -68,6 +83,7 @@ function visitChanges(week: StandingWeek, after: NamedDraft): VisitChange[] {
         ...base,
         what: there.v === v ? 'retimed' : 'moved',
         to: place(instance, there.v, visit.site, to),
+        workTo: [],
         minutesLater: there.v === v ? to - from : null,
         breaksPromise: isBroken(week, visit.visitId, { v: there.v, start: to }),
       });
@@ -84,6 +100,7 @@ function visitChanges(week: StandingWeek, after: NamedDraft): VisitChange[] {
         what: isLost ? 'moved' : 'added',
         from: null,
         to: place(instance, v, site, planned[v]![k]!),
+        workTo: [],
         minutesLater: null,
         breaksPromise: isBroken(week, visitId, { v, start: planned[v]![k]! }),
       });
@@ -92,7 +109,7 @@ function visitChanges(week: StandingWeek, after: NamedDraft): VisitChange[] {
   return changes;
 }
 
-function place(instance: PlanningInstance, v: number, site: number, start: number) {
+function place(instance: PlanningInstance, v: number, site: number, start: number): VisitPlace {
   const { technicians, sites } = instance.snapshot;
   const day = instance.technicianDays[v]!;
   return {

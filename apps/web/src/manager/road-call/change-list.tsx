@@ -12,6 +12,14 @@ export function ChangeList({ visits }: { readonly visits: readonly VisitChange[]
   const x = linear([FROM, TO], [0, 100]);
   const at = (place: { date: string; startAt: string }) =>
     Math.max(0, Math.min(98, x(minutesInto(place.date, place.startAt, timeZone))));
+  const becomes = ({ to, workTo }: VisitChange) => {
+    if (to !== null) return t('call.to', { day: day(to.date), time: time(to.startAt) });
+    if (workTo.length === 0) return t('call.dropped');
+    const by = workTo.map((each) =>
+      t('call.work-by', { technician: each.technicianName, day: day(each.date), time: time(each.startAt) }),
+    );
+    return t('call.work-to', { by: by.join('; ') });
+  };
   return (
     <ul className={style.changes}>
       {visits.map((visit) => (
@@ -26,9 +34,7 @@ export function ChangeList({ visits }: { readonly visits: readonly VisitChange[]
               {visit.from === null
                 ? null
                 : t('call.from', { day: day(visit.from.date), time: time(visit.from.startAt) })}{' '}
-              {visit.to === null
-                ? t('call.dropped')
-                : t('call.to', { day: day(visit.to.date), time: time(visit.to.startAt) })}
+              {becomes(visit)}
             </span>
             {visit.breaksPromise ? <strong className={style.breaks}> △ {t('call.breaks')}</strong> : null}
           </span>

@@ -24,6 +24,8 @@ export const CONNECTIONS: readonly (readonly [english: string, spanish: string])
     'It could not stay where it was held fast when the week was planned again.',
     'No pudo quedarse donde estaba fijada al planear otra vez la semana.',
   ],
+  ['Another visit took its work when the week was changed.', 'Otra visita tomó su trabajo al cambiar la semana.'],
+  ['It was given up when the week was changed.', 'Se renunció a ella al cambiar la semana.'],
   ['Its call was closed, and it had no other work.', 'Su llamada se cerró y no tenía otro trabajo.'],
   [
     'It was begun. What was left of its work was planned anew.',
