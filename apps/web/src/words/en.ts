@@ -101,11 +101,15 @@ export const en = {
   'week.compare-off': 'Hide the plan before',
   'week.was': 'Before: {site}',
   'week.day-figures': '{driving}, {distance}',
+  'week.day-figures-cut': 'if all of it were made: {driving}, {distance}',
   'week.overtime': 'overtime {time}',
   'week.lunch': 'lunch',
   'week.promised': 'promised {slot}',
   'week.visit-label':
     '{order}. {site}, {technician}, {times}, {machines, plural, one {# machine} other {# machines}}, {state} {promised}',
+
+  'week.cost-of-plan':
+    'This is what the plan as it was made costs, with what was moved since. Visits taken out by hand or that nobody can make count in it until the week is planned again.',
 
   'cost.travel': 'Van',
   'cost.labour': 'Wages',

@@ -103,11 +103,15 @@ export const es: Readonly<Record<WordKey, string>> = {
   'week.compare-off': 'Ocultar el plan anterior',
   'week.was': 'Antes: {site}',
   'week.day-figures': '{driving}, {distance}',
+  'week.day-figures-cut': 'si todo se hiciera: {driving}, {distance}',
   'week.overtime': 'horas extra {time}',
   'week.lunch': 'almuerzo',
   'week.promised': 'prometida {slot}',
   'week.visit-label':
     '{order}. {site}, {technician}, {times}, {machines, plural, one {# máquina} other {# máquinas}}, {state} {promised}',
+
+  'week.cost-of-plan':
+    'Es lo que cuesta el plan tal como se hizo, con lo movido después. Las visitas retiradas a mano o que nadie puede hacer cuentan en él hasta que la semana se planee otra vez.',
 
   'cost.travel': 'Camioneta',
   'cost.labour': 'Salarios',

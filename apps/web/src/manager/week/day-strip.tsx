@@ -47,6 +47,7 @@ export const DayStrip = memo(function DayStrip(props: Props) {
   const place = (start: number, end: number) => ({ left: `${at(start)}%`, width: `${at(end) - at(start)}%` });
   const placeOf = (startAt: string, endAt: string) =>
     place(minutesInto(date, startAt, timeZone), minutesInto(date, endAt, timeZone));
+  const isCut = route?.visits.some((visit) => props.unmade.has(visit.id)) ?? false;
   const hours = Array.from({ length: (to - from) / 60 + 1 }, (_, index) => from + index * 60);
   return (
     <div className={style.strip}>
@@ -56,7 +57,10 @@ export const DayStrip = memo(function DayStrip(props: Props) {
           <span className="figure pencil">{t('week.free')}</span>
         ) : (
           <span className="figure pencil">
-            {t('week.day-figures', { driving: minutes(route.driveMinutes), distance: distance(route.driveMetres) })}
+            {t(isCut ? 'week.day-figures-cut' : 'week.day-figures', {
+              driving: minutes(route.driveMinutes),
+              distance: distance(route.driveMetres),
+            })}
           </span>
         )}
         {route !== null && route.overtimeMinutes > 0 ? (

@@ -11,6 +11,7 @@ import { PlanActions, PlanProgress } from './plan-actions.js';
 import { outlineOf, usePlanSearch, weekBefore } from './plan-search.js';
 import style from './week.module.css';
 import { WeekBoard } from './week-board.js';
+import { weekFigures } from './week-figures.js';
 import { type WeekSearch, weekShown } from './week-search.js';
 
 /** The week: who drives where, when, doing what; what it costs; what waits. */
@@ -106,24 +107,25 @@ function Sentence({
         })}
       </h1>
     );
-  const visits = week.routes.flatMap((route) => route.visits);
-  if (visits.length === 0) return <h1>{t('week.empty', { shop: shop?.name ?? '' })}</h1>;
-  const machines = new Set(visits.flatMap((visit) => visit.items.map((item) => item.machineId))).size;
-  const driving = week.routes.reduce((sum, route) => sum + route.driveMinutes, 0);
-  const avoided = visits
-    .flatMap((visit) => visit.items)
-    .reduce((sum, item) => sum + Math.max(0, item.waitingCents ?? 0), 0);
+  if (week.routes.every((route) => route.visits.length === 0))
+    return <h1>{t('week.empty', { shop: shop?.name ?? '' })}</h1>;
+  const { visits, machines, driveMinutes, avoidedCents } = weekFigures(week);
   return (
     <h1>
-      {t('week.sentence', { visits: visits.length, machines, driving: minutes(driving), left: week.leftOutCount })}{' '}
+      {t('week.sentence', { visits, machines, driving: minutes(driveMinutes), left: week.leftOutCount })}{' '}
       <Why
-        label={t('week.avoided', { money: roundMoney(avoided) })}
+        label={t('week.avoided', { money: roundMoney(avoidedCents) })}
         title={t('week.why-avoided-title')}
         open={open}
         onOpen={setOpen}
       >
-        <p>{t('week.why-avoided', { money: roundMoney(avoided) })}</p>
-        {week.cost === null ? null : <CostTable cost={week.cost} />}
+        <p>{t('week.why-avoided', { money: roundMoney(avoidedCents) })}</p>
+        {week.cost === null ? null : (
+          <>
+            <CostTable cost={week.cost} />
+            <p className="small pencil">{t('week.cost-of-plan')}</p>
+          </>
+        )}
       </Why>
     </h1>
   );
