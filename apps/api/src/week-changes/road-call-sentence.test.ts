@@ -11,14 +11,14 @@ const names = {
 
 type Taken = PlanChange['visits'][number];
 
-function sentence(taken: Partial<Taken>): string {
+function sentence(taken: Partial<Taken>, visitId: string | null = null): string {
   const from = { technicianId: 'a', date: '2026-06-09', startAt: 'Tuesday 08:00' };
   const visit: Taken = {
     ...{ visitId: 'v1', siteId: '1', what: 'dropped', from, to: null, minutesLater: null, breaksPromise: false },
     ...{ workTo: [], ...taken },
   };
   const change = { cents: { total: 900 }, visits: [visit], leftOut: [] } as unknown as PlanChange;
-  return roadCallSentence('re-plan', { visitId: null, technicianId: 'a', startAt: 'Tuesday 09:00' }, change, names);
+  return roadCallSentence('re-plan', { visitId, technicianId: 'a', startAt: 'Tuesday 09:00' }, change, names);
 }
 
 it('says who does the work of a visit that is taken out', () => {
@@ -33,4 +33,11 @@ it('says who does the work of a visit that is taken out', () => {
 
 it('says that the work of a visit that is taken out waits where nobody else does it', () => {
   expect(sentence({})).toContain('The visit to Site 1 on Tuesday 08:00 is taken out: its work waits.');
+});
+
+it('says that the call rides along with a visit that nobody could make', () => {
+  const to = { technicianId: 'a', date: '2026-06-09', startAt: 'Tuesday 09:00' };
+  expect(sentence({ what: 'moved', from: null, to }, 'v1')).toBe(
+    'Ann makes the visit there that nobody could make, and takes it along, on Tuesday 09:00. Nobody else moves. It costs $900.',
+  );
 });

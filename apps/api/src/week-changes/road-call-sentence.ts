@@ -25,13 +25,18 @@ export interface Carrier {
 /** One option in words: who goes when, who moves and by how much, and what it costs. */
 export function roadCallSentence(kind: RoadCallKind, carrier: Carrier, change: PlanChange, names: Names): string {
   const call = change.visits.find((visit) => visit.what === 'added' && visit.to !== null);
+  const rescued = change.visits.find(
+    (visit) => visit.from === null && visit.visitId === carrier.visitId && visit !== call,
+  );
   const who = names.technician(carrier.technicianId);
   const when = names.time(carrier.startAt);
   const opening =
     carrier.visitId === null
       ? `${who} ${OPENING[kind]} on ${when}.`
-      : `${who} takes it along on the visit already planned there, on ${when}.`;
-  const others = change.visits.filter((visit) => visit !== call);
+      : rescued
+        ? `${who} makes the visit there that nobody could make, and takes it along, on ${when}.`
+        : `${who} takes it along on the visit already planned there, on ${when}.`;
+  const others = change.visits.filter((visit) => visit !== call && visit !== rescued);
   const moved = others.map((visit) => {
     const place = names.site(visit.siteId);
     const promise = visit.breaksPromise ? ', which breaks its promise' : '';

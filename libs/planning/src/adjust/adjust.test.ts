@@ -201,14 +201,13 @@ describe('a visit that a change takes out', () => {
 });
 
 describe('road calls', () => {
-  const machine = shop.machines.find((each) => each.siteId === shop.sites[3]!.id)!;
-  const called: PlanningSnapshot = {
+  const calledAt = (site: number): PlanningSnapshot => ({
     ...shop,
     items: [
       ...shop.items,
       anItem(shop.days, {
         id: 'call',
-        machineId: machine.id,
+        machineId: shop.machines.find((each) => each.siteId === shop.sites[site]!.id)!.id,
         code: 'road-call',
         minutes: 50,
         mustDo: true,
@@ -216,7 +215,8 @@ describe('road calls', () => {
         deferralCents: 75_000,
       }),
     ],
-  };
+  });
+  const called = calledAt(3);
   const standing = standingAgain(called, week);
   const dates = workedDates(standing).slice(0, 3);
   const settings = { itemId: 'call', dates, iterations: 3000, seed: 1 };
@@ -242,6 +242,45 @@ describe('road calls', () => {
         }
       }
     }
+  });
+
+  describe('at a site whose visit nobody can make any more', () => {
+    const lost = week.draft.flat().find(({ promise }) => !promise)!;
+    const { technician, date } = week.instance.technicianDays[findVisit(week.draft, lost.visitId!)!.v]!;
+    const technicians = shop.technicians.map((each, k) => ({
+      ...each,
+      shifts: each.shifts.filter((shift) => k !== technician || shift.date !== date),
+    }));
+    const ill = standingAgain({ ...calledAt(lost.site), technicians }, week);
+    const found = roadCallOptions(ill, { ...settings, dates: workedDates(ill) });
+    const index = called.items.length - 1;
+
+    it('takes the work of that visit along, in that visit', () => {
+      expect(ill.homeless.map(({ visitId }) => visitId)).toContain(lost.visitId);
+      for (const { draft, change } of found) {
+        const carrier = draft.flat().find(({ items }) => items.includes(index))!;
+        expect(carrier).toMatchObject({ visitId: lost.visitId, promise: null });
+        expect(carrier.items).toEqual(expect.arrayContaining([...lost.items]));
+        expect(change.visits).toContainEqual(
+          expect.objectContaining({ visitId: lost.visitId, what: 'moved', from: null }),
+        );
+      }
+    });
+
+    it('costs the exact difference of the two weeks, without the call before', () => {
+      for (const { draft, change } of found) {
+        const [before, after] = [ill.draft, draft].map((each) => evaluateDraft(ill.instance, each)!.cost.total);
+        expect(change.cents.total).toBe(after! - before! + ill.instance.items[index]!.deferralCents);
+      }
+    });
+
+    it('loses no visit of the week out of sight', () => {
+      for (const { draft, change } of found) {
+        const dropped = change.visits.filter(({ what }) => what === 'dropped').map(({ visitId }) => visitId);
+        for (const { visitId } of ill.draft.flat())
+          expect(dropped.includes(visitId) || findVisit(draft, visitId!) !== null).toBe(true);
+      }
+    });
   });
 
   it('answers the same twice', () => {

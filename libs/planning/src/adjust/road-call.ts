@@ -6,7 +6,7 @@ import type { PlanStop } from '../plan-stops.js';
 import { promiseKeptBy, toRoutingProblem } from '../to-routing.js';
 import { describeChange, type PlanChange } from './describe-change.js';
 import { type Placement, placements } from './place-visit.js';
-import { type NamedDraft, type NamedVisit, type StandingWeek } from './standing-week.js';
+import { findVisit, type NamedDraft, type NamedVisit, type StandingWeek } from './standing-week.js';
 
 /** The simplest first. */
 const KINDS = ['squeeze-in', 'push-one', 're-plan'] as const;
@@ -45,19 +45,32 @@ const PROMISE_WEIGHT = 3;
  */
 export function roadCallOptions(week: StandingWeek, settings: RoadCallSettings): RoadCallOption[] {
   const { instance, draft } = week;
-  const index = instance.snapshot.items.findIndex((item) => item.id === settings.itemId);
-  const call: NamedVisit = { visitId: null, site: instance.items[index]!.site, items: [index], promise: null };
   const near = instance.technicianDays.flatMap((day, v) => (settings.dates.includes(day.date) ? [v] : []));
-  const drafts: [RoadCallKind, NamedDraft | null][] = [
+  const drafts = visitsForCall(week, settings.itemId).flatMap((call): [RoadCallKind, NamedDraft | null][] => [
     ['squeeze-in', squeezeIn(instance, draft, call, near)],
     ['push-one', pushOne(instance, draft, call, near)],
     ['re-plan', rePlan(week, call, near, settings)],
-  ];
+  ]);
   return bestRoadCallOptions(
     drafts.flatMap(([kind, after]) =>
       after === null ? [] : [{ kind, draft: after, change: roadCallChange(week, after, settings.itemId) }],
     ),
   );
+}
+
+/** The call as a visit of its own, and in each visit of its site that nobody can make where it stands. */
+function visitsForCall({ instance, homeless }: StandingWeek, itemId: string): NamedVisit[] {
+  const index = instance.snapshot.items.findIndex((item) => item.id === itemId);
+  const { site } = instance.items[index]!;
+  const lost = homeless.filter((visit) => visit.site === site);
+  return [
+    { visitId: null, site, items: [index], promise: null },
+    ...lost.map((visit) => ({ ...joined(visit, [index]), promise: null })),
+  ];
+}
+
+function joined(visit: NamedVisit, items: readonly number[]): NamedVisit {
+  return { ...visit, items: [...visit.items, ...items].sort((a, b) => a - b) };
 }
 
 /** The cheapest of each kind, as of several weeks; a kind that is no better than a simpler one is left out. */
@@ -116,17 +129,17 @@ function squeezeIn(
   return best && draft.with(best.v, best.visits);
 }
 
-/** Placements of the call that break no promise; it may also join a visit of its site. */
+/** Placements of the call that break no promise; alone it may also join a visit of its site. */
 function additions(instance: PlanningInstance, draft: NamedDraft, v: number, call: NamedVisit): Placement[] {
-  const here = draft[v]!.findIndex((visit) => visit.site === call.site && visit.promise?.kind !== 'frozen');
+  const isAlone = call.visitId === null;
+  const here = draft[v]!.findIndex((visit) => isAlone && visit.site === call.site && visit.promise?.kind !== 'frozen');
   if (here < 0) {
     const found = placements(instance, draft, v, call, false);
     return Array.isArray(found) ? found : [];
   }
   const visit = draft[v]![here]!;
   const lifted = draft.with(v, draft[v]!.toSpliced(here, 1));
-  const joined = { ...visit, items: [...visit.items, ...call.items].sort((a, b) => a - b) };
-  const found = placements(instance, lifted, v, joined, false);
+  const found = placements(instance, lifted, v, joined(visit, call.items), false);
   const saved = routeCents(instance, v, draft[v]!) - routeCents(instance, v, lifted[v]!);
   return Array.isArray(found)
     ? found
@@ -197,6 +210,8 @@ function rePlan(
   if (planned === null) return null;
   let after: NamedDraft = draft;
   for (const [n, v] of crew.entries()) after = after.with(v, planned[n]!);
+  // Its work in another visit would leave an empty one behind, which nobody can make.
+  if (call.visitId !== null && findVisit(after, call.visitId) === null) return null;
   return evaluateDraft(instance, after) === null ? null : after;
 }
 
@@ -242,7 +257,9 @@ function searchCrew(
     }),
   );
   const done = new Set(planned.flat().flatMap((visit) => [...visit.items]));
-  return [...wanted].every((item) => done.has(item)) ? named(planned, work) : null;
+  return [...wanted].every((item) => done.has(item))
+    ? named(planned, call.visitId === null ? work : [...work, call])
+    : null;
 }
 
 function original(instance: PlanningInstance, promise: InstancePromise | null): InstancePromise | null {

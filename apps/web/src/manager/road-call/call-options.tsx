@@ -75,8 +75,10 @@ export function CallOptions({ call, name, today }: Props) {
       ) : null}
       {call.state === 'open'
         ? sorted.map((option) => {
-            const others = option.difference.visits.filter((visit) => visit.what !== 'added');
-            const broken = others.filter((visit) => visit.breaksPromise);
+            const { visits } = option.difference;
+            // The visit with the call stands nowhere yet: it is new, or nobody could make it where it stood.
+            const others = visits.filter((visit) => visit.from !== null);
+            const broken = visits.filter((visit) => visit.breaksPromise);
             const cents = option.difference.cents.total;
             return (
               <article key={option.kind} className={style.option}>
@@ -91,7 +93,7 @@ export function CallOptions({ call, name, today }: Props) {
                   })}{' '}
                   {cents >= 0 ? t('move.costs', { money: money(cents) }) : t('move.saves', { money: money(-cents) })}
                 </p>
-                <ChangeList visits={option.difference.visits} />
+                <ChangeList visits={visits} />
                 {option.difference.leftOut.length > 0 ? (
                   <p className="small">{t('call.left-out', { n: option.difference.leftOut.length })}</p>
                 ) : null}
