@@ -53,11 +53,7 @@ export function plannedWork(register: Register, span: Days): PlannedWork[] {
  * what comes before those days, the earliest first. What is overdue is not counted on. What the visits lack even so is theirs to tell.
  */
 export function partsLeft(register: Register, { asOf, firstDate }: Days): Part[] {
-  const needed = new Map<string, readonly { partId: string; quantity: number }[]>();
-  for (const { id, parts } of machineItems(register)) needed.set(id, parts);
-  for (const { id, partId, partQuantity } of register.stopgaps) {
-    if (partId !== null) needed.set(stopgapItemId(id), [{ partId, quantity: partQuantity }]);
-  }
+  const needed = partsNeeded(register);
   const used = new Map<string, number>();
   for (const { date, itemIds } of standingFrom(register, asOf)) {
     if (date >= firstDate) continue;
@@ -78,6 +74,36 @@ export function partsLeft(register: Register, { asOf, firstDate }: Days): Part[]
     const arrivals = [...left].flatMap(([{ date }, quantity]) => (quantity > 0 ? [{ date, quantity }] : []));
     return { ...part, onHand, arrivals };
   });
+}
+
+/** Parts that a visit has to have on its day. */
+export interface PartsOfVisit {
+  readonly id: string;
+  readonly date: string;
+  readonly parts: readonly PartNeed[];
+}
+
+/** What visits after the days to be planned need, of those that customers were promised or that are held fast. */
+export function promisedLater(register: Register, { firstDate, days }: Days): PartsOfVisit[] {
+  const lastDate = addDays(firstDate, days - 1);
+  const needed = partsNeeded(register);
+  return register.promises
+    .filter(({ date }) => date > lastDate)
+    .map(({ visitId, date, itemIds }) => {
+      const parts = itemIds.flatMap((itemId) => needed.get(itemId) ?? []);
+      return { id: visitId, date, parts };
+    });
+}
+
+type PartNeed = { readonly partId: string; readonly quantity: number };
+
+function partsNeeded(register: Register): Map<string, readonly PartNeed[]> {
+  const needed = new Map<string, readonly PartNeed[]>();
+  for (const { id, parts } of machineItems(register)) needed.set(id, parts);
+  for (const { id, partId, partQuantity } of register.stopgaps) {
+    if (partId !== null) needed.set(stopgapItemId(id), [{ partId, quantity: partQuantity }]);
+  }
+  return needed;
 }
 
 function standingFrom({ promises, previous }: Register, asOf: string) {

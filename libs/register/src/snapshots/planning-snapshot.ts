@@ -20,7 +20,7 @@ import {
   roadCallItemId,
   stopgapItemId,
 } from './machine-items.js';
-import { partsLeft, plannedElsewhere } from './planned-elsewhere.js';
+import { partsLeft, plannedElsewhere, promisedLater } from './planned-elsewhere.js';
 import { suppliedItems } from './supplied-items.js';
 
 export interface PlanningSpan {
@@ -58,7 +58,8 @@ export function planningSnapshot(
   });
   const promises = promisesFrom(register, span);
   const ahead = eventsAhead(register, span);
-  const items = suppliedItems(open, { parts, stopgaps: register.stopgaps, promises, ahead }, span);
+  const later = promisedLater(register, span);
+  const items = suppliedItems(open, { parts, stopgaps: register.stopgaps, promises, later, ahead }, span);
   const machineIds = new Set(items.map((item) => item.machineId));
   return {
     version: 1,

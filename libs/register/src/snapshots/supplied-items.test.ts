@@ -58,6 +58,30 @@ describe('parts are given out once', () => {
     expect(releases({ onHand: 1 }, [], { machines, promises }, due)).toMatchObject({ 'M1/replace-belt': null });
   });
 
+  describe('set aside for a visit of a later week that a customer was promised', () => {
+    const machines = [aMachine(), aMachine({ id: 'M2' })];
+    const due = [aForecast({ itemId: 'M2/replace-belt', machineId: 'M2' })];
+    const later = (kind: 'confirmed' | 'frozen' = 'confirmed') => [aPromise({ kind, date: '2014-06-24' })];
+    const release = (part: Partial<Part>, changes: Partial<Register> = {}) =>
+      releases(part, [], { machines, promises: later(), ...changes }, due)['M2/replace-belt'];
+
+    it('before work of this week that may wait', () => {
+      expect(release({ onHand: 1 })).toBe(ORDERED);
+      expect(release({ onHand: 1 }, { promises: later('frozen') })).toBe(ORDERED);
+      expect(release({ onHand: 2 })).toBeNull();
+      expect(release({ onHand: 1 }, { promises: [] })).toBeNull();
+    });
+
+    it('from what comes before that visit, where it comes in time', () => {
+      expect(release({ onHand: 1, arrivals: [{ date: '2014-06-23', quantity: 1 }] })).toBeNull();
+      expect(release({ onHand: 1, arrivals: [{ date: '2014-06-25', quantity: 1 }] })).toBe(ORDERED);
+    });
+
+    it('after what this week must not leave out', () => {
+      expect(releases({ onHand: 1 }, [owed('G1')], { machines, promises: later() })[FIRST]).toBeNull();
+    });
+  });
+
   it('to what is held fast in any case, from what comes before its day', () => {
     const promises = [aPromise({ kind: 'frozen', date: '2014-06-18' })];
     const part = { onHand: 1, arrivals: [{ date: '2014-06-17', quantity: 1 }] };

@@ -3,23 +3,29 @@ import { addDays } from '../local-date.js';
 import type { OpenStopgap, Part } from '../register.js';
 import type { EventAhead } from './before-events.js';
 import { stopgapItemId } from './machine-items.js';
-import { releaseDates } from './parts-in-turn.js';
+import { type PartsWanted, releaseDates } from './parts-in-turn.js';
+import type { PartsOfVisit } from './planned-elsewhere.js';
 import type { PlanningSpan } from './planning-snapshot.js';
 import { stopgapLimit } from './stopgap-limit.js';
 
 /** Later than any date. */
 const NEVER = '9999-12-31';
+/** The rank of work that nobody was promised. */
+const CAN_WAIT = 3;
 
 export interface SupplyOf {
   readonly parts: readonly Part[];
   readonly stopgaps: readonly OpenStopgap[];
   readonly promises: readonly PlanningPromise[];
+  /** Visits after these days, whose parts are set aside. */
+  readonly later: readonly PartsOfVisit[];
   readonly ahead: (item: PlanningItem) => EventAhead | null;
 }
 
 /**
  * Items with the day on which their parts are there, each part given out once: to what is held fast in any case, to
- * must-dos and stopgaps by their limits, to what customers were promised, then to what is dearest to leave.
+ * must-dos and stopgaps by their limits, to what customers were promised, in these days and later, then to what is dearest
+ * to leave.
  */
 export function suppliedItems(items: readonly PlanningItem[], of: SupplyOf, span: PlanningSpan): PlanningItem[] {
   const lastDate = addDays(span.firstDate, span.days - 1);
@@ -27,11 +33,15 @@ export function suppliedItems(items: readonly PlanningItem[], of: SupplyOf, span
   const inTurn = items
     .map((item) => ({ item, ...turnOf(item, of, stopgaps.get(item.id)) }))
     .sort((a, b) => a.rank - b.rank || (a.by === b.by ? byPrice(a.item, b.item) : a.by < b.by ? -1 : 1));
-  const releases = releaseDates(
-    inTurn.map(({ item, fixedOn }) => ({
+  const wanted = inTurn.map(
+    ({ item, fixedOn }): PartsWanted => ({
       ...{ id: item.id, parts: item.parts, fixedOn },
       toldOn: stopgaps.get(item.id)?.partExpectedOn ?? null,
-    })),
+    }),
+  );
+  const canWait = inTurn.findIndex(({ rank }) => rank === CAN_WAIT);
+  const releases = releaseDates(
+    wanted.toSpliced(canWait < 0 ? wanted.length : canWait, 0, ...of.later.map(setAside)),
     of.parts,
     span.asOf,
   );
@@ -59,6 +69,10 @@ function owedReturn(
   return { ...owed, because: `${owed.because} It cannot be done by its limit on ${limit}: its part comes later.` };
 }
 
+function setAside({ id, date, parts }: PartsOfVisit): PartsWanted {
+  return { id, parts, toldOn: null, fixedOn: date };
+}
+
 /** Whose turn it is: by rank, then by day. */
 function turnOf(item: PlanningItem, { promises, ahead }: SupplyOf, stopgap: OpenStopgap | undefined) {
   const promise = promises.find(({ itemIds }) => itemIds.includes(item.id));
@@ -68,7 +82,7 @@ function turnOf(item: PlanningItem, { promises, ahead }: SupplyOf, stopgap: Open
     const limit = (stopgap ? stopgapLimit(stopgap, item.dueP10) : item.dueP50) ?? NEVER;
     return { rank: 1, by: event !== null && event.latestDate < limit ? event.latestDate : limit, fixedOn: null };
   }
-  return promise ? { rank: 2, by: promise.date, fixedOn: null } : { rank: 3, by: '', fixedOn: null };
+  return promise ? { rank: 2, by: promise.date, fixedOn: null } : { rank: CAN_WAIT, by: '', fixedOn: null };
 }
 
 function byPrice(a: PlanningItem, b: PlanningItem): number {
