@@ -100,4 +100,25 @@ describe('printed sheets', () => {
     const supervisor = await api.signIn('supervisor');
     expect((await supervisor.get(`/v1/visits/${visit.id}/visit-sheet.pdf`)).status).toBe(403);
   });
+
+  it('go without a visit that was done before its day, and so does what goes into the van', async () => {
+    const manager = await api.signIn('manager');
+    const { routes } = (await manager.get(`/v1/week?weekOf=${WEEK}`)).body;
+    const day = routes.find((each: { date: string; visits: object[] }) => each.visits.length > 0);
+    const query = `date=${day.date}&technicianId=${day.technicianId}`;
+    const sheet = async () => linesOf(await pdfOf('manager', `/v1/field-day/load-list.pdf?${query}`)).flat();
+    const stops = (lines: string[]) => lines.filter((line) => /^\d+\. \d\d:\d\d/.test(line));
+    const load = async () => (await manager.get(`/v1/field-day?${query}`)).body.route.load;
+    expect(stops(await sheet())).toHaveLength(day.visits.length);
+    expect(await load()).toEqual(day.load);
+    for (const { id, items } of day.visits) {
+      const done = items.map((item: { id: string }) => item.id);
+      const finished = await manager.post(`/v1/visits/${id}/finish`, { finishedAt: '2026-06-07T15:00:00Z', done });
+      expect(finished.status).toBe(201);
+    }
+    const lines = await sheet();
+    expect(stops(lines)).toEqual([]);
+    expect(lines).toContain('Nothing has to be loaded.');
+    expect(await load()).toEqual([]);
+  });
 });

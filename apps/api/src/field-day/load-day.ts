@@ -1,4 +1,5 @@
 import { MANUAL_FIRST } from '@deckround/catalogue';
+import type { LoadLine } from '@deckround/planning';
 import { DomainError } from '@deckround/platform';
 import { addDays } from '@deckround/register';
 import { dateColumn, dateText } from '@deckround/register-store';
@@ -6,6 +7,7 @@ import { lastReadings, type Prisma, type Tx } from '@deckround/store';
 import { toVisitView, VISIT_INCLUDE } from '../planning/visit-view.js';
 import { torquesOf } from '../register/service-items.js';
 import { dateOrNull, hoursText, instantOrNull } from '../register/values.js';
+import { isDoneAhead, leftToLoad } from './left-to-load.js';
 
 const DAYS_BACK = 7;
 
@@ -49,6 +51,12 @@ export async function loadDay(tx: Tx, technicianId: string, date: string) {
   const parts = await tx.part.findMany({ orderBy: { code: 'asc' } });
   const machineIds = [...new Set(visits.flatMap((visit) => visit.visitItems.map((item) => item.machineId)))];
   const known = await loadMachines(tx, machineIds);
+  const views = visits.map(({ site, ...visit }) => ({
+    ...toVisitView(visit),
+    site,
+    machines: machinesOf(visit.visitItems, known),
+  }));
+  const doneAhead = views.filter(isDoneAhead).flatMap(({ machines }) => machines.flatMap(({ items }) => items));
   return {
     date,
     technician: { id: technician.id, name: technician.name },
@@ -63,12 +71,9 @@ export async function loadDay(tx: Tx, technicianId: string, date: string) {
       returnAt: route.returnAt.toISOString(),
       lunchFrom: instantOrNull(route.lunchFrom),
       lunchTo: instantOrNull(route.lunchTo),
+      load: leftToLoad(route.load as unknown as LoadLine[], doneAhead),
     },
-    visits: visits.map(({ site, ...visit }) => ({
-      ...toVisitView(visit),
-      site,
-      machines: machinesOf(visit.visitItems, known),
-    })),
+    visits: views,
   };
 }
 

@@ -1,4 +1,4 @@
-import type { LoadLine } from '@deckround/planning';
+import { isDoneAhead } from '../field-day/left-to-load.js';
 import { MARGIN, type Pdf, pageNumbers, print } from '../pdf/print.js';
 import type { Day } from './day-of-paper.js';
 import type { PaperWords } from './paper-words.js';
@@ -40,14 +40,14 @@ function loadList(pdf: Pdf, { shop, technician, date, route, visits }: Day, addr
     address,
     scan: words.scan,
   });
-  const load = (route?.load ?? []) as unknown as LoadLine[];
+  const load = route?.load ?? [];
   if (load.length === 0) line(pdf, words.nothingToLoad);
   for (const { quantity, unit, name, missing } of load)
     tickLine(pdf, words.amount(quantity, unit), words.said(name), {
       mark: missing > 0 ? words.missing(words.number(missing)) : '',
     });
   subheading(pdf, words.stops);
-  for (const [index, { site, startAt, endAt, machines }] of visits.entries()) {
+  for (const [index, { site, startAt, endAt, machines }] of visits.filter((visit) => !isDoneAhead(visit)).entries()) {
     line(pdf, `${index + 1}. ${words.slot(startAt, endAt, site.timeZone)}  ${site.name}`, { bold: true });
     line(pdf, words.machines(machines.map((machine) => machine.code).join(', ')), { indent: 16, size: 10 });
   }

@@ -9,6 +9,7 @@ import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { type Actor, Allow, Caller } from '../access/actor.js';
 import { technicianOf } from '../field-day/field-day.controller.js';
+import { isDoneAhead } from '../field-day/left-to-load.js';
 import { chooseDay, loadDay } from '../field-day/load-day.js';
 import { publicAddress } from '../http/public-address.js';
 import { CLOCK, CONFIG, STORE } from '../http/tokens.js';
@@ -46,7 +47,7 @@ export class PapersController {
       });
       const all: Day[] = [];
       for (const { technicianId, routeDate } of routes) all.push(await loadDay(tx, technicianId, dateText(routeDate)));
-      return all.filter((day) => day.visits.length > 0);
+      return all.filter((day) => !day.visits.every(isDoneAhead));
     });
     if (loaded.length === 0)
       throw new DomainError('plan-not-ready', 'No visit is planned in these days: plan the week, then print.');
