@@ -37,6 +37,7 @@ export async function loadRegister(tx: Tx, history = true): Promise<Register> {
     orderBy: { code: 'asc' },
   });
   const zones = new Map(calendars.sites.map((site) => [site.id, site.timeZone]));
+  const standsAt = new Map(machines.map((machine) => [machine.id, machine.siteId]));
   return {
     shop,
     customers: (await tx.customer.findMany({ orderBy: { code: 'asc' } })).map((each) => ({
@@ -136,8 +137,8 @@ export async function loadRegister(tx: Tx, history = true): Promise<Register> {
         downCentsPerDay: each.downCentsPerDay,
       }),
     ),
-    promises: await loadPromises(tx, zones),
-    previous: await loadPrevious(tx, zones),
+    promises: await loadPromises(tx, zones, standsAt),
+    previous: await loadPrevious(tx, zones, standsAt),
   };
 }
 
@@ -307,10 +308,14 @@ async function loadClasses(tx: Tx): Promise<ShopClass[]> {
 }
 
 /** What was promised, held fast, or begun: of the last, what is left to do. */
-async function loadPromises(tx: Tx, zones: ReadonlyMap<string, string>): Promise<Register['promises']> {
+async function loadPromises(
+  tx: Tx,
+  zones: ReadonlyMap<string, string>,
+  standsAt: ReadonlyMap<string, string>,
+): Promise<Register['promises']> {
   const visits = await tx.visit.findMany({
     where: { OR: [{ state: 'confirmed' }, { state: 'proposed', pinned: true }, { state: 'proposed', ...BEGUN }] },
-    include: { visitItems: { where: { state: 'planned' }, include: { machine: { select: { siteId: true } } } } },
+    include: { visitItems: { where: { state: 'planned' } } },
     orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
   });
   const begun = await tx.visit.findMany({
@@ -337,7 +342,7 @@ async function loadPromises(tx: Tx, zones: ReadonlyMap<string, string>): Promise
         from: clock(isFast ? visit.startAt : (visit.promisedFrom ?? visit.startAt)),
         to: clock(isFast ? visit.startAt : (visit.promisedTo ?? visit.startAt)),
         start: clock(visit.startAt),
-        itemIds: workThere(visit),
+        itemIds: workThere(visit, standsAt),
         moveCents: visit.state === 'confirmed' ? visit.moveCents : 0,
       },
     ];
@@ -345,10 +350,14 @@ async function loadPromises(tx: Tx, zones: ReadonlyMap<string, string>): Promise
 }
 
 /** The proposed visits, for the search to start from. */
-async function loadPrevious(tx: Tx, zones: ReadonlyMap<string, string>): Promise<Register['previous']> {
+async function loadPrevious(
+  tx: Tx,
+  zones: ReadonlyMap<string, string>,
+  standsAt: ReadonlyMap<string, string>,
+): Promise<Register['previous']> {
   const visits = await tx.visit.findMany({
     where: { state: 'proposed', pinned: false, NOT: BEGUN },
-    include: { visitItems: { include: { machine: { select: { siteId: true } } } } },
+    include: { visitItems: true },
     orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
   });
   return visits.map((visit) => ({
@@ -357,19 +366,16 @@ async function loadPrevious(tx: Tx, zones: ReadonlyMap<string, string>): Promise
     siteId: visit.siteId,
     technicianId: visit.technicianId,
     date: dateText(visit.visitDate),
-    itemIds: workThere(visit),
+    itemIds: workThere(visit, standsAt),
   }));
 }
 
 /** The work of a visit on machines that still stand at its site. */
-function workThere({
-  siteId,
-  visitItems,
-}: {
-  siteId: string;
-  visitItems: (Parameters<typeof visitItemKey>[0] & { machine: { siteId: string } })[];
-}): string[] {
-  return visitItems.filter((item) => item.machine.siteId === siteId).map(visitItemKey);
+function workThere(
+  { siteId, visitItems }: { siteId: string; visitItems: Parameters<typeof visitItemKey>[0][] },
+  standsAt: ReadonlyMap<string, string>,
+): string[] {
+  return visitItems.filter((item) => standsAt.get(item.machineId) === siteId).map(visitItemKey);
 }
 
 /** The planner's name for the work of a visit's item. */

@@ -14,7 +14,7 @@ export async function alertsOf(tx: Tx, register: Register, now: Date): Promise<z
   const today = wallClockOf(now, register.shop.timeZone).slice(0, 10);
   const visits = await tx.visit.findMany({
     where: { state: { in: ['proposed', 'confirmed'] }, visitDate: { gte: dateColumn(today) } },
-    include: { site: true, visitItems: { include: { machine: true } } },
+    include: { site: true, visitItems: true },
     orderBy: [{ startAt: 'asc' }, { id: 'asc' }],
   });
   const weeks = new PlannedWeeks(tx, now);

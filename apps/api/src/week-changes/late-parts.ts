@@ -7,9 +7,7 @@ import type { z } from 'zod';
 import { otherPlace, type PlannedWeeks } from './other-place.js';
 
 type View = z.infer<typeof Alert>;
-export type VisitWithSite = Prisma.VisitGetPayload<{
-  include: { site: true; visitItems: { include: { machine: true } } };
-}>;
+export type VisitWithSite = Prisma.VisitGetPayload<{ include: { site: true; visitItems: true } }>;
 
 /** Parts are given out in order of visits; whoever finds too few on the shelf that day is warned. */
 export async function lateParts(
@@ -21,6 +19,7 @@ export async function lateParts(
   const itemOf = new Map(machineItems(register).map((item) => [item.id, item]));
   const parts = new Map(countedOn(register.parts, today).map((part) => [part.id, part]));
   const stopgaps = new Map(register.stopgaps.map((stopgap) => [stopgap.id, stopgap]));
+  const codes = new Map(register.machines.map((machine) => [machine.id, machine.code]));
   const used = new Map<string, number>();
   const alerts: View[] = [];
   for (const visit of visits) {
@@ -38,15 +37,16 @@ export async function lateParts(
         const coming = comesOn(part, taken, stopgap?.partExpectedOn ?? null, today);
         // What nobody has ordered yet, and need not today, is the order list's to say.
         if ((coming.onOrder ?? coming.date) <= date) continue;
-        const told = { part: part.description, ...workOf(item), machine: item.machine.code, visitDate: date };
-        const work = `${part.description} for ${item.title} on ${item.machine.code}`;
+        const machineCode = codes.get(item.machineId) ?? '';
+        const told = { part: part.description, ...workOf(item), machine: machineCode, visitDate: date };
+        const work = `${part.description} for ${item.title} on ${machineCode}`;
         const move = coming.date <= date ? null : await otherPlace(weeks, visit, (each) => each >= coming.date, []);
         alerts.push({
           kind: 'part-late-for-visit',
           siteId: visit.siteId,
           siteName: visit.site.name,
           machineId: item.machineId,
-          machineCode: item.machine.code,
+          machineCode,
           visitId: visit.id,
           stopgapId: item.stopgapId,
           orderId: null,

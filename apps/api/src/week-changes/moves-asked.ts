@@ -11,7 +11,7 @@ type View = z.infer<typeof Alert>;
 export async function movesAsked(tx: Tx, weeks: PlannedWeeks): Promise<View[]> {
   const rows = await tx.visitAnswer.findMany({
     where: { state: 'open' },
-    include: { visit: { include: { site: true, visitItems: { include: { machine: true } } } } },
+    include: { visit: { include: { site: true, visitItems: true } } },
     orderBy: [{ saidAt: 'asc' }, { id: 'asc' }],
   });
   const alerts: View[] = [];
