@@ -40,4 +40,7 @@ it('says that the call rides along with a visit that nobody could make', () => {
   expect(sentence({ what: 'moved', from: null, to }, 'v1')).toBe(
     'Ann makes the visit there that nobody could make, and takes it along, on Tuesday 09:00. Nobody else moves. It costs $900.',
   );
+  expect(sentence({ what: 'moved', from: null, to, breaksPromise: true }, 'v1')).toContain(
+    'takes it along, on Tuesday 09:00, which breaks its promise.',
+  );
 });

@@ -34,7 +34,7 @@ export function roadCallSentence(kind: RoadCallKind, carrier: Carrier, change: P
     carrier.visitId === null
       ? `${who} ${OPENING[kind]} on ${when}.`
       : rescued
-        ? `${who} makes the visit there that nobody could make, and takes it along, on ${when}.`
+        ? `${who} makes the visit there that nobody could make, and takes it along, on ${when}${rescued.breaksPromise ? ', which breaks its promise' : ''}.`
         : `${who} takes it along on the visit already planned there, on ${when}.`;
   const others = change.visits.filter((visit) => visit !== call && visit !== rescued);
   const moved = others.map((visit) => {

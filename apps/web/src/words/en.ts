@@ -101,7 +101,7 @@ export const en = {
   'week.compare-off': 'Hide the plan before',
   'week.was': 'Before: {site}',
   'week.day-figures': '{driving}, {distance}',
-  'week.day-figures-cut': 'if all of it were made: {driving}, {distance}',
+  'week.day-cut': '{n} of {all} not possible',
   'week.overtime': 'overtime {time}',
   'week.lunch': 'lunch',
   'week.promised': 'promised {slot}',
@@ -770,6 +770,7 @@ export const en = {
   'call.option':
     '{technician} comes on {day}, {slot}; {n, plural, =0 {no other visit changes} one {# other visit changes} other {# other visits change}}{broken, plural, =0 {, no promise is broken} one {, # promise is broken} other {, # promises are broken}}.',
   'call.from': 'from {day} {time}',
+  'call.rescued': 'which nobody could make,',
   'call.to': 'to {day} {time}',
   'call.dropped': 'taken out; its work waits',
   'call.work-to': 'taken out; its work is done by {by}',

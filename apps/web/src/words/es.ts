@@ -103,7 +103,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'week.compare-off': 'Ocultar el plan anterior',
   'week.was': 'Antes: {site}',
   'week.day-figures': '{driving}, {distance}',
-  'week.day-figures-cut': 'si todo se hiciera: {driving}, {distance}',
+  'week.day-cut': '{n} de {all} no posibles',
   'week.overtime': 'horas extra {time}',
   'week.lunch': 'almuerzo',
   'week.promised': 'prometida {slot}',
@@ -774,6 +774,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'call.option':
     '{technician} va el {day}, {slot}; {n, plural, =0 {ninguna otra visita cambia} one {cambia # otra visita} other {cambian otras # visitas}}{broken, plural, =0 {, sin romper promesas} one {, se rompe # promesa} other {, se rompen # promesas}}.',
   'call.from': 'del {day} {time}',
+  'call.rescued': 'que nadie podía hacer,',
   'call.to': 'al {day} {time}',
   'call.dropped': 'retirada; su trabajo queda para después',
   'call.work-to': 'retirada; hace su trabajo {by}',

@@ -32,7 +32,7 @@ export function ChangeList({ visits }: { readonly visits: readonly VisitChange[]
             {visit.siteName}{' '}
             <span className="pencil">
               {visit.from === null
-                ? null
+                ? visit.visitId !== null && t('call.rescued')
                 : t('call.from', { day: day(visit.from.date), time: time(visit.from.startAt) })}{' '}
               {becomes(visit)}
             </span>

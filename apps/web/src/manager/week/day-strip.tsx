@@ -47,7 +47,7 @@ export const DayStrip = memo(function DayStrip(props: Props) {
   const place = (start: number, end: number) => ({ left: `${at(start)}%`, width: `${at(end) - at(start)}%` });
   const placeOf = (startAt: string, endAt: string) =>
     place(minutesInto(date, startAt, timeZone), minutesInto(date, endAt, timeZone));
-  const isCut = route?.visits.some((visit) => props.unmade.has(visit.id)) ?? false;
+  const lost = route?.visits.filter((visit) => props.unmade.has(visit.id)).length ?? 0;
   const hours = Array.from({ length: (to - from) / 60 + 1 }, (_, index) => from + index * 60);
   return (
     <div className={style.strip}>
@@ -57,13 +57,12 @@ export const DayStrip = memo(function DayStrip(props: Props) {
           <span className="figure pencil">{t('week.free')}</span>
         ) : (
           <span className="figure pencil">
-            {t(isCut ? 'week.day-figures-cut' : 'week.day-figures', {
-              driving: minutes(route.driveMinutes),
-              distance: distance(route.driveMetres),
-            })}
+            {lost > 0
+              ? t('week.day-cut', { n: lost, all: route.visits.length })
+              : t('week.day-figures', { driving: minutes(route.driveMinutes), distance: distance(route.driveMetres) })}
           </span>
         )}
-        {route !== null && route.overtimeMinutes > 0 ? (
+        {route !== null && lost === 0 && route.overtimeMinutes > 0 ? (
           <span className={`figure ${style.over}`}>{t('week.overtime', { time: minutes(route.overtimeMinutes) })}</span>
         ) : null}
       </div>
