@@ -73,6 +73,7 @@ export function MachinePage() {
             isOpen={isSeen}
             isDone={item.state === 'done' || doneHere.has(item.id)}
             meterHours={meterHours}
+            kept={kept}
             record={record}
           />
         ))}
@@ -81,7 +82,12 @@ export function MachinePage() {
       <section>
         <h2 className="unseen">{t('at.more')}</h2>
         <FindingForms machine={machine} record={record} />
-        <PartForm parts={day.parts} record={record} />
+        <PartForm
+          parts={day.parts}
+          foreseen={machine.items.flatMap((item) => item.parts)}
+          kept={kept}
+          record={record}
+        />
         <FoundWorkForm machine={machine} record={record} />
         <StopgapForm parts={day.parts} record={record} />
       </section>

@@ -1,8 +1,12 @@
 import type { FieldItem } from '../data/types.js';
+import type { KeptRecord } from '../offline/field-store.js';
 import { useWords } from '../words/words.js';
+import { ForeseenPart } from './foreseen-part.js';
 import type { Recorder } from './recorder.js';
 import style from './technician.module.css';
 import { TorqueFigure } from './torque-figure.js';
+import { usedOf } from './used-of.js';
+import { UsedPart } from './used-part.js';
 
 interface Props {
   readonly item: FieldItem;
@@ -10,28 +14,20 @@ interface Props {
   readonly isOpen: boolean;
   readonly isDone: boolean;
   readonly meterHours: string | null;
+  /** What is kept of the machine. */
+  readonly kept: readonly KeptRecord[];
   readonly record: Recorder;
 }
 
 /** One item as steps with torque; done with one press. */
-export function WorkItem({ item, isOpen, isDone, meterHours, record }: Props) {
+export function WorkItem({ item, isOpen, isDone, meterHours, kept, record }: Props) {
   const words = useWords();
-  const { t, minutes, number } = words;
+  const { t, minutes } = words;
   const name = words.work(item);
   const done = () =>
     record(
       { kind: 'item-done', itemId: item.id, code: item.code, slot: item.slot, meterHours, note: '' },
       t('kept.item-done', { item: name }),
-    );
-  const use = (part: FieldItem['parts'][number]) =>
-    record(
-      {
-        kind: 'part-used',
-        partId: part.partId,
-        name: part.name,
-        quantity: String(Math.round(part.quantity * 1000) / 1000),
-      },
-      t('kept.part-used', { n: number(part.quantity, 2), part: part.name }),
     );
   return (
     <article className={style.work} data-done={isDone}>
@@ -39,6 +35,11 @@ export function WorkItem({ item, isOpen, isDone, meterHours, record }: Props) {
         {name} <span className="pencil figure">{minutes(item.minutes)}</span>
       </h3>
       {isDone ? <p role="status">{t('at.item-done')}</p> : null}
+      {isDone
+        ? item.parts
+            .filter((part) => usedOf(part, kept).quantity > 0)
+            .map((part) => <UsedPart key={part.name} part={part} kept={kept} />)
+        : null}
       {isOpen && !isDone ? (
         <>
           {item.steps.length > 0 ? (
@@ -51,18 +52,9 @@ export function WorkItem({ item, isOpen, isDone, meterHours, record }: Props) {
           {item.torques.map((torque) => (
             <TorqueFigure key={torque.what} torque={torque} />
           ))}
-          {item.parts.length > 0 ? (
-            <div className="tight">
-              {item.parts.map((part) => (
-                <button key={part.name} type="button" className="press-quiet" onClick={() => void use(part)}>
-                  {t('parts.use', {
-                    quantity: t('parts.amount', { n: number(part.quantity, 2), q: part.quantity, unit: part.unit }),
-                    part: words.sentence(part.name),
-                  })}
-                </button>
-              ))}
-            </div>
-          ) : null}
+          {item.parts.map((part) => (
+            <ForeseenPart key={part.name} part={part} kept={kept} record={record} />
+          ))}
           <button type="button" className="press" onClick={() => void done()}>
             {t('at.done', { item: name })}
           </button>
