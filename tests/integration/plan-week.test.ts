@@ -94,6 +94,14 @@ describe.each(['in process', 'BullMQ'] as const)('a week, planned %s', (mode) =>
     expect(visits).toHaveLength(plan.visits.length);
     expect(visits[0].items[0].reason).not.toBe('');
 
+    const [first] = visits;
+    const later = (minutes: number) => new Date(Date.parse(first.startAt) + minutes * 60_000).toISOString();
+    const wrong = { state: 'confirmed', promisedFrom: later(10), promisedTo: later(70) };
+    const refused = await manager.patch(`/v1/visits/${first.id}`, wrong, `"${first.version}"`);
+    expect(refused.status).toBe(422);
+    expect(refused.body.errors).toMatchObject([{ pointer: '/promisedFrom' }]);
+    expect((await manager.get(`/v1/visits/${first.id}`)).body.state).toBe('proposed');
+
     expect((await manager.post('/v1/week/confirm', { weekOf: WEEK })).body).toEqual({ confirmed: visits.length });
     const again = await manager.post('/v1/plan-runs', { weekOf: WEEK, iterations: 2000, seed: 7 });
     await until(

@@ -24,6 +24,16 @@ export async function confirmVisit(
       { pointer: '/promisedTo', detail: 'it ends before it begins' },
     ]);
   }
+  // Told so by the caller, not by an earlier promise, which a move may have broken knowingly.
+  const isTold = changes.promisedFrom !== undefined;
+  if (isTold && (visit.startAt < promisedFrom || visit.startAt > promisedTo)) {
+    throw new DomainError('invalid-input', 'The promise cannot be used.', [
+      {
+        pointer: '/promisedFrom',
+        detail: 'the visit is planned to begin at another time: promise a time around its start, or move it first',
+      },
+    ]);
+  }
   await tx.visit.update({
     where: { id: visit.id },
     data: {

@@ -268,6 +268,10 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
   ['more than none', 'más que ninguno'],
   ['it ends before it begins', 'acaba antes de empezar'],
   [
+    'the visit is planned to begin at another time: promise a time around its start, or move it first',
+    'la visita está planificada para empezar a otra hora: prometa una hora en torno a su comienzo, o muévala antes',
+  ],
+  [
     'a temporary repair needs a limit: hours, a date, or both',
     'un arreglo provisional necesita un límite: horas, una fecha o ambas',
   ],
