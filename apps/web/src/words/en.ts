@@ -83,7 +83,8 @@ export const en = {
   'week.why-avoided':
     '{money} is the sum, over all items in these visits, of what not doing the item in its visit would cost: wear and failures while it waits, or the trip it would need later.',
   'week.cost': 'What the week costs',
-  'week.planned-as-one': '{n} days from {date} were planned as one: cost and what is left are of all of them.',
+  'week.planned-as-one':
+    '{n} days from {date} were planned as one: cost and what is left are of all of them, and work stands in them once, however often it falls due. Planning the later weeks again by themselves adds the rest.',
   'week.searching':
     'So far {visits, plural, one {# visit} other {# visits}} with {items, plural, one {# item} other {# items}}, {left, number} left out, for {cost}',
   'week.plan': 'Plan this week',

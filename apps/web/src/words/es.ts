@@ -84,7 +84,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'week.why-avoided':
     '{money} es la suma, sobre todos los trabajos de estas visitas, de lo que costaría no hacer cada uno en su visita: desgaste y fallas mientras espera, o el viaje que haría falta después.',
   'week.cost': 'Lo que cuesta la semana',
-  'week.planned-as-one': '{n} días desde el {date} se planearon juntos: el costo y lo que queda son de todos ellos.',
+  'week.planned-as-one':
+    '{n} días desde el {date} se planearon juntos: el costo y lo que queda son de todos ellos, y cada trabajo está una sola vez, por más que venza. Planear de nuevo las semanas siguientes por separado añade el resto.',
   'week.searching':
     'Hasta ahora {visits, plural, one {# visita} other {# visitas}} con {items, plural, one {# trabajo} other {# trabajos}}, {left, number} quedan fuera, por {cost}',
   'week.plan': 'Planear esta semana',
