@@ -4031,7 +4031,7 @@ export interface components {
         PartOrderChanges: {
             /**
              * Format: date
-             * @description Local date, YYYY-MM-DD
+             * @description When what is still to come should be there
              */
             expectedOn?: string;
             /**
@@ -4039,8 +4039,15 @@ export interface components {
              * @description Local date, YYYY-MM-DD
              */
             receivedOn?: string;
+            /** @description All that has come so far, this delivery included; left out = all that was ordered */
+            receivedQuantity?: string & (unknown & unknown);
+            /**
+             * Format: date
+             * @description Nothing more of it comes; what has come stays
+             */
+            cancelledOn?: string;
         };
-        /** @description A part on its way; receiving it puts it on the shelf */
+        /** @description A part on its way; what is received is put on the shelf, the rest stays on order */
         PartOrder: {
             /**
              * Format: uuid
@@ -4068,7 +4075,13 @@ export interface components {
              * @description Local date, YYYY-MM-DD
              */
             expectedOn: string;
+            /** @description Day of the last delivery */
             receivedOn: string | null;
+            /** @description All that has come so far */
+            receivedQuantity: string;
+            cancelledOn: string | null;
+            /** @description Still to come; none of a cancelled order */
+            outstanding: string;
         };
         PartOrderCreate: {
             /**
@@ -10616,7 +10629,9 @@ export interface operations {
             content: {
                 /**
                  * @example {
-                 *       "receivedOn": "2026-06-08"
+                 *       "receivedOn": "2026-06-08",
+                 *       "receivedQuantity": "3",
+                 *       "expectedOn": "2026-06-12"
                  *     }
                  */
                 "application/json": components["schemas"]["PartOrderChanges"];

@@ -232,8 +232,23 @@ export const PartOrderCreate = z
   .refine((body) => body.orderedOn <= body.expectedOn, { path: ['expectedOn'], message: 'the first day comes first' })
   .meta({ id: 'PartOrderCreate' });
 export const PartOrderChanges = z
-  .strictObject({ expectedOn: LocalDate.optional(), receivedOn: LocalDate.optional() })
+  .strictObject({
+    expectedOn: LocalDate.optional().meta({ description: 'When what is still to come should be there' }),
+    receivedOn: LocalDate.optional(),
+    receivedQuantity: SomeQuantity.optional().meta({
+      description: 'All that has come so far, this delivery included; left out = all that was ordered',
+    }),
+    cancelledOn: LocalDate.optional().meta({ description: 'Nothing more of it comes; what has come stays' }),
+  })
   .refine((body) => Object.keys(body).length > 0, 'nothing to change')
+  .refine((body) => body.receivedQuantity === undefined || body.receivedOn !== undefined, {
+    path: ['receivedOn'],
+    message: 'say on which day they came',
+  })
+  .refine((body) => body.cancelledOn === undefined || body.receivedOn === undefined, {
+    path: ['cancelledOn'],
+    message: 'receive what has come first, then cancel the rest',
+  })
   .meta({ id: 'PartOrderChanges' });
 export const PartOrder = z
   .object({
@@ -242,9 +257,15 @@ export const PartOrder = z
     quantity: Quantity,
     orderedOn: LocalDate,
     expectedOn: LocalDate,
-    receivedOn: LocalDate.nullable(),
+    receivedOn: LocalDate.nullable().meta({ description: 'Day of the last delivery' }),
+    receivedQuantity: Quantity.meta({ description: 'All that has come so far' }),
+    cancelledOn: LocalDate.nullable(),
+    outstanding: Quantity.meta({ description: 'Still to come; none of a cancelled order' }),
   })
-  .meta({ id: 'PartOrder', description: 'A part on its way; receiving it puts it on the shelf' });
+  .meta({
+    id: 'PartOrder',
+    description: 'A part on its way; what is received is put on the shelf, the rest stays on order',
+  });
 
 export const MachineClass = z
   .object({

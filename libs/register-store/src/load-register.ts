@@ -218,7 +218,7 @@ async function loadTechnicians(tx: Tx): Promise<Register['technicians']> {
 
 async function loadParts(tx: Tx): Promise<Register['parts']> {
   const rows = await tx.part.findMany({
-    include: { stocks: true, partOrders: { where: { receivedOn: null } } },
+    include: { stocks: true, partOrders: { where: { outstanding: { gt: 0 } } } },
     orderBy: { code: 'asc' },
   });
   return rows.map((part) => ({
@@ -230,7 +230,10 @@ async function loadParts(tx: Tx): Promise<Register['parts']> {
     unitCostCents: part.unitCostCents,
     onHand: part.stocks.reduce((sum, row) => sum + Number(row.onHand), 0),
     leadDays: part.leadDays,
-    arrivals: part.partOrders.map((order) => ({ date: dateText(order.expectedOn), quantity: Number(order.quantity) })),
+    arrivals: part.partOrders.map((order) => ({
+      date: dateText(order.expectedOn),
+      quantity: Number(order.outstanding),
+    })),
   }));
 }
 

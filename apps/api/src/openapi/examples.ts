@@ -132,7 +132,7 @@ export const EXAMPLES: Readonly<Record<string, unknown>> = {
   },
   Part_change: { leadDays: 5 },
   PartOrder_add: { partId: part, quantity: '4', orderedOn: '2026-06-05', expectedOn: '2026-06-09' },
-  PartOrder_change: { receivedOn: '2026-06-08' },
+  PartOrder_change: { receivedOn: '2026-06-08', receivedQuantity: '3', expectedOn: '2026-06-12' },
   Agreement_add: {
     customerId: customer,
     name: 'Season 2026',

@@ -5,10 +5,10 @@ import type { Tx } from '@deckround/store';
 import type { z } from 'zod';
 import { partName } from '../register/part-name.js';
 
-/** Orders that should have come before today: nothing counts on them until their date is changed or they are received. */
+/** Orders of which something should have come before today: nothing counts on it until it is received, awaited for another day, or cancelled. */
 export async function overdueOrders(tx: Tx, today: string): Promise<z.infer<typeof Alert>[]> {
   const rows = await tx.partOrder.findMany({
-    where: { receivedOn: null, expectedOn: { lt: dateColumn(today) } },
+    where: { outstanding: { gt: 0 }, expectedOn: { lt: dateColumn(today) } },
     include: { part: true },
     orderBy: [{ expectedOn: 'asc' }, { id: 'asc' }],
   });
@@ -16,7 +16,7 @@ export async function overdueOrders(tx: Tx, today: string): Promise<z.infer<type
     const part = partName(row.part);
     const told = {
       part,
-      quantity: Number(row.quantity),
+      quantity: Number(row.outstanding),
       orderedDate: dateText(row.orderedOn),
       expectedDate: dateText(row.expectedOn),
     };
@@ -31,7 +31,7 @@ export async function overdueOrders(tx: Tx, today: string): Promise<z.infer<type
       orderId: row.id,
       answerId: null,
       sentence: `${part}: ${told.quantity} ordered on ${told.orderedDate} should have come on ${told.expectedDate}, and nothing counts on them any more.`,
-      choice: 'Ask the supplier, then change the date of the order, or mark it as received.',
+      choice: 'Ask the supplier, then change the date of the order, receive what has come, or cancel the rest.',
       clauses: { sentence: clause('order-overdue', told), choice: clause('ask-supplier') },
       move: null,
     };

@@ -8,6 +8,7 @@ import { Scrolling } from '../../design/scrolling.js';
 import { Why } from '../../design/why.js';
 import { addDays } from '../../words/local-date.js';
 import { useWords } from '../../words/words.js';
+import { ComingOrders } from './coming-orders.js';
 
 type Line = OrderList['lines'][number];
 const WEEKS = [2, 4, 6, 12] as const;
@@ -68,6 +69,7 @@ export function OrdersPage() {
           </table>
         </Scrolling>
       ) : null}
+      <ComingOrders today={data.asOf} />
     </div>
   );
 }

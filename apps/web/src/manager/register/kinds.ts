@@ -194,7 +194,10 @@ export const KINDS = {
       { name: 'quantity', kind: 'hours', onlyNew: true, column: true },
       { name: 'orderedOn', kind: 'date', onlyNew: true, column: true },
       { name: 'expectedOn', kind: 'date', column: true },
-      { name: 'receivedOn', kind: 'date', optional: true, onlyLater: true, column: true },
+      { name: 'outstanding', kind: 'hours', onlyLater: true, onlyNew: true, column: true },
+      { name: 'receivedQuantity', kind: 'hours', onlyLater: true, onlyNew: true },
+      { name: 'receivedOn', kind: 'date', onlyLater: true, onlyNew: true, column: true },
+      { name: 'cancelledOn', kind: 'date', onlyLater: true, onlyNew: true, column: true },
     ],
   },
   'service-items': {

@@ -5,6 +5,7 @@ import { CalendarAddresses } from '../../calendar/calendar-addresses.js';
 import { SiteContacts } from '../../contacts/site-contacts.js';
 import { useWords } from '../../words/words.js';
 import { CustomerTerms } from '../charges/customer-terms.js';
+import { OrderDeliveries } from '../orders/order-deliveries.js';
 import { KINDS, type Kind, kindOf, type Row } from './kinds.js';
 import { LabelOfMachine, SiteLabels } from './labels.js';
 import { MachineSlots } from './machine-slots.js';
@@ -60,7 +61,7 @@ export function RecordPage() {
           </Link>
         </p>
       ) : null}
-      <RecordForm key={id} name={name} kind={kind} row={row ?? null} />
+      <RecordForm key={`${id} ${whatCame(row)}`} name={name} kind={kind} row={row ?? null} />
       {name === 'machines' && row ? (
         <>
           <MachineSlots machineId={id} />
@@ -74,8 +75,12 @@ export function RecordPage() {
           <SiteContacts siteId={id} />
         </>
       ) : null}
+      {name === 'part-orders' && row ? <OrderDeliveries order={row as never} today={shop.today} /> : null}
       {name === 'customers' && row ? <CustomerTerms key={id} customerId={id} /> : null}
       {name === 'technicians' && row ? <CalendarAddresses of={{ technicianId: id }} /> : null}
     </div>
   );
 }
+
+/** An order is received beside its form, which then begins anew: it would hold the order to what it was before. */
+const whatCame = (row: Row | undefined) => [row?.['receivedQuantity'], row?.['cancelledOn']].join(' ');

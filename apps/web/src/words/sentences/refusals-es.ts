@@ -115,6 +115,18 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
     'El pedido ya se recibió: sus piezas están en el estante.',
   ],
   [
+    'The order has been cancelled: nothing more of it comes. Make a new order.',
+    'El pedido se canceló: no llega nada más. Haga un pedido nuevo.',
+  ],
+  ['So many cannot be received.', 'No se pueden recibir tantas.'],
+  ['only {n} were ordered: count the rest to the shelf', 'solo se pidieron {n}: cuente el resto en el estante'],
+  [
+    '{n} have come before: write them and what came now together',
+    'ya llegaron {n}: escriba esas y las de ahora juntas',
+  ],
+  ['say on which day they came', 'diga qué día llegaron'],
+  ['receive what has come first, then cancel the rest', 'primero reciba lo que llegó; después cancele el resto'],
+  [
     'The interval is {now} now, not {before} as when this was proposed: ask for a re-fit.',
     'El intervalo es ahora {now}, no {before} como cuando se propuso: pida una revisión nueva.',
   ],
