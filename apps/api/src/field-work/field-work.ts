@@ -15,7 +15,7 @@ import {
 } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
 import { WAITING_CENTS_PER_DAY } from '@deckround/register';
-import { BEGUN, dateColumn, dateText, endDowntime, todayOf } from '@deckround/register-store';
+import { BEGUN, dateColumn, dateText, endDowntime, shopNow, todayOf } from '@deckround/register-store';
 import { emitEvent, type Prisma, type Tx } from '@deckround/store';
 import type { z } from 'zod';
 import { machineScope } from '../access/actor.js';
@@ -24,6 +24,7 @@ import { type Resource, resourceController } from '../register/resource.js';
 import { columnOrNull, dateOrNull, given, hoursText } from '../register/values.js';
 import { meterChanges } from './meter-changes.js';
 import { settleCall, settleFindings } from './owed-work.js';
+import { refuseFutureDay, refuseFutureTime } from './refuse-future.js';
 import { requireItemCode, requireMachines, slotId } from './require-machine.js';
 import { takeBack } from './take-back.js';
 
@@ -49,8 +50,9 @@ const completions: Resource<Prisma.CompletionGetPayload<{ include: { slot: true 
     doneOn: dateText(row.doneOn),
     meterHours: hoursText(row.meterHours),
   }),
-  insert: async (tx, actor, body: z.infer<typeof CompletionCreate>) => {
+  insert: async (tx, actor, body: z.infer<typeof CompletionCreate>, now) => {
     await requireMachines(tx, actor, [body.machineId]);
+    await refuseFutureDay(tx, body.machineId, '/doneOn', body.doneOn, now);
     await requireItemCode(tx, body.machineId, body.itemCode);
     const { slot, doneOn, ...fields } = body;
     const row = await tx.completion.create({
@@ -86,8 +88,9 @@ const findings: Resource<Prisma.FindingGetPayload<object>> = {
   where: ofMachine,
   table: (tx) => tx.finding,
   toView: (row) => ({ ...row, foundOn: dateText(row.foundOn), dueWithinHours: hoursText(row.dueWithinHours) }),
-  insert: async (tx, actor, body: z.infer<typeof FindingCreate>) => {
+  insert: async (tx, actor, body: z.infer<typeof FindingCreate>, now) => {
     await requireMachines(tx, actor, [body.machineId]);
+    await refuseFutureDay(tx, body.machineId, '/foundOn', body.foundOn, now);
     await requireItemCode(tx, body.machineId, body.itemCode);
     const { followUp, foundOn, ...fields } = body;
     const row = await tx.finding.create({
@@ -130,8 +133,9 @@ const stopgaps: Resource<Prisma.StopgapGetPayload<object>> = {
     partExpectedOn: dateOrNull(row.partExpectedOn),
     closedOn: dateOrNull(row.closedOn),
   }),
-  insert: async (tx, actor, body: z.infer<typeof StopgapCreate>) => {
+  insert: async (tx, actor, body: z.infer<typeof StopgapCreate>, now) => {
     await requireMachines(tx, actor, [body.machineId]);
+    await refuseFutureDay(tx, body.machineId, '/madeOn', body.madeOn, now);
     const { madeOn, limitOn, partExpectedOn, ...fields } = body;
     const row = await tx.stopgap.create({
       data: {
@@ -156,7 +160,8 @@ const stopgaps: Resource<Prisma.StopgapGetPayload<object>> = {
     await emitEvent(tx, actor.shopId, 'stopgap.recorded', told, row.recordedAt);
     return row.id;
   },
-  update: async (tx, _actor, row, body: z.infer<typeof StopgapChanges>) => {
+  update: async (tx, _actor, row, body: z.infer<typeof StopgapChanges>, now) => {
+    await refuseFutureDay(tx, row.machineId, '/closedOn', body.closedOn, now);
     const dates = given({
       partExpectedOn: body.partExpectedOn === undefined ? undefined : columnOrNull(body.partExpectedOn),
       closedOn: body.closedOn === undefined ? undefined : columnOrNull(body.closedOn),
@@ -200,8 +205,9 @@ const roadCalls: Resource<Prisma.RoadCallGetPayload<object>> = {
   where: ofMachine,
   table: (tx) => tx.roadCall,
   toView: (row) => ({ ...row, calledAt: row.calledAt.toISOString(), answers: row.answers as object }),
-  insert: async (tx, actor, body: z.infer<typeof RoadCallCreate>) => {
+  insert: async (tx, actor, body: z.infer<typeof RoadCallCreate>, now) => {
     await requireMachines(tx, actor, [body.machineId]);
+    refuseFutureTime('/calledAt', body.calledAt, await shopNow(tx, now));
     const row = await tx.roadCall.create({ data: roadCallRow(actor.shopId, body) });
     if (!body.usable)
       await tx.machine.update({

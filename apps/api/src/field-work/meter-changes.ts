@@ -6,6 +6,7 @@ import type { z } from 'zod';
 import { machineScope } from '../access/actor.js';
 import type { Resource } from '../register/resource.js';
 import { given } from '../register/values.js';
+import { refuseFutureDay } from './refuse-future.js';
 import { requireMachines } from './require-machine.js';
 
 type Row = Prisma.MeterChangeGetPayload<object>;
@@ -31,8 +32,9 @@ export const meterChanges: Resource<Row> = {
     newHours: String(row.newHours),
     sentence: sentenceOf(row),
   }),
-  insert: async (tx, actor, { machineId, ...body }: z.infer<typeof MeterChangeCreate>) => {
+  insert: async (tx, actor, { machineId, ...body }: z.infer<typeof MeterChangeCreate>, now) => {
     await requireMachines(tx, actor, [machineId]);
+    await refuseFutureDay(tx, machineId, '/changedOn', body.changedOn, now);
     const changedOn = dateColumn(body.changedOn);
     await tx.meterChange.deleteMany({ where: { machineId, changedOn, origin: 'found' } });
     const row = await tx.meterChange.create({ data: { shopId: actor.shopId, machineId, ...body, changedOn } });

@@ -4,6 +4,7 @@ import { dateColumn, revisitReadings, wallClockOf } from '@deckround/register-st
 import type { Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
+import { refuseFutureTime } from '../field-work/refuse-future.js';
 import { closeVisit } from './close-visit.js';
 import { completeItem } from './complete-item.js';
 import type { VisitRow } from './visit-view.js';
@@ -25,6 +26,7 @@ export async function finishVisit(
       `The visit is ${visit.state} already: record later facts as completions and findings.`,
     );
   }
+  refuseFutureTime('/finishedAt', body.finishedAt, now);
   const known = new Set(visit.visitItems.map((item) => item.id));
   const unknown = body.done.findIndex((id) => !known.has(id));
   if (unknown >= 0) {

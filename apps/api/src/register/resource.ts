@@ -50,7 +50,7 @@ export interface Resource<R extends { id: string }> {
   readonly include?: object;
   readonly toView: (row: R) => object;
   /** Writes a new row. @returns its id */
-  readonly insert?: (tx: Tx, actor: Actor, body: never) => Promise<string>;
+  readonly insert?: (tx: Tx, actor: Actor, body: never, now: Date) => Promise<string>;
   readonly update?: (tx: Tx, actor: Actor, row: R, body: never, now: Date) => Promise<void>;
   readonly remove?: (tx: Tx, actor: Actor, row: R, now: Date) => Promise<void>;
 }
@@ -164,7 +164,7 @@ function withCreating<R extends { id: string }>(
       @Res({ passthrough: true }) reply: FastifyReply,
     ) {
       return (this.once as Once).create(actor, request, reply, async (tx) => {
-        const id = await insert(tx, actor, body as never);
+        const id = await insert(tx, actor, body as never, (this.clock as Clock).now());
         return resource.toView(await find(tx, actor, id));
       });
     }

@@ -4,6 +4,7 @@ import { dateColumn, dateText } from '@deckround/register-store';
 import type { Prisma } from '@deckround/store';
 import type { z } from 'zod';
 import { machineScope } from '../access/actor.js';
+import { refuseFutureDay } from '../field-work/refuse-future.js';
 import { requireMachines } from '../field-work/require-machine.js';
 import { type Resource, resourceController } from '../register/resource.js';
 
@@ -22,8 +23,9 @@ const failureCauses: Resource<Prisma.FailureCauseGetPayload<object>> = {
   where: ({ machineId }) => (machineId === undefined ? {} : { machineId }),
   table: (tx) => tx.failureCause,
   toView: (row) => ({ ...row, happenedOn: dateText(row.happenedOn) }),
-  insert: async (tx, actor, body: z.infer<typeof FailureCauseCreate>) => {
+  insert: async (tx, actor, body: z.infer<typeof FailureCauseCreate>, now) => {
     await requireMachines(tx, actor, [body.machineId]);
+    await refuseFutureDay(tx, body.machineId, '/happenedOn', body.happenedOn, now);
     const { completionIds, happenedOn, ...fields } = body;
     const row = await tx.failureCause.create({
       data: { shopId: actor.shopId, ...fields, happenedOn: dateColumn(happenedOn) },

@@ -202,6 +202,10 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
     'El primer día con precio debe estar dentro de los 60 días siguientes al pronóstico.',
   ],
   ['It names work that is not part of this visit.', 'Nombra trabajo que no es de esta visita.'],
+  [
+    'It tells of a time that is yet to come. Nothing was recorded.',
+    'Habla de un momento que aún no ha llegado. No se anotó nada.',
+  ],
   ['It names a machine that is not part of this visit.', 'Nombra una máquina que no es de esta visita.'],
   ['The files have faults. Nothing was imported.', 'Los archivos tienen errores. No se importó nada.'],
   ['The machine class is not known.', 'Esa clase de máquina no se conoce.'],
@@ -350,5 +354,6 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
     'the EN form holds currencies with two decimals at most',
     'el formato EN admite monedas de dos decimales como máximo',
   ],
+  ['it lies in the future: give today or a day before', 'está en el futuro: indique hoy o un día anterior'],
   ['it lies in the future: check the device’s clock', 'está en el futuro: revise el reloj del aparato'],
 ];
