@@ -54,7 +54,7 @@ browserStory('the parts that a technician used', { isPlanned: true }, (stage) =>
       await page.getByRole('button', { name: 'Record the part' }).dblclick();
       await more(2);
       const said = page.getByRole('status').filter({ hasText: /^Used on this machine: 1 / });
-      expect(await said.filter({ hasText: names[at]!.replace(/^\S+ /, '') }).count()).toBe(1);
+      await said.filter({ hasText: names[at]!.replace(/^\S+ /, '') }).waitFor();
 
       await page.context().setOffline(false);
       await page.getByText(/All \d+ records sent/).waitFor({ timeout: 60_000 });

@@ -15,7 +15,7 @@ import {
 } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
 import { WAITING_CENTS_PER_DAY } from '@deckround/register';
-import { BEGUN, dateColumn, dateText, endDowntime, shopNow, todayOf } from '@deckround/register-store';
+import { BEGUN, dateColumn, dateText, endDowntime, todayOf } from '@deckround/register-store';
 import { emitEvent, type Prisma, type Tx } from '@deckround/store';
 import type { z } from 'zod';
 import { machineScope } from '../access/actor.js';
@@ -24,7 +24,7 @@ import { type Resource, resourceController } from '../register/resource.js';
 import { columnOrNull, dateOrNull, given, hoursText } from '../register/values.js';
 import { meterChanges } from './meter-changes.js';
 import { settleCall, settleFindings } from './owed-work.js';
-import { refuseFutureDay, refuseFutureTime } from './refuse-future.js';
+import { refuseFutureDay } from './refuse-future.js';
 import { requireItemCode, requireMachines, slotId } from './require-machine.js';
 import { takeBack } from './take-back.js';
 
@@ -205,9 +205,8 @@ const roadCalls: Resource<Prisma.RoadCallGetPayload<object>> = {
   where: ofMachine,
   table: (tx) => tx.roadCall,
   toView: (row) => ({ ...row, calledAt: row.calledAt.toISOString(), answers: row.answers as object }),
-  insert: async (tx, actor, body: z.infer<typeof RoadCallCreate>, now) => {
+  insert: async (tx, actor, body: z.infer<typeof RoadCallCreate>) => {
     await requireMachines(tx, actor, [body.machineId]);
-    refuseFutureTime('/calledAt', body.calledAt, await shopNow(tx, now));
     const row = await tx.roadCall.create({ data: roadCallRow(actor.shopId, body) });
     if (!body.usable)
       await tx.machine.update({
