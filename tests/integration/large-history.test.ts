@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, it } from '@jest/globals';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
 import { createSmallShop } from '../support/small-shop.js';
 
-/** Slots, each with its work and a life. A statement of PostgreSQL's protocol takes 32,767 values at most. */
+/** Slots, each with its work and a life: more than the client can name in one statement. */
 const MANY = 33_000;
 
 let database: TestDatabase;

@@ -37,7 +37,7 @@ export async function lateParts(
         const coming = comesOn(part, taken, stopgap?.partExpectedOn ?? null, today);
         // What nobody has ordered yet, and need not today, is the order list's to say.
         if ((coming.onOrder ?? coming.date) <= date) continue;
-        const machineCode = codes.get(item.machineId) ?? '';
+        const machineCode = codes.get(item.machineId)!;
         const told = { part: part.description, ...workOf(item), machine: machineCode, visitDate: date };
         const work = `${part.description} for ${item.title} on ${machineCode}`;
         const move = coming.date <= date ? null : await otherPlace(weeks, visit, (each) => each >= coming.date, []);

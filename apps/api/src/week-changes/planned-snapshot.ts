@@ -1,7 +1,7 @@
 import type { PlanningSnapshot } from '@deckround/planning';
 import type { Tx } from '@deckround/store';
 
-/** Kept snapshots have so many items together, at most: some 3 kB each. The newest stays whatever its size. */
+/** Kept snapshots have so many items together, at most: nearly a kilobyte of text each. The newest stays whatever its size. */
 const MOST_ITEMS = 100_000;
 const kept = new Map<string, PlanningSnapshot>();
 

@@ -47,7 +47,7 @@ export interface CompletionRow {
 
 /**
  * All completions with their slots and parts, in one statement: rows looked up one by one by the client would be named
- * in it, and it takes 32,767 values at most.
+ * in it, and it takes a limited number of values.
  */
 export async function readCompletions(tx: Tx): Promise<CompletionRow[]> {
   return tx.$queryRaw<CompletionRow[]>`
