@@ -1,7 +1,6 @@
 import { DueItem, DueQuery, ForecastRun, ForecastRunCreate, pageOf, UsageForecast } from '@deckround/contracts';
 import type { JobQueue } from '@deckround/jobs';
 import { type Clock, DomainError, type Logger } from '@deckround/platform';
-import { addDays, weekdayOf } from '@deckround/register';
 import { dateColumn, dateText, machineInUse, todayOf } from '@deckround/register-store';
 import type { Prisma, Store } from '@deckround/store';
 import { Body, Controller, Get, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
@@ -14,6 +13,7 @@ import { Once } from '../http/once.js';
 import { readCursor, toPage } from '../http/paging.js';
 import { CLOCK, LOGGER, QUEUE, STORE } from '../http/tokens.js';
 import { dateOrNull, instantOrNull } from '../register/values.js';
+import { askForecast } from './ask-forecast.js';
 import { askRun } from './ask-run.js';
 
 /** Items that fall due within no foreseeable time come last. */
@@ -94,23 +94,7 @@ export class DueController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
     const view = await this.once.create(actor, request, reply, async (tx) => {
-      const asOf = body.asOf ?? (await todayOf(tx, this.clock.now()));
-      const costFrom = body.costFrom ?? nextMonday(asOf);
-      if (costFrom <= addDays(asOf, -1) || costFrom > addDays(asOf, 60)) {
-        throw new DomainError('invalid-input', 'The first day priced has to lie within 60 days after asOf.', [
-          { pointer: '/costFrom', detail: `between ${asOf} and ${addDays(asOf, 60)}` },
-        ]);
-      }
-      const row = await tx.forecastRun.create({
-        data: {
-          shopId: actor.shopId,
-          asOf: dateColumn(asOf),
-          costFrom: dateColumn(costFrom),
-          costDays: body.costDays,
-          askedBy: actor.kind === 'person' ? actor.id : null,
-        },
-      });
-      return toRunView(row);
+      return toRunView(await askForecast(tx, actor, body, this.clock.now()));
     });
     await askRun(this.queue, this.logger, 'forecast', actor.shopId, view.id);
     return view;
@@ -138,10 +122,6 @@ function afterDue({ key, id }: { key: string; id: string }): Prisma.DueForecastW
   if (Number.isNaN(p50.getTime()))
     throw new DomainError('invalid-input', 'The cursor does not belong to this list: start again without it.');
   return { OR: [{ p50: { gt: p50 } }, { p50: null }, { p50, id: { gt: id } }] };
-}
-
-function nextMonday(date: string): string {
-  return addDays(date, 8 - weekdayOf(date));
 }
 
 function toRunView(row: Prisma.ForecastRunGetPayload<object>) {
