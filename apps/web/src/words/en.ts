@@ -1375,6 +1375,7 @@ export const en = {
   'fault.no-class': '“{cell}” is not a machine class: use one of {choices}',
   'fault.no-item': '“{cell}” is not a service item of {class}: use one of {choices}',
   'fault.low-above-high': '{low} °C is above the day’s high of {high} °C: exchange or correct them',
+  'fault.retired-before': '{machine}: {to}, when it was retired, lies before {from}: tell retired_on as well',
   'fault.days-turned': '{to} lies before {from}: the first day comes first',
   'fault.form-type':
     '{expected, select, number {A number belongs here} int {A whole number belongs here} boolean {Yes or no belongs here} array {A list belongs here} other {Fill it in}}',

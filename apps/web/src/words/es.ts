@@ -1387,6 +1387,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'fault.no-class': '«{cell}» no es una clase de máquina: use una de {choices}',
   'fault.no-item': '«{cell}» no es un trabajo de servicio de {class}: use uno de {choices}',
   'fault.low-above-high': '{low} °C está por encima de la máxima del día, {high} °C: cámbielas o corríjalas',
+  'fault.retired-before': '{machine}: {to}, cuando se dio de baja, está antes de {from}: indique también retired_on',
   'fault.days-turned': '{to} está antes de {from}: el primer día va primero',
   'fault.form-type':
     '{expected, select, number {Aquí va un número} int {Aquí va un número entero} boolean {Aquí va sí o no} array {Aquí va una lista} other {Llénelo}}',
