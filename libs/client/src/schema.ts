@@ -673,6 +673,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/part-orders/{id}/take-back": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["Deliveries_takeBack"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/agreements/{id}": {
         parameters: {
             query?: never;
@@ -4137,6 +4153,16 @@ export interface components {
         PartOrderPage: {
             items: components["schemas"]["PartOrder"][];
             next: string | null;
+        };
+        DeliveryTakenBack: {
+            /** @description How many of those received did not come */
+            quantity: string & (unknown & unknown);
+            reason: string;
+            /**
+             * @description Also where the shelf no longer holds so many: it is then left with none
+             * @default false
+             */
+            evenIfGone?: boolean;
         };
         AgreementCreate: {
             /**
@@ -10789,6 +10815,52 @@ export interface operations {
             400: components["responses"]["KeyMissing"];
             401: components["responses"]["SignedOut"];
             403: components["responses"]["NotAllowed"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["TooLarge"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    Deliveries_takeBack: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A key of the caller’s own choosing, kept for 7 days: repeating the request with it repeats the answer, not the effect. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "quantity": "1",
+                 *       "reason": "counted twice: the box was the one of the day before"
+                 *     }
+                 */
+                "application/json": components["schemas"]["DeliveryTakenBack"];
+            };
+        };
+        responses: {
+            /** @description What was received by mistake is off the shelf, and still to come */
+            201: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PartOrder"];
+                };
+            };
+            400: components["responses"]["KeyMissing"];
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["TooLarge"];
             422: components["responses"]["Unusable"];
