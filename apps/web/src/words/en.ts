@@ -1109,6 +1109,9 @@ export const en = {
   'said.ordered-after-visit':
     '{part} for {work} on {machine}, ordered today, comes {comesDate}, after the visit on {visitDate}.',
   'said.order-by': 'Order it by {byDate}: ordered today, it comes {comesDate}, in time for the visit.',
+  'said.document-lacks': 'Invoice {number} does not charge what came to light after it was issued: {what}.',
+  'said.document-beyond': 'Invoice {number} charges what was taken back after it was issued: {what}.',
+  'said.amend-or-leave': 'Amend the document: what is on record by then is charged. Or leave it as it is.',
   'said.order-overdue':
     '{part}: {quantity} ordered {orderedDate} should have come {expectedDate}, and nothing counts on them any more.',
   'said.ask-supplier':
@@ -1159,6 +1162,8 @@ export const en = {
   'skill.electrical': SKILLS.electrical.en,
   'alert.move-asked': 'A site asks for another day',
   'alert.order-overdue': 'An order of parts is overdue',
+  'alert.document-behind': 'An issued document does not agree with what is on record',
+  'alert.document': 'The document',
   'alert.order': 'The order',
   'alert.part-late-for-visit': 'A part comes too late',
   'alert.part-late-for-stopgap': 'A stopgap ends before its part comes',
@@ -1251,6 +1256,9 @@ export const en = {
   'charges.again': 'Reckon it again',
   'charges.issue-what': 'Issued, it gets its number and can no longer be changed, only taken back.',
   'charges.save-first': 'Save your entries first, then issue it.',
+  'charges.missing': 'On record since it was issued, and not charged here:',
+  'charges.surplus': 'Charged here, and taken back since it was issued:',
+  'charges.since-what': 'To amend takes this document back and drafts it anew with what is on record now.',
   'charges.put-right': 'Put it right',
   'charges.credit': 'Take it back',
   'charges.amend': 'Take it back and draft it anew',

@@ -1117,6 +1117,9 @@ export const es: Readonly<Record<WordKey, string>> = {
   'said.ordered-after-visit':
     '{part} para {work} en {machine}, si se pide hoy, llega el {comesDate}, después de la visita del {visitDate}.',
   'said.order-by': 'Pedirla a más tardar el {byDate}: si se pide hoy, llega el {comesDate}, a tiempo para la visita.',
+  'said.document-lacks': 'La factura {number} no cobra lo que se supo después de emitirla: {what}.',
+  'said.document-beyond': 'La factura {number} cobra lo que se retiró después de emitirla: {what}.',
+  'said.amend-or-leave': 'Rectifique el documento: se cobra lo que conste entonces. O déjelo como está.',
   'said.order-overdue':
     '{part}: lo pedido el {orderedDate} (cantidad: {quantity}) debía llegar el {expectedDate}, y ya no se cuenta con ello.',
   'said.ask-supplier':
@@ -1166,6 +1169,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'skill.electrical': SKILLS.electrical.es,
   'alert.move-asked': 'Un lugar pide otro día',
   'alert.order-overdue': 'Un pedido de piezas está atrasado',
+  'alert.document-behind': 'Un documento emitido no concuerda con lo registrado',
+  'alert.document': 'El documento',
   'alert.order': 'El pedido',
   'alert.part-late-for-visit': 'Una pieza llega tarde',
   'alert.part-late-for-stopgap': 'Un arreglo provisional acaba antes de su pieza',
@@ -1258,6 +1263,9 @@ export const es: Readonly<Record<WordKey, string>> = {
   'charges.again': 'Calcularlo otra vez',
   'charges.issue-what': 'Al emitirse recibe su número y ya no se puede cambiar, solo anular.',
   'charges.save-first': 'Guarde primero lo escrito, luego emítalo.',
+  'charges.missing': 'Registrado después de emitirlo, y no cobrado aquí:',
+  'charges.surplus': 'Cobrado aquí, y retirado después de emitirlo:',
+  'charges.since-what': 'Al rectificar se retira este documento y se redacta de nuevo con lo que consta ahora.',
   'charges.put-right': 'Corregirlo',
   'charges.credit': 'Anularlo',
   'charges.amend': 'Anularlo y hacer otro borrador',
