@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { api, everyPage, queryOf } from '../../data/api.js';
 import type { Completion } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
-import { Scrolling } from '../../design/scrolling.js';
+import { type Column, StackedTable } from '../../design/stacked-table.js';
 import { useWords } from '../../words/words.js';
 
 const SHOWN = 12;
@@ -26,65 +26,50 @@ export function RecordedWork({ machineId }: { readonly machineId: string }) {
     onSettled: () => client.invalidateQueries(),
   });
   if (done.length === 0) return null;
+  const titleOf = ({ itemCode, slot }: Completion) => words.work({ code: itemCode, slot, title: itemCode });
+  const columns: Column<Completion>[] = [
+    { head: t('due.work'), isBare: true, isLine: true, cell: titleOf },
+    { head: t('recorded.on'), cell: ({ doneOn }) => dayOfYear(doneOn) },
+    {
+      head: t('recorded.at'),
+      isNumber: true,
+      cell: ({ meterHours }) => (meterHours === null ? '–' : hours(meterHours)),
+    },
+    {
+      head: t('recorded.take-back'),
+      isHeadUnseen: true,
+      isBare: true,
+      cell: (each) =>
+        asked === each.id ? (
+          <button
+            type="button"
+            className="press-quiet"
+            disabled={takeBack.isPending}
+            onClick={() => takeBack.mutate(each.id)}
+          >
+            {t('recorded.really', { work: titleOf(each) })}
+          </button>
+        ) : (
+          <button
+            type="button"
+            className="press-plain"
+            aria-label={t('recorded.take-back-of', { work: titleOf(each) })}
+            onClick={() => setAsked(each.id)}
+          >
+            {t('recorded.take-back')}
+          </button>
+        ),
+    },
+  ];
   return (
     <section>
       <h2>{t('recorded.title')}</h2>
-      <Scrolling label={t('recorded.title')}>
-        <table className="stacked">
-          <thead>
-            <tr>
-              <th scope="col">{t('due.work')}</th>
-              <th scope="col">{t('recorded.on')}</th>
-              <th scope="col" className="number">
-                {t('recorded.at')}
-              </th>
-              <th scope="col">
-                <span className="unseen">{t('recorded.take-back')}</span>
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {done
-              .slice(-SHOWN)
-              .reverse()
-              .map(({ id, itemCode, slot, doneOn, meterHours }) => {
-                const title = words.work({ code: itemCode, slot, title: itemCode });
-                return (
-                  <tr key={id}>
-                    <th scope="row" data-whole>
-                      {title}
-                    </th>
-                    <td data-head={t('recorded.on')}>{dayOfYear(doneOn)}</td>
-                    <td className="number" data-head={t('recorded.at')}>
-                      {meterHours === null ? '–' : hours(meterHours)}
-                    </td>
-                    <td>
-                      {asked === id ? (
-                        <button
-                          type="button"
-                          className="press-quiet"
-                          disabled={takeBack.isPending}
-                          onClick={() => takeBack.mutate(id)}
-                        >
-                          {t('recorded.really', { work: title })}
-                        </button>
-                      ) : (
-                        <button
-                          type="button"
-                          className="press-plain"
-                          aria-label={t('recorded.take-back-of', { work: title })}
-                          onClick={() => setAsked(id)}
-                        >
-                          {t('recorded.take-back')}
-                        </button>
-                      )}
-                    </td>
-                  </tr>
-                );
-              })}
-          </tbody>
-        </table>
-      </Scrolling>
+      <StackedTable
+        label={t('recorded.title')}
+        columns={columns}
+        rows={done.slice(-SHOWN).reverse()}
+        keyOf={({ id }) => id}
+      />
       <Failure error={takeBack.error} />
     </section>
   );

@@ -2,21 +2,21 @@ import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/r
 import { useRef, useState } from 'react';
 import { api } from '../../data/api.js';
 import { partsQuery } from '../../data/queries.js';
-import type { OrderList, Part } from '../../data/types.js';
+import type { Part, OrderList as Wanted } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
-import { Scrolling } from '../../design/scrolling.js';
+import { type Column, StackedTable } from '../../design/stacked-table.js';
 import { Why } from '../../design/why.js';
 import { addDays } from '../../words/local-date.js';
 import { useWords } from '../../words/words.js';
 import { ComingOrders } from './coming-orders.js';
 
-type Line = OrderList['lines'][number];
+type Line = Wanted['lines'][number];
 const WEEKS = [2, 4, 6, 12] as const;
 
 const orderListQuery = (weeks: number) =>
   queryOptions({
     queryKey: ['order-list', weeks],
-    queryFn: ({ signal }) => api.get<OrderList>(`/v1/order-list?weeks=${weeks}`, signal),
+    queryFn: ({ signal }) => api.get<Wanted>(`/v1/order-list?weeks=${weeks}`, signal),
   });
 
 /** What to order by when, so that no visit lacks a part. */
@@ -46,68 +46,66 @@ export function OrdersPage() {
           ))}
         </select>
       </label>
-      {first ? (
-        <Scrolling label={t('nav.orders')}>
-          <table className="stacked">
-            <thead>
-              <tr>
-                <th scope="col">{t('orders.by')}</th>
-                <th scope="col">{t('orders.part')}</th>
-                <th scope="col" className="number">
-                  {t('field.quantity')}
-                </th>
-                <th scope="col">{t('orders.needed')}</th>
-                <th scope="col">{t('orders.for')}</th>
-                <th scope="col">{t('orders.ordered')}</th>
-              </tr>
-            </thead>
-            <tbody>
-              {data.lines.map((line) => (
-                <OrderRow key={line.partId} line={line} today={data.asOf} />
-              ))}
-            </tbody>
-          </table>
-        </Scrolling>
-      ) : null}
+      {first ? <OrderList lines={data.lines} today={data.asOf} /> : null}
       <ComingOrders today={data.asOf} />
     </div>
   );
 }
 
-function OrderRow({ line, today }: { readonly line: Line; readonly today: string }) {
+function OrderList({ lines, today }: { readonly lines: readonly Line[]; readonly today: string }) {
   const words = useWords();
   const { t, day, number } = words;
-  return (
-    <tr>
-      <th scope="row" data-head={t('orders.by')} data-whole>
-        {day(line.orderBy)}
-        {line.isLate ? <strong className="pencil"> {t('orders.late')}</strong> : null}
-      </th>
-      <td>
-        {words.sentence(line.name)} <span className="pencil">{line.code}</span>
-      </td>
-      <td className="number" data-head={t('field.quantity')}>
-        {number(line.quantity)}
-      </td>
-      <td data-head={t('orders.needed')}>
-        {day(line.firstNeededOn)} <span className="pencil">{t(`orders.${line.certainty}`)}</span>
-      </td>
-      <td data-head={t('orders.for')}>
-        <Why label={t('orders.purposes', { n: line.uses.length })} title={words.sentence(line.name)}>
+  const columns: Column<Line>[] = [
+    {
+      head: t('orders.by'),
+      isLine: true,
+      cell: ({ orderBy, isLate }) => (
+        <>
+          {day(orderBy)}
+          {isLate ? <strong className="pencil"> {t('orders.late')}</strong> : null}
+        </>
+      ),
+    },
+    {
+      head: t('orders.part'),
+      isBare: true,
+      cell: ({ name, code }) => (
+        <>
+          {words.sentence(name)} <span className="pencil">{code}</span>
+        </>
+      ),
+    },
+    { head: t('field.quantity'), isNumber: true, cell: ({ quantity }) => number(quantity) },
+    {
+      head: t('orders.needed'),
+      cell: ({ firstNeededOn, certainty }) => (
+        <>
+          {day(firstNeededOn)} <span className="pencil">{t(`orders.${certainty}`)}</span>
+        </>
+      ),
+    },
+    {
+      head: t('orders.for'),
+      cell: ({ name, uses }) => (
+        <Why label={t('orders.purposes', { n: uses.length })} title={words.sentence(name)}>
           <ul>
-            {line.uses.map((use) => (
+            {uses.map((use) => (
               <li key={`${use.title} ${use.siteName}`}>
                 {words.work(use)}, {use.siteName}
               </li>
             ))}
           </ul>
         </Why>
-      </td>
-      <td data-whole>
-        <Ordered line={line} today={today} />
-      </td>
-    </tr>
-  );
+      ),
+    },
+    {
+      head: t('orders.ordered'),
+      isBare: true,
+      isLine: true,
+      cell: (line) => <Ordered line={line} today={today} />,
+    },
+  ];
+  return <StackedTable label={t('nav.orders')} columns={columns} rows={lines} keyOf={({ partId }) => partId} />;
 }
 
 function leadDaysOf(parts: readonly Part[], partId: string): number {
