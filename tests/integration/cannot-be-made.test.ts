@@ -19,6 +19,7 @@ interface VisitView {
 interface WeekView {
   routes: { technicianId: string; date: string; visits: VisitView[] }[];
   cannotBeMade: { visitId: string; why: string }[];
+  cost: Record<string, number>;
 }
 
 let database: TestDatabase;
@@ -60,6 +61,12 @@ it('names the visits of somebody who turns out ill, and lets each go to somebody
   const lost = theirs.map(({ id }) => ({ visitId: id, why: 'technician-away' }));
   expect((await week()).cannotBeMade).toEqual(expect.arrayContaining(lost));
   expect((await week()).cannotBeMade).toHaveLength(lost.length);
+  // Nobody drives or works for them, and their work waits.
+  const { cost } = await week();
+  for (const part of ['travel', 'labour']) expect(cost[part]).toBeLessThan(before.cost[part]!);
+  expect(cost['deferral']).toBeGreaterThan(before.cost['deferral']!);
+  const { total, ...parts } = cost;
+  expect(Object.values(parts).reduce((sum, cents) => sum + cents, 0)).toBe(total);
 
   // Planned before they are rescued, the week to come would take their work for done.
   const { body: run } = await manager.get(`/v1/plan-runs/${await runPlan(manager, { weekOf: '2026-06-15' })}`);
@@ -92,6 +99,16 @@ it('names the visits of somebody who turns out ill, and lets each go to somebody
   );
   expect(route).toBeUndefined();
   await manager.delete(`/v1/absences/${absence.id}`);
+});
+
+it('counts their cost again once they can be made', async () => {
+  const before = await week();
+  const { technicianId, date } = before.routes.flatMap((route) => route.visits)[0]!;
+  const ill = { technicianId, from: date, to: date, reason: 'ill' };
+  const { body: absence } = await manager.post('/v1/absences', ill);
+  expect((await week()).cost['total']).not.toBe(before.cost['total']);
+  await manager.delete(`/v1/absences/${absence.id}`);
+  expect((await week()).cost).toEqual(before.cost);
 });
 
 it('names those whose site is closed or barred by now, and those of past days no more', async () => {

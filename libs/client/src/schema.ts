@@ -6025,6 +6025,7 @@ export interface components {
             leftOutCents: number;
             /** @description Cursor of the rest, for `GET /v1/week/left-out`; null when there is none */
             leftOutNext: string | null;
+            /** @description Of the plan with the changes since, cents; of visits that nobody can make, what leaving their work costs */
             cost: {
                 [key: string]: number;
             } | null;

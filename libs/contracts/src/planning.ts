@@ -328,7 +328,10 @@ export const Week = z
       .string()
       .nullable()
       .meta({ description: 'Cursor of the rest, for `GET /v1/week/left-out`; null when there is none' }),
-    cost: z.record(z.string(), z.int()).nullable(),
+    cost: z.record(z.string(), z.int()).nullable().meta({
+      description:
+        'Of the plan with the changes since, cents; of visits that nobody can make, what leaving their work costs',
+    }),
     warning: z.string().nullable().meta({ description: 'What to know about how the plan was made' }),
   })
   .meta({

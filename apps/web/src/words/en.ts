@@ -110,7 +110,7 @@ export const en = {
     '{order}. {site}, {technician}, {times}, {machines, plural, one {# machine} other {# machines}}, {state} {promised}',
 
   'week.cost-of-plan':
-    'This is what the plan as it was made costs, with what was moved since. Visits taken out by hand or that nobody can make count in it until the week is planned again.',
+    'This is what the plan as it was made costs, with what was moved since. Of visits that nobody can make only what their work costs while it waits counts; visits taken out by hand count until the week is planned again.',
 
   'cost.travel': 'Van',
   'cost.labour': 'Wages',

@@ -112,7 +112,7 @@ export const es: Readonly<Record<WordKey, string>> = {
     '{order}. {site}, {technician}, {times}, {machines, plural, one {# máquina} other {# máquinas}}, {state} {promised}',
 
   'week.cost-of-plan':
-    'Es lo que cuesta el plan tal como se hizo, con lo movido después. Las visitas retiradas a mano o que nadie puede hacer cuentan en él hasta que la semana se planee otra vez.',
+    'Es lo que cuesta el plan tal como se hizo, con lo movido después. De las visitas que nadie puede hacer solo cuenta lo que cuesta que su trabajo espere; las retiradas a mano cuentan hasta que la semana se planee otra vez.',
 
   'cost.travel': 'Camioneta',
   'cost.labour': 'Salarios',
