@@ -14,7 +14,7 @@ interface VisitView {
   date: string;
   startAt: string;
   state: string;
-  items: { id: string }[];
+  items: { id: string; machineId: string }[];
 }
 interface WeekView {
   routes: { technicianId: string; date: string; visits: VisitView[] }[];
@@ -139,4 +139,27 @@ it('names those whose site is closed or barred by now, and those of past days no
   expect(await why(id)).toBe('technician-off');
   clock.moveTo('2026-06-22T15:00:00Z');
   expect((await week()).cannotBeMade).toEqual([]);
+});
+
+it('marks work on a machine that stands at another site by now, for the shop and for who goes there', async () => {
+  clock.moveTo('2026-06-07T15:00:00Z');
+  await runPlan(manager);
+  const visits = (await week()).routes.flatMap((route) => route.visits);
+  const { id, siteId, technicianId, date, items } = visits.find((visit) => visit.items.length > 0)!;
+  const { machineId } = items[0]!;
+  const away = visits.find((visit) => visit.siteId !== siteId)!.siteId;
+  const moved = await manager.patch(`/v1/machines/${machineId}`, { siteId: away }, '*');
+  expect(moved.status).toBe(200);
+  type Marked = { machineId: string; isElsewhere: boolean };
+  const elsewhere = (all: Marked[]) => all.filter((item) => item.isElsewhere).map((item) => item.machineId);
+  const own = items.filter((item) => item.machineId === machineId).map((item) => item.machineId);
+  expect(elsewhere((await manager.get(`/v1/visits/${id}`)).body.items)).toEqual(own);
+  const shown = (await week()).routes.flatMap((route) => route.visits);
+  expect(shown.flatMap((visit) => elsewhere(visit.items as never))).toEqual(own);
+  const { body: day } = await manager.get(`/v1/field-day?date=${date}&technicianId=${technicianId}`);
+  const machines = day.visits.find((visit: { id: string }) => visit.id === id).machines;
+  expect(machines.flatMap((machine: { items: Marked[] }) => elsewhere(machine.items))).toEqual(own);
+  await runPlan(manager);
+  const again = (await week()).routes.flatMap((route) => route.visits);
+  expect(again.flatMap((visit) => elsewhere(visit.items as never))).toEqual([]);
 });

@@ -4901,6 +4901,8 @@ export interface components {
                         sharedMinutes: number;
                         /** @enum {string} */
                         state: "planned" | "done" | "skipped";
+                        /** @description Its machine stands at another site by now: this visit does not reach it, until the week is planned again */
+                        isElsewhere: boolean;
                         steps: string[];
                         torques: components["schemas"]["Torque"][];
                         cautions: string[];
@@ -6151,6 +6153,8 @@ export interface components {
             reason: string | null;
             /** @enum {string} */
             state: "planned" | "done" | "skipped";
+            /** @description Its machine stands at another site by now: this visit does not reach it, until the week is planned again */
+            isElsewhere: boolean;
         };
         /** @description Work left for later, and what waiting costs */
         LeftOutItem: {

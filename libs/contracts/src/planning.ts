@@ -158,6 +158,10 @@ export const VisitItem = z
     waitingCents: ShopOnlyCents,
     reason: ShopOnlyText,
     state: z.enum(['planned', 'done', 'skipped']),
+    isElsewhere: z.boolean().meta({
+      description:
+        'Its machine stands at another site by now: this visit does not reach it, until the week is planned again',
+    }),
   })
   .meta({ id: 'VisitItem' });
 const VisitAnswerState = z.enum(['noted', 'open', 'met', 'declined', 'withdrawn', 'made', 'given-up']);

@@ -4,7 +4,7 @@ import { DomainError } from '@deckround/platform';
 import { addDays } from '@deckround/register';
 import { dateColumn, dateText } from '@deckround/register-store';
 import { lastReadings, type Prisma, type Tx } from '@deckround/store';
-import { toVisitView, VISIT_INCLUDE } from '../planning/visit-view.js';
+import { isElsewhere, toVisitView, VISIT_INCLUDE } from '../planning/visit-view.js';
 import { torquesOf } from '../register/service-items.js';
 import { dateOrNull, hoursText, instantOrNull } from '../register/values.js';
 import { isDoneAhead, leftToLoad } from './left-to-load.js';
@@ -55,8 +55,12 @@ export async function loadDay(tx: Tx, technicianId: string, date: string) {
   const known = await loadMachines(tx, machineIds);
   const views = visits.map(({ site, ...visit }) => {
     const view = { ...toVisitView(visit), site };
-    const isAhead = ({ id }: { id: string }) => isDoneAhead(view) || (doneOn.get(id) ?? date) < date;
-    return { ...view, machines: machinesOf(visit.visitItems, known, isAhead) };
+    const marked = visit.visitItems.map((item) => ({
+      ...item,
+      isElsewhere: isElsewhere(visit, item),
+      isDoneAhead: isDoneAhead(view) || (doneOn.get(item.id) ?? date) < date,
+    }));
+    return { ...view, machines: machinesOf(marked, known) };
   });
   const work = views.flatMap(({ machines }) => machines.flatMap(({ items }) => items));
   return {
@@ -103,9 +107,9 @@ async function loadMachines(tx: Tx, machineIds: readonly string[]) {
   };
 }
 
-type VisitItem = Prisma.VisitItemGetPayload<object>;
+type MarkedItem = Prisma.VisitItemGetPayload<object> & { isElsewhere: boolean; isDoneAhead: boolean };
 
-function machinesOf(visitItems: readonly VisitItem[], known: Known, isAhead: (item: VisitItem) => boolean) {
+function machinesOf(visitItems: readonly MarkedItem[], known: Known) {
   const machines = [...new Set(visitItems.map((item) => item.machineId))]
     .map((id) => known.machines.get(id)!)
     .sort((a, b) => (a.code < b.code ? -1 : 1));
@@ -130,7 +134,6 @@ function machinesOf(visitItems: readonly VisitItem[], known: Known, isAhead: (it
             ? [partOf(stopgap.part, Number(stopgap.partQuantity))]
             : [],
         preparations: service?.preparations ?? stopgap?.preparations ?? [],
-        isDoneAhead: isAhead(item),
       };
     });
     const reading = known.readings.get(machine.id);

@@ -207,6 +207,7 @@ export const en = {
   'at.gone': 'This visit is no longer in your plan',
   'at.gone-what': 'The shop has planned otherwise. What you recorded is kept and sent all the same.',
   'at.machines': 'Machines, in this order',
+  'at.elsewhere': 'at another site by now: ask the shop',
   'at.done-of': '{done} of {all} done',
   'at.start': 'Start the time',
   'at.stop': 'Stop the time (since {time})',
@@ -554,6 +555,10 @@ export const en = {
   'unmade.note':
     '{n, plural, one {A visit cannot be made where it stands} other {# visits cannot be made where they stand}}. Plan the week again, or move {n, plural, one {it} other {them one by one}}.',
   'unmade.here': 'It cannot be made here: {why}.',
+  'elsewhere.note':
+    '{n, plural, one {A machine stands} other {# machines stand}} at another site than the visit planned for {n, plural, one {it} other {them}}. Plan the week again: the visit does not reach {n, plural, one {it} other {them}}.',
+  'elsewhere.machine': '{machine} is at {site} now; its visit:',
+  'elsewhere.here': 'It is at {site} now: this visit does not reach it.',
   'unmade.technician-away': '{technician} is away',
   'unmade.technician-off': '{technician} does not work then',
   'unmade.site-closed': 'the site is closed',
