@@ -4,6 +4,7 @@ import { type Clock, DomainError, type Logger } from '@deckround/platform';
 import { addDays, weekdayOf } from '@deckround/register';
 import { dateColumn, dateText, machineInUse, todayOf } from '@deckround/register-store';
 import type { Prisma, Store } from '@deckround/store';
+import { chanceOverdue } from '@deckround/upkeep';
 import { Body, Controller, Get, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
@@ -64,7 +65,9 @@ export class DueController {
     const wanted =
       query.overdueAtLeast === undefined
         ? rows
-        : rows.filter((row) => chanceOverdue(row, today) >= query.overdueAtLeast!);
+        : rows.filter(
+            (row) => chanceOverdue({ ...row, costFrom: dateText(row.costFrom) }, today) >= query.overdueAtLeast!,
+          );
     return toPage(
       wanted,
       query.limit,
@@ -124,12 +127,6 @@ export class DueController {
     if (!row) throw new DomainError('not-found', 'There is no such forecast run.');
     return toRunView(row);
   }
-}
-
-/** On the shop's day: the forecast may be some days old, or begin with the week to come. */
-function chanceOverdue(row: { costFrom: Date; probabilityOverdue: readonly number[] }, today: string): number {
-  const day = Math.round((Date.parse(today) - row.costFrom.getTime()) / 86_400_000);
-  return row.probabilityOverdue[Math.min(Math.max(0, day), row.probabilityOverdue.length - 1)] ?? 0;
 }
 
 function afterDue({ key, id }: { key: string; id: string }): Prisma.DueForecastWhereInput {

@@ -1,7 +1,7 @@
+import { chanceDay, chanceOverdue, OVERDUE_FROM } from '@deckround/upkeep/chance-overdue';
 import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useEffect, useMemo, useState } from 'react';
-import { chanceDay, chanceOverdue, OVERDUE_FROM } from '../../data/chance-overdue.js';
 import { dueQuery, machinesQuery, serviceItemsQuery, shopQuery, sitesQuery } from '../../data/queries.js';
 import type { DueItem } from '../../data/types.js';
 import { addDays } from '../../words/local-date.js';
