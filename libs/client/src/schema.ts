@@ -1265,6 +1265,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/due/summary": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["Due_summary"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/machines/{id}/usage": {
         parameters: {
             query?: never;
@@ -5198,6 +5214,7 @@ export interface components {
              */
             machineId: string;
             machineCode: string;
+            machineClass: string;
             /**
              * Format: uuid
              * @description Identifier of a row
@@ -5226,6 +5243,31 @@ export interface components {
             why: {
                 [key: string]: unknown;
             } | null;
+        };
+        /** @description How much falls due, in all and at each site, and what leaving it costs */
+        DueSummary: {
+            /** Format: int64 */
+            items: number;
+            /** Format: int64 */
+            machines: number;
+            /**
+             * Format: int64
+             * @description Past their tolerance today with a chance of one half or more
+             */
+            overdue: number;
+            /** @description null for grounds supervisors */
+            deferralCents: number | null;
+            sites: {
+                /**
+                 * Format: uuid
+                 * @description Identifier of a row
+                 */
+                siteId: string;
+                /** Format: int64 */
+                items: number;
+                /** @description null for grounds supervisors */
+                deferralCents: number | null;
+            }[];
         };
         /** @description Lifetime hours on each day after `asOf`, as quantiles */
         UsageForecast: {
@@ -12594,8 +12636,6 @@ export interface operations {
     Due_due: {
         parameters: {
             query?: {
-                cursor?: string;
-                limit?: number;
                 /** @description Identifier of a row */
                 siteId?: string;
                 /** @description Identifier of a row */
@@ -12605,6 +12645,9 @@ export interface operations {
                 /** @description Local date, YYYY-MM-DD */
                 until?: string;
                 overdueAtLeast?: number;
+                cursor?: string;
+                limit?: number;
+                order?: "date" | "cost" | "site";
             };
             header?: never;
             path?: never;
@@ -12621,6 +12664,43 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["DueItemPage"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    Due_summary: {
+        parameters: {
+            query?: {
+                /** @description Identifier of a row */
+                siteId?: string;
+                /** @description Identifier of a row */
+                machineId?: string;
+                code?: string;
+                kind?: "service" | "stopgap";
+                /** @description Local date, YYYY-MM-DD */
+                until?: string;
+                overdueAtLeast?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description How much falls due */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DueSummary"];
                 };
             };
             401: components["responses"]["SignedOut"];
