@@ -1377,6 +1377,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/reliability/parts-on-record": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["Lives_parts"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/reliability/grade-comparison": {
         parameters: {
             query?: never;
@@ -5445,6 +5461,11 @@ export interface components {
                 low: number;
                 high: number;
             }[];
+            marks: {
+                /** @description Hours */
+                ageHours: number;
+                failed: boolean;
+            }[];
             curve: {
                 /** @description Hours */
                 ageHours: number;
@@ -5456,6 +5477,12 @@ export interface components {
             statement: string;
             assumptions: string[];
             leftOut: string[];
+        };
+        /** @description Parts known to have been fitted by a service item */
+        PartsOnRecord: {
+            itemCode: string;
+            /** @description Part codes */
+            parts: string[];
         };
         /** @description Which of two part grades lasts longer here, or that the data cannot tell */
         GradeComparison: {
@@ -5483,6 +5510,11 @@ export interface components {
                 survival: number;
                 low: number;
                 high: number;
+            }[][];
+            marks: {
+                /** @description Hours */
+                ageHours: number;
+                failed: boolean;
             }[][];
             /** @description Greatest age watched of each; nothing is known beyond it */
             watchedToHours: number[];
@@ -5680,12 +5712,14 @@ export interface components {
              * @description Identifier of a row
              */
             machineId: string;
+            machineCode: string;
             machineClass: string;
             /**
              * Format: uuid
              * @description Identifier of a row
              */
             siteId: string;
+            siteName: string;
             retiredOn: string | null;
             /** @description Hours */
             fromHours: number;
@@ -5711,12 +5745,14 @@ export interface components {
              * @description Identifier of a row
              */
             machineId: string;
+            machineCode: string;
             machineClass: string;
             /**
              * Format: uuid
              * @description Identifier of a row
              */
             siteId: string;
+            siteName: string;
             retiredOn: string | null;
             /** @description Hours */
             fromHours: number;
@@ -12914,6 +12950,36 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["LifeFit"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    Lives_parts: {
+        parameters: {
+            query?: {
+                /** @description Service item that replaces the part */
+                itemCode?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Which parts a service item fitted, the most often fitted first */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PartsOnRecord"];
                 };
             };
             401: components["responses"]["SignedOut"];
