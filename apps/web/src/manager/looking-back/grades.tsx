@@ -50,10 +50,10 @@ export function Grades({ itemCode }: { readonly itemCode: string }) {
           <p>
             <strong>{t(`back.verdict.${data.verdict}`, { first: data.grades[0]!, second: data.grades[1]! })}</strong>{' '}
             {t('back.grade-counts', {
-              firstLives: data.lives[0]!,
-              firstFailures: data.failures[0]!,
-              secondLives: data.lives[1]!,
-              secondFailures: data.failures[1]!,
+              firstLives: number(data.lives[0]!),
+              firstFailures: number(data.failures[0]!),
+              secondLives: number(data.lives[1]!),
+              secondFailures: number(data.failures[1]!),
             })}{' '}
             {ratioInWords(data, words)} {data.logRankP === null ? '' : logRankInWords(data.logRankP, words)}
           </p>
