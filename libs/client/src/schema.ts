@@ -4963,7 +4963,7 @@ export interface components {
              * @description Identifier of a row
              */
             siteId: string;
-            /** @description null = planning again has replaced the visit */
+            /** @description null = planning again has dropped the visit */
             visitId: string | null;
             /** @enum {string} */
             kind: "suits" | "move";
@@ -4982,8 +4982,11 @@ export interface components {
             days: string[];
             /** Format: date-time */
             saidAt: string;
-            /** @enum {string} */
-            state: "noted" | "open" | "met" | "declined" | "withdrawn";
+            /**
+             * @description made = the visit was made and the wish never answered; given-up = so was the visit
+             * @enum {string}
+             */
+            state: "noted" | "open" | "met" | "declined" | "withdrawn" | "made" | "given-up";
             /** @description What the shop says to it */
             reply: string;
             repliedAt: string | null;
@@ -14398,7 +14401,7 @@ export interface operations {
                 siteId?: string;
                 /** @description Identifier of a row */
                 visitId?: string;
-                state?: "noted" | "open" | "met" | "declined" | "withdrawn";
+                state?: "noted" | "open" | "met" | "declined" | "withdrawn" | "made" | "given-up";
             };
             header?: never;
             path?: never;

@@ -178,19 +178,22 @@ export const VisitItem = z
     state: z.enum(['planned', 'done', 'skipped']),
   })
   .meta({ id: 'VisitItem' });
+const VisitAnswerState = z.enum(['noted', 'open', 'met', 'declined', 'withdrawn', 'made', 'given-up']);
 export const VisitAnswer = z
   .object({
     id: Id,
     version: Version,
     siteId: Id,
-    visitId: Id.nullable().meta({ description: 'null = planning again has replaced the visit' }),
+    visitId: Id.nullable().meta({ description: 'null = planning again has dropped the visit' }),
     kind: z.enum(['suits', 'move']),
     aboutStart: Instant.meta({ description: 'Start of the visit when this was said' }),
     aboutDate: LocalDate,
     reason: z.string(),
     days: z.array(LocalDate).meta({ description: 'Days that would suit' }),
     saidAt: Instant,
-    state: z.enum(['noted', 'open', 'met', 'declined', 'withdrawn']),
+    state: VisitAnswerState.meta({
+      description: 'made = the visit was made and the wish never answered; given-up = so was the visit',
+    }),
     reply: z.string().meta({ description: 'What the shop says to it' }),
     repliedAt: Instant.nullable(),
   })
@@ -214,7 +217,7 @@ export const VisitAnswerReply = z
 export const VisitAnswerQuery = PageQuery.extend({
   siteId: Id.optional(),
   visitId: Id.optional(),
-  state: z.enum(['noted', 'open', 'met', 'declined', 'withdrawn']).optional(),
+  state: VisitAnswerState.optional(),
 });
 
 export const Visit = z

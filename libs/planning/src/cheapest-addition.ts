@@ -1,6 +1,6 @@
 import { type Draft, type DraftVisit, routeCents } from './draft.js';
 import { busyMinutes, canEndInTime, leastCents } from './insertion-bounds.js';
-import type { PlanningInstance } from './instance.js';
+import type { InstanceItem, PlanningInstance } from './instance.js';
 import { visitsPerDay } from './to-routing.js';
 import { visitMinutes } from './visit-minutes.js';
 
@@ -13,12 +13,17 @@ export interface Addition {
   joins: 'visit' | 'new-visit';
 }
 
+/** Whether its parts are there on a day, or its visit stands on that day anyway. */
+export function hasPartsOn({ releaseDay, standsOn }: InstanceItem, day: number): boolean {
+  return releaseDay <= day || standsOn === day;
+}
+
 /** Whether a technician-day may do the item at all: skill, the day its parts are there, its last day, nobody barred. */
 export function canDo(instance: PlanningInstance, index: number, v: number): boolean {
   const item = instance.items[index]!;
   const day = instance.technicianDays[v]!;
   const { skills } = instance.snapshot.technicians[day.technician]!;
-  if (item.releaseDay > day.day || item.latestDay < day.day) return false;
+  if (!hasPartsOn(item, day.day) || item.latestDay < day.day) return false;
   return (item.skill === null || skills.includes(item.skill)) && !instance.isBarred(item.site, day.technician, day.day);
 }
 

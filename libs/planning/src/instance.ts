@@ -31,6 +31,8 @@ export interface InstanceItem {
   machine: number;
   /** First day index it can be done. */
   releaseDay: number;
+  /** Day index of the visit in which it stands in a planned week; −1 = none. */
+  standsOn: number;
   /** Last day index it can be done; −1 = none. */
   latestDay: number;
   preparationBits: number;
@@ -142,6 +144,7 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
       site,
       machine,
       releaseDay: releaseDay(item.releaseDate, dates),
+      standsOn: -1,
       latestDay: latestDay(item.latestDate ?? null, dates),
       preparationBits: preparationBits(item, forests[machine]!),
       minutes: item.minutes,

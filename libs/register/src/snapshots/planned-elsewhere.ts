@@ -97,7 +97,8 @@ export function promisedLater(register: Register, { firstDate, days }: Days): Pa
 
 type PartNeed = { readonly partId: string; readonly quantity: number };
 
-function partsNeeded(register: Register): Map<string, readonly PartNeed[]> {
+/** What each piece of work needs, by item. */
+export function partsNeeded(register: Register): Map<string, readonly PartNeed[]> {
   const needed = new Map<string, readonly PartNeed[]>();
   for (const { id, parts } of machineItems(register)) needed.set(id, parts);
   for (const { id, partId, partQuantity } of register.stopgaps) {
@@ -106,6 +107,7 @@ function partsNeeded(register: Register): Map<string, readonly PartNeed[]> {
   return needed;
 }
 
-function standingFrom({ promises, previous }: Register, asOf: string) {
+/** Visits that stand on a day or after it. */
+export function standingFrom({ promises, previous }: Register, asOf: string) {
   return [...promises, ...previous].filter((visit) => visit.date >= asOf);
 }
