@@ -109,7 +109,9 @@ describe('the examples of the document', () => {
     await send('MeterChange_add');
     await send('Completion_add');
     await send('Finding_add');
-    await change('Stopgap');
+    const stopgap = await change('Stopgap');
+    await send('StopgapDecisions_renew', stopgap.id);
+    await send('StopgapDecisions_close', stopgap.id);
     await send('Bearings_check');
     await send('FailureCause_add');
     await send('SiteEvent_add');

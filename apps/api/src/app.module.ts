@@ -21,6 +21,7 @@ import { PhotosController } from './field-day/photos.controller.js';
 import { PartUsesController, WorkTimesController } from './field-day/visit-facts.js';
 import { FIELD_WORK_CONTROLLERS } from './field-work/field-work.js';
 import { ReadingsController } from './field-work/readings.controller.js';
+import { StopgapDecisionsController } from './field-work/stopgap-decisions.controller.js';
 import { Once } from './http/once.js';
 import { CLOCK, CONFIG, LOGGER, QUEUE, RATE_LIMITER, STORE } from './http/tokens.js';
 import { LabelsController } from './labels/labels.controller.js';
@@ -108,6 +109,7 @@ export class AppModule {
         MachineLabelsController,
         LabelsController,
         ...FIELD_WORK_CONTROLLERS,
+        StopgapDecisionsController,
         FieldDayController,
         PapersController,
         FieldRecordsController,

@@ -1041,6 +1041,38 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/stopgaps/{id}/renew": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["StopgapDecisions_renew"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/stopgaps/{id}/close": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["StopgapDecisions_close"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/field-day": {
         parameters: {
             query?: never;
@@ -4543,7 +4575,6 @@ export interface components {
         };
         StopgapChanges: {
             partExpectedOn?: string | null;
-            closedOn?: string | null;
         };
         /** @description A temporary repair under its own limit; the work it owes comes back as a visit item that must be done */
         Stopgap: {
@@ -4583,6 +4614,8 @@ export interface components {
              * @description Integer minor units of the shop’s currency
              */
             failureCents: number;
+            /** @description Its hours count from this day; null = from `madeOn` */
+            renewedOn: string | null;
             closedOn: string | null;
         };
         StopgapCreate: {
@@ -4749,6 +4782,28 @@ export interface components {
         RoadCallPage: {
             items: components["schemas"]["RoadCall"][];
             next: string | null;
+        };
+        /** @description A new limit in place of the one it has */
+        StopgapRenewal: {
+            /**
+             * @description Good for so many hours from today on
+             * @default null
+             */
+            limitHours?: (string & (unknown & unknown)) | null;
+            /** @default null */
+            limitOn?: string | null;
+            reason: string;
+        };
+        /** @description The return that it owes is owed no more */
+        StopgapClose: {
+            /** @enum {string} */
+            because: "done-otherwise" | "not-needed";
+            reason: string;
+            /**
+             * Format: date
+             * @description Left out = today
+             */
+            closedOn?: string;
         };
         /** @description A technician’s day whole, to be read ahead and used without a network */
         FieldDay: {
@@ -7605,6 +7660,8 @@ export interface components {
              * @description Identifier of a row
              */
             subjectId: string;
+            /** @description The machine it was about, if any */
+            machineId: string | null;
             detail: {
                 [key: string]: unknown;
             };
@@ -12170,6 +12227,99 @@ export interface operations {
             500: components["responses"]["Failed"];
         };
     };
+    StopgapDecisions_renew: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A key of the caller’s own choosing, kept for 7 days: repeating the request with it repeats the answer, not the effect. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "limitHours": "40",
+                 *       "limitOn": null,
+                 *       "reason": "the plate was bolted on again and holds"
+                 *     }
+                 */
+                "application/json": components["schemas"]["StopgapRenewal"];
+            };
+        };
+        responses: {
+            /** @description The stopgap with its new limit; a forecast that goes by it is asked for */
+            201: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Stopgap"];
+                };
+            };
+            400: components["responses"]["KeyMissing"];
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["TooLarge"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    StopgapDecisions_close: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A key of the caller’s own choosing, kept for 7 days: repeating the request with it repeats the answer, not the effect. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "because": "done-otherwise",
+                 *       "reason": "the site welded a new bracket on"
+                 *     }
+                 */
+                "application/json": components["schemas"]["StopgapClose"];
+            };
+        };
+        responses: {
+            /** @description The closed stopgap: its return is owed no more, and stands in no visit to come */
+            201: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Stopgap"];
+                };
+            };
+            400: components["responses"]["KeyMissing"];
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["TooLarge"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
     FieldDay_read: {
         parameters: {
             query?: {
@@ -15862,6 +16012,10 @@ export interface operations {
             query?: {
                 cursor?: string;
                 limit?: number;
+                /** @description Identifier of a row */
+                machineId?: string;
+                /** @description Identifier of a row */
+                subjectId?: string;
             };
             header?: never;
             path?: never;
@@ -15869,7 +16023,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description Who did what with keys, charges and accounting, the oldest first */
+            /** @description Who did what, the oldest first */
             200: {
                 headers: {
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];

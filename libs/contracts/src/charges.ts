@@ -350,6 +350,8 @@ export const AuditEntry = z
     action: z.string(),
     subjectKind: z.string(),
     subjectId: Id,
+    machineId: Id.nullable().meta({ description: 'The machine it was about, if any' }),
     detail: z.record(z.string(), z.unknown()),
   })
   .meta({ id: 'AuditEntry', description: 'Who did what' });
+export const AuditQuery = PageQuery.extend({ machineId: Id.optional(), subjectId: Id.optional() });

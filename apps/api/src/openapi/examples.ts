@@ -166,6 +166,8 @@ export const EXAMPLES: Readonly<Record<string, unknown>> = {
     minutes: 45,
   },
   Stopgap_change: { partExpectedOn: '2026-06-10' },
+  StopgapDecisions_renew: { limitHours: '40', limitOn: null, reason: 'the plate was bolted on again and holds' },
+  StopgapDecisions_close: { because: 'done-otherwise', reason: 'the site welded a new bracket on' },
   RoadCall_add: {
     machineId: machine,
     calledAt: '2026-06-08T09:40:00-05:00',

@@ -10,8 +10,7 @@ import {
 } from '@deckround/contracts';
 import type { JobQueue } from '@deckround/jobs';
 import { type Clock, DomainError, type Logger } from '@deckround/platform';
-import { addDays, weekdayOf } from '@deckround/register';
-import { dateColumn, dateText, todayOf } from '@deckround/register-store';
+import { dateText, todayOf } from '@deckround/register-store';
 import type { Prisma, Store } from '@deckround/store';
 import { Body, Controller, Get, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -22,6 +21,7 @@ import { Answers, Creates } from '../http/answer.js';
 import { Once } from '../http/once.js';
 import { CLOCK, LOGGER, QUEUE, STORE } from '../http/tokens.js';
 import { dateOrNull, instantOrNull } from '../register/values.js';
+import { askForecast } from './ask-forecast.js';
 import { askRun } from './ask-run.js';
 import { type DueRow, readDuePage, sumUpDue } from './due-list.js';
 
@@ -80,23 +80,7 @@ export class DueController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
     const view = await this.once.create(actor, request, reply, async (tx) => {
-      const asOf = body.asOf ?? (await todayOf(tx, this.clock.now()));
-      const costFrom = body.costFrom ?? nextMonday(asOf);
-      if (costFrom <= addDays(asOf, -1) || costFrom > addDays(asOf, 60)) {
-        throw new DomainError('invalid-input', 'The first day priced has to lie within 60 days after asOf.', [
-          { pointer: '/costFrom', detail: `between ${asOf} and ${addDays(asOf, 60)}` },
-        ]);
-      }
-      const row = await tx.forecastRun.create({
-        data: {
-          shopId: actor.shopId,
-          asOf: dateColumn(asOf),
-          costFrom: dateColumn(costFrom),
-          costDays: body.costDays,
-          askedBy: actor.kind === 'person' ? actor.id : null,
-        },
-      });
-      return toRunView(row);
+      return toRunView(await askForecast(tx, actor, body, this.clock.now()));
     });
     await askRun(this.queue, this.logger, 'forecast', actor.shopId, view.id);
     return view;
@@ -110,10 +94,6 @@ export class DueController {
     if (!row) throw new DomainError('not-found', 'There is no such forecast run.');
     return toRunView(row);
   }
-}
-
-function nextMonday(date: string): string {
-  return addDays(date, 8 - weekdayOf(date));
 }
 
 function toRunView(row: Prisma.ForecastRunGetPayload<object>) {

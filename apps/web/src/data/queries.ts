@@ -20,6 +20,7 @@ import type {
   ServiceItem,
   Shop,
   Site,
+  Stopgap,
   Symptom,
   Technician,
   UsageForecast,
@@ -119,6 +120,11 @@ export const meterChangesQuery = (machineId: string) =>
   queryOptions({
     queryKey: ['meter-changes', machineId],
     queryFn: ({ signal }) => everyPage<MeterChange>(`/v1/meter-changes${queryOf({ machineId })}`, signal),
+  });
+export const stopgapsQuery = (machineId: string) =>
+  queryOptions({
+    queryKey: ['stopgaps', machineId],
+    queryFn: ({ signal }) => everyPage<Stopgap>(`/v1/stopgaps${queryOf({ machineId })}`, signal),
   });
 export const symptomsQuery = queryOptions({
   queryKey: ['symptoms'],

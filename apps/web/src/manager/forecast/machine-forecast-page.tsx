@@ -12,6 +12,8 @@ import {
   usageQuery,
 } from '../../data/queries.js';
 import { useWords } from '../../words/words.js';
+import { OpenStopgaps } from '../stopgaps/open-stopgaps.js';
+import { MachineTrail } from './machine-trail.js';
 import { MachineWork } from './machine-work.js';
 import { RecordedWork } from './recorded-work.js';
 import { SeasonShape } from './season-shape.js';
@@ -76,8 +78,10 @@ export function MachineForecastPage() {
       ) : (
         <h1>{t('forecast.none')}</h1>
       )}
+      <OpenStopgaps machineId={id} today={shop.today} />
       <MachineWork due={due} today={shop.today} />
       <RecordedWork machineId={id} />
+      <MachineTrail machineId={id} />
     </div>
   );
 }
