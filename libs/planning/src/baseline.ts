@@ -2,10 +2,10 @@ import { canDo } from './cheapest-addition.js';
 import { type Draft, type DraftVisit, routeCents } from './draft.js';
 import { leastCents } from './insertion-bounds.js';
 import { buildInstance, type InstanceItem, type PlanningInstance } from './instance.js';
+import { visitsPerDay } from './machines-down.js';
 import { type PlanStop, planStops } from './plan-stops.js';
 import { reportPlan } from './report-plan.js';
 import type { PlanningSnapshot } from './snapshot.js';
-import { visitsPerDay } from './to-routing.js';
 import { visitMinutes } from './visit-minutes.js';
 import type { WeekPlan } from './week-plan.js';
 

@@ -1,19 +1,12 @@
 import { describe, expect, it } from '@jest/globals';
 import { baselineDrafts } from './baseline.js';
-import {
-  type Addition,
-  canDo,
-  cheapestAddition,
-  respectsMachines,
-  SiteAdditions,
-  withItem,
-} from './cheapest-addition.js';
+import { type Addition, canDo, cheapestAddition, SiteAdditions, withItem } from './cheapest-addition.js';
 import { type Draft, type DraftVisit, evaluateDraft, routeCents } from './draft.js';
 import { busyMinutes, canEndInTime, leastCents } from './insertion-bounds.js';
 import { buildInstance, type PlanningInstance } from './instance.js';
+import { respectsMachines, visitsPerDay } from './machines-down.js';
 import { planStops } from './plan-stops.js';
 import { generateSnapshot } from './test-support/generate-snapshot.js';
-import { visitsPerDay } from './to-routing.js';
 import { visitMinutes } from './visit-minutes.js';
 
 /** Half full weeks: some of what is left out fits, some does not. */

@@ -1,7 +1,7 @@
 import { type Draft, type DraftVisit, routeCents } from './draft.js';
 import { busyMinutes, canEndInTime, leastCents } from './insertion-bounds.js';
 import type { InstanceItem, PlanningInstance } from './instance.js';
-import { visitsPerDay } from './to-routing.js';
+import { respectsMachines, visitsPerDay } from './machines-down.js';
 import { visitMinutes } from './visit-minutes.js';
 
 export interface Addition {
@@ -170,13 +170,6 @@ function hasTimeFor(
 /** A visit with one more item. */
 export function withItem(visit: DraftVisit, index: number): DraftVisit {
   return { ...visit, items: [...visit.items, index].sort((a, b) => a - b) };
-}
-
-/** Where all machines of a visit stand idle, not more than the site allows. */
-export function respectsMachines(instance: PlanningInstance, visit: DraftVisit): boolean {
-  const { downRule, maxMachinesDown } = instance.snapshot.sites[visit.site]!;
-  if (downRule === 'one-by-one') return true;
-  return new Set(visit.items.map((item) => instance.items[item]!.machine)).size <= maxMachinesDown;
 }
 
 /** Visits that a site has on each day. */
