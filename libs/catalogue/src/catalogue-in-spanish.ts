@@ -9,4 +9,5 @@ export const catalogueInSpanish = knownSentences([
   ...WORK,
   ['{work}, spindle {n}', '{work}, husillo {n}'],
   ['Make good: {what}', 'Reparar del todo: {what}'],
+  ['Road call: {what}', 'Llamada: {what}'],
 ]);

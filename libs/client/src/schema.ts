@@ -4988,6 +4988,8 @@ export interface components {
                         sharedMinutes: number;
                         /** @enum {string} */
                         state: "planned" | "done" | "skipped";
+                        /** @description Its machine stands at another site by now: this visit does not reach it, until the week is planned again */
+                        isElsewhere: boolean;
                         steps: string[];
                         torques: components["schemas"]["Torque"][];
                         cautions: string[];
@@ -6158,6 +6160,7 @@ export interface components {
             leftOutCents: number;
             /** @description Cursor of the rest, for `GET /v1/week/left-out`; null when there is none */
             leftOutNext: string | null;
+            /** @description Of the plan with the changes since, cents; of visits that nobody can make, what leaving their work costs */
             cost: {
                 [key: string]: number;
             } | null;
@@ -6283,6 +6286,8 @@ export interface components {
             reason: string | null;
             /** @enum {string} */
             state: "planned" | "done" | "skipped";
+            /** @description Its machine stands at another site by now: this visit does not reach it, until the week is planned again */
+            isElsewhere: boolean;
         };
         /** @description Work left for later, and what waiting costs */
         LeftOutItem: {

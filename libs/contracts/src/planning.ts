@@ -176,6 +176,10 @@ export const VisitItem = z
     waitingCents: ShopOnlyCents,
     reason: ShopOnlyText,
     state: z.enum(['planned', 'done', 'skipped']),
+    isElsewhere: z.boolean().meta({
+      description:
+        'Its machine stands at another site by now: this visit does not reach it, until the week is planned again',
+    }),
   })
   .meta({ id: 'VisitItem' });
 const VisitAnswerState = z.enum(['noted', 'open', 'met', 'declined', 'withdrawn', 'made', 'given-up']);
@@ -346,7 +350,10 @@ export const Week = z
       .string()
       .nullable()
       .meta({ description: 'Cursor of the rest, for `GET /v1/week/left-out`; null when there is none' }),
-    cost: z.record(z.string(), z.int()).nullable(),
+    cost: z.record(z.string(), z.int()).nullable().meta({
+      description:
+        'Of the plan with the changes since, cents; of visits that nobody can make, what leaving their work costs',
+    }),
     warning: z.string().nullable().meta({ description: 'What to know about how the plan was made' }),
   })
   .meta({

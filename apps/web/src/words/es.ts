@@ -112,7 +112,7 @@ export const es: Readonly<Record<WordKey, string>> = {
     '{order}. {site}, {technician}, {times}, {machines, plural, one {# máquina} other {# máquinas}}, {state} {promised}',
 
   'week.cost-of-plan':
-    'Es lo que cuesta el plan tal como se hizo, con lo movido después. Las visitas retiradas a mano o que nadie puede hacer cuentan en él hasta que la semana se planee otra vez.',
+    'Es lo que cuesta el plan tal como se hizo, con lo movido después. De las visitas que nadie puede hacer solo cuenta lo que cuesta que su trabajo espere; las retiradas a mano cuentan hasta que la semana se planee otra vez.',
 
   'cost.travel': 'Camioneta',
   'cost.labour': 'Salarios',
@@ -210,6 +210,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'at.gone': 'Esta visita ya no está en su plan',
   'at.gone-what': 'El taller ha planificado otra cosa. Lo que anotó se guarda y se envía igualmente.',
   'at.machines': 'Máquinas, en este orden',
+  'at.elsewhere': 'ya en otro lugar: pregunte al taller',
   'at.done-of': '{done} de {all} hechos',
   'at.start': 'Empezar el tiempo',
   'at.stop': 'Parar el tiempo (desde las {time})',
@@ -580,6 +581,10 @@ export const es: Readonly<Record<WordKey, string>> = {
   'unmade.note':
     '{n, plural, one {Una visita no se puede hacer donde está} other {# visitas no se pueden hacer donde están}}. Planee otra vez la semana o {n, plural, one {muévala} other {muévalas una por una}}.',
   'unmade.here': 'Aquí no se puede hacer: {why}.',
+  'elsewhere.note':
+    '{n, plural, one {Una máquina está} other {# máquinas están}} en otro lugar que la visita planeada para {n, plural, one {ella} other {ellas}}. Planee otra vez la semana: la visita no {n, plural, one {la} other {las}} alcanza.',
+  'elsewhere.machine': '{machine} está ahora en {site}; su visita:',
+  'elsewhere.here': 'Está ahora en {site}: esta visita no la alcanza.',
   'unmade.technician-away': '{technician} está ausente',
   'unmade.technician-off': '{technician} no trabaja entonces',
   'unmade.site-closed': 'el lugar está cerrado',
