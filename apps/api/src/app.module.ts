@@ -40,6 +40,7 @@ import { RateLimitGuard } from './rate-limits/rate-limit.guard.js';
 import type { RateLimiter } from './rate-limits/rate-limiter.js';
 import { AgreementsController } from './register/agreements.js';
 import { CustomersController } from './register/customers.js';
+import { DeliveriesController } from './register/deliveries.controller.js';
 import { ImportController } from './register/import.controller.js';
 import { MACHINE_DETAIL_CONTROLLERS } from './register/machine-details.js';
 import { MachineClassesController, MachinesController } from './register/machines.js';
@@ -104,6 +105,7 @@ export class AppModule {
         WeatherController,
         PartsController,
         PartOrdersController,
+        DeliveriesController,
         AgreementsController,
         ReadingsController,
         MachineLabelsController,

@@ -673,6 +673,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/part-orders/{id}/take-back": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["Deliveries_takeBack"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/agreements/{id}": {
         parameters: {
             query?: never;
@@ -2271,6 +2287,22 @@ export interface paths {
         options?: never;
         head?: never;
         patch: operations["ChargeDocuments_change"];
+        trace?: never;
+    };
+    "/v1/charge-documents/{id}/since": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ChargeDocuments_since"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
         trace?: never;
     };
     "/v1/charge-documents/{id}/ubl": {
@@ -4169,6 +4201,16 @@ export interface components {
         PartOrderPage: {
             items: components["schemas"]["PartOrder"][];
             next: string | null;
+        };
+        DeliveryTakenBack: {
+            /** @description How many of those received did not come */
+            quantity: string & (unknown & unknown);
+            reason: string;
+            /**
+             * @description Also where the shelf no longer holds so many: it is then left with none
+             * @default false
+             */
+            evenIfGone?: boolean;
         };
         AgreementCreate: {
             /**
@@ -6867,7 +6909,7 @@ export interface components {
         };
         Alert: {
             /** @enum {string} */
-            kind: "move-asked" | "order-overdue" | "part-late-for-visit" | "part-late-for-stopgap" | "stopgap-limit-near" | "stopgap-limit-past";
+            kind: "move-asked" | "order-overdue" | "document-behind" | "part-late-for-visit" | "part-late-for-stopgap" | "stopgap-limit-near" | "stopgap-limit-past";
             /** @description null = it concerns an order of parts */
             siteId: string | null;
             siteName: string | null;
@@ -6878,6 +6920,8 @@ export interface components {
             stopgapId: string | null;
             /** @description The order of parts: PATCH /v1/part-orders/{id} */
             orderId: string | null;
+            /** @description The issued document: GET /v1/charge-documents/{id}/since */
+            documentId: string | null;
             /** @description The wish to answer: POST /v1/visit-answers/{id}/reply */
             answerId: string | null;
             sentence: string;
@@ -7524,6 +7568,33 @@ export interface components {
                 /** @description Decimal string with the currency’s decimals */
                 payable: string;
             };
+        };
+        /** @description What came to light of a visit, or was taken back, since its document was made */
+        ChargesSince: {
+            /** @description On record, and not charged */
+            missing: {
+                /** @enum {string} */
+                kind: "work" | "part";
+                code: string;
+                name: string;
+                slot: string | null;
+                /** @description null = it is a part */
+                machineCode: string | null;
+                /** @description How many more, or fewer, of a part; null = it is work */
+                quantity: string | null;
+            }[];
+            /** @description Charged, and not on record */
+            surplus: {
+                /** @enum {string} */
+                kind: "work" | "part";
+                code: string;
+                name: string;
+                slot: string | null;
+                /** @description null = it is a part */
+                machineCode: string | null;
+                /** @description How many more, or fewer, of a part; null = it is work */
+                quantity: string | null;
+            }[];
         };
         Empty: Record<string, never>;
         ChargeCredit: {
@@ -10875,6 +10946,52 @@ export interface operations {
             400: components["responses"]["KeyMissing"];
             401: components["responses"]["SignedOut"];
             403: components["responses"]["NotAllowed"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["TooLarge"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    Deliveries_takeBack: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A key of the caller’s own choosing, kept for 7 days: repeating the request with it repeats the answer, not the effect. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "quantity": "1",
+                 *       "reason": "counted twice: the box was the one of the day before"
+                 *     }
+                 */
+                "application/json": components["schemas"]["DeliveryTakenBack"];
+            };
+        };
+        responses: {
+            /** @description What was received by mistake is off the shelf, and still to come */
+            201: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PartOrder"];
+                };
+            };
+            400: components["responses"]["KeyMissing"];
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
             409: components["responses"]["Conflict"];
             413: components["responses"]["TooLarge"];
             422: components["responses"]["Unusable"];
@@ -15485,6 +15602,36 @@ export interface operations {
             413: components["responses"]["TooLarge"];
             422: components["responses"]["Unusable"];
             428: components["responses"]["VersionMissing"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    ChargeDocuments_since: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What its visit’s records say by now, against what it charges; an amendment charges it */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChargesSince"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            422: components["responses"]["Unusable"];
             429: components["responses"]["TooMany"];
             500: components["responses"]["Failed"];
         };

@@ -21,7 +21,12 @@ export async function takeBack(
   await tx.completion.delete({ where: { id } });
   await unsettleFindings(tx, { machineId, code, slot }, doneOn);
   const act = { action: 'completion.taken-back', subjectKind: 'completion', subjectId: id, machineId };
-  await audit(tx, actor, { ...act, detail: { machineId, code, slot, doneOn: doneOn.toISOString().slice(0, 10) } }, now);
+  await audit(
+    tx,
+    actor,
+    { ...act, detail: { machineId, visitId, code, slot, doneOn: doneOn.toISOString().slice(0, 10) } },
+    now,
+  );
   if (visitId === null) return;
   const { state } = await tx.visit.findUniqueOrThrow({ where: { id: visitId }, select: { state: true } });
   const work = { visitId, machineId, code, slot, state: 'done' };

@@ -132,6 +132,7 @@ export const EXAMPLES: Readonly<Record<string, unknown>> = {
   },
   Part_change: { leadDays: 5 },
   PartOrder_add: { partId: part, quantity: '4', orderedOn: '2026-06-05', expectedOn: '2026-06-09' },
+  Deliveries_takeBack: { quantity: '1', reason: 'counted twice: the box was the one of the day before' },
   PartOrder_change: { receivedOn: '2026-06-08', receivedQuantity: '3', expectedOn: '2026-06-12' },
   Agreement_add: {
     customerId: customer,

@@ -43,6 +43,7 @@ export type Completion = z.infer<typeof wire.Completion>;
 export type Finding = z.infer<typeof wire.Finding>;
 export type FollowUp = z.infer<typeof wire.FollowUp>;
 export type Stopgap = z.infer<typeof wire.Stopgap>;
+export type ChargesSince = z.infer<typeof wire.ChargesSince>;
 export type AuditEntry = z.infer<typeof wire.AuditEntry>;
 export type WeeklyWindow = z.infer<typeof wire.WeeklyWindow>;
 

@@ -55,6 +55,11 @@ export function AlertNote({ alert, today }: { readonly alert: Alert; readonly to
             {t('alert.machine', { machine: alert.machineCode ?? '' })}
           </Link>
         ) : null}
+        {alert.documentId ? (
+          <Link to="/charges/$id" params={{ id: alert.documentId }}>
+            {t('alert.document')}
+          </Link>
+        ) : null}
         {alert.orderId ? (
           <Link to="/register/$kind/$id" params={{ kind: 'part-orders', id: alert.orderId }}>
             {t('alert.order')}

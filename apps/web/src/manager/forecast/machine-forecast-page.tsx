@@ -13,7 +13,8 @@ import {
 } from '../../data/queries.js';
 import { useWords } from '../../words/words.js';
 import { OpenStopgaps } from '../stopgaps/open-stopgaps.js';
-import { MachineTrail } from './machine-trail.js';
+import { Trail } from '../trail/trail.js';
+import { HourMeters } from './hour-meters.js';
 import { MachineWork } from './machine-work.js';
 import { RecordedWork } from './recorded-work.js';
 import { SeasonShape } from './season-shape.js';
@@ -81,7 +82,8 @@ export function MachineForecastPage() {
       <OpenStopgaps machineId={id} today={shop.today} />
       <MachineWork due={due} today={shop.today} />
       <RecordedWork machineId={id} />
-      <MachineTrail machineId={id} />
+      <HourMeters machineId={id} changes={changes} today={shop.today} />
+      <Trail of={{ machineId: id }} />
     </div>
   );
 }

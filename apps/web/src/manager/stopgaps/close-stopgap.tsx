@@ -5,7 +5,7 @@ import { Failure } from '../../design/failure.js';
 import { FormField } from '../../design/form-field.js';
 import { faultsOf } from '../../words/faults.js';
 import { useWords } from '../../words/words.js';
-import style from './stopgaps.module.css';
+import style from '../register/register.module.css';
 
 const BECAUSE = ['done-otherwise', 'not-needed'] as const;
 
@@ -30,7 +30,7 @@ export function CloseStopgap({ id, today }: { readonly id: string; readonly toda
         }}
       >
         <p className="pencil">{t('stopgap.close-what')}</p>
-        <div className={style.fields}>
+        <div className={style.form}>
           <FormField label={t('stopgap.because')} fault={faults.get('because')}>
             {(tied) => (
               <select {...tied} value={because} onChange={(event) => draft.change({ because: event.target.value })}>

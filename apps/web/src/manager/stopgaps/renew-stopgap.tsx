@@ -5,7 +5,7 @@ import { Failure } from '../../design/failure.js';
 import { FormField } from '../../design/form-field.js';
 import { faultsOf } from '../../words/faults.js';
 import { useWords } from '../../words/words.js';
-import style from './stopgaps.module.css';
+import style from '../register/register.module.css';
 
 const EMPTY = { limitHours: '', limitOn: '', reason: '' };
 
@@ -30,7 +30,7 @@ export function RenewStopgap({ id, today }: { readonly id: string; readonly toda
         }}
       >
         <p className="pencil">{t('stopgap.renew-what')}</p>
-        <div className={style.fields}>
+        <div className={style.form}>
           <FormField label={t('stopgap.hours-from-today')} fault={faults.get('limitHours')}>
             {(tied) => (
               <input

@@ -6,17 +6,20 @@ import { useWords, type Words } from '../../words/words.js';
 
 const SHOWN = 12;
 
-const trailQuery = (machineId: string) =>
+/** All that was done with a machine, or with one row. */
+type Of = { readonly machineId: string } | { readonly subjectId: string };
+
+const trailQuery = (of: Of) =>
   queryOptions({
-    queryKey: ['audit-entries', machineId],
-    queryFn: ({ signal }) => everyPage<AuditEntry>(`/v1/audit-entries${queryOf({ machineId })}`, signal),
+    queryKey: ['audit-entries', of],
+    queryFn: ({ signal }) => everyPage<AuditEntry>(`/v1/audit-entries${queryOf({ ...of })}`, signal),
   });
 
-/** What was decided about a machine at the desk, newest first: who, when, and why. */
-export function MachineTrail({ machineId }: { readonly machineId: string }) {
+/** What was decided at the desk, newest first: who, when, and why. */
+export function Trail({ of }: { readonly of: Of }) {
   const words = useWords();
   const { t, moment } = words;
-  const told = (useQuery(trailQuery(machineId)).data ?? []).flatMap((entry) => {
+  const told = (useQuery(trailQuery(of)).data ?? []).flatMap((entry) => {
     const what = whatWasDone(entry, words);
     return what === null ? [] : [{ entry, what }];
   });
@@ -43,7 +46,8 @@ function whatWasDone({ action, detail }: AuditEntry, words: Words): string | nul
   const key = `trail.${action}`;
   if (!Object.hasOwn(en, key)) return null;
   const text = (name: string) => (detail[name] == null ? '' : String(detail[name]));
-  const { hours, dayOfYear, t } = words;
+  const { hours, dayOfYear, number, t } = words;
+  const day = text('on') || text('doneOn');
   const limit = [
     text('limitHours') && t('stopgap.holds-hours', { hours: hours(text('limitHours')), day: dayOfYear(text('on')) }),
     text('limitOn') && t('grounds.holds-until', { day: dayOfYear(text('limitOn')) }),
@@ -52,7 +56,11 @@ function whatWasDone({ action, detail }: AuditEntry, words: Words): string | nul
     what: text('what'),
     reason: text('reason'),
     because: text('because') && t(`stopgap.because.${text('because')}` as WordKey),
-    day: text('on') && dayOfYear(text('on')),
+    day: day && dayOfYear(day),
+    work: text('code') && words.work({ code: text('code'), slot: text('slot') || null, title: text('code') }),
+    n: text('quantity') && number(Number(text('quantity')), 3),
+    old: text('oldHours') && hours(text('oldHours')),
+    new: text('newHours') && hours(text('newHours')),
     limit: limit.filter(Boolean).join(', '),
   });
 }
