@@ -27,6 +27,15 @@ browserStory('orders of parts at the desk', { now: '2026-06-05T15:00:00Z' }, (st
       // nothing is proposed for a second press
       expect(await page.getByRole('button', { name: 'Put on the shelf' }).isDisabled()).toBe(true);
       expect(await accessibilityFaults(page, 'light')).toEqual([]);
+      await page.getByText('Take back what was received by mistake').click();
+      await page.getByLabel('How many did not come').fill('5');
+      await page.getByLabel('Why').fill('the box was of another order');
+      await page.getByRole('button', { name: 'Take them off the shelf' }).click();
+      await page.getByText('only 4 of the order have come').waitFor();
+      await page.getByLabel('How many did not come').fill('1');
+      await page.getByRole('button', { name: 'Take them off the shelf' }).click();
+      await page.getByText('6 of 9 still to come.').waitFor();
+      await page.getByText(/^1 taken back .*: the box was of another order/).waitFor();
       // the form beside it does not hold the order to what it was before
       await page.getByLabel('Expected on').fill('2026-06-12');
       await page.getByRole('button', { name: 'Save' }).click();
@@ -38,8 +47,8 @@ browserStory('orders of parts at the desk', { now: '2026-06-05T15:00:00Z' }, (st
       await page.getByRole('link', { name: 'Orders', exact: true }).click();
       await page.getByText('Nothing is on order.').waitFor();
       const shelf = (await manager.get(`/v1/parts/${part.id}`)).body.onHand;
-      expect(Number(shelf)).toBe(Number(part.onHand) + 4);
-      expect(faults).toEqual([]);
+      expect(Number(shelf)).toBe(Number(part.onHand) + 3);
+      expect(faults.filter((fault) => !fault.includes('422'))).toEqual([]);
     },
     SLOW_MS,
   );

@@ -92,7 +92,9 @@ describe('the examples of the document', () => {
     await send('People_changePerson', person.id);
     await send('People_addKey');
     await send('Shop_change');
-    for (const kind of ['Customer', 'Site', 'Machine', 'Technician', 'Part', 'PartOrder']) await change(kind);
+    for (const kind of ['Customer', 'Site', 'Machine', 'Technician', 'Part']) await change(kind);
+    const order = await change('PartOrder');
+    await send('Deliveries_takeBack', order.id);
     await send('ServiceItem_change', real.get(SAMPLE_IDS.serviceItem));
     await send('Import_check');
     await send('Import_import');
@@ -109,7 +111,9 @@ describe('the examples of the document', () => {
     await send('MeterChange_add');
     await send('Completion_add');
     await send('Finding_add');
-    await change('Stopgap');
+    const stopgap = await change('Stopgap');
+    await send('StopgapDecisions_renew', stopgap.id);
+    await send('StopgapDecisions_close', stopgap.id);
     await send('Bearings_check');
     await send('FailureCause_add');
     await send('SiteEvent_add');

@@ -73,6 +73,25 @@ describe('meter changes', () => {
     const { items } = (await manager.get(`/v1/meter-changes?origin=found`)).body;
     expect(items).toMatchObject([{ machineId, origin: 'found' }]);
     expect((await manager.delete(`/v1/meter-changes/${items[0].id}`)).status).toBe(409);
+    const trail = (await manager.get(`/v1/audit-entries?machineId=${machineId}`)).body.items;
+    const detail = { on: '2026-06-08', oldHours: '560', newHours: '0' };
+    expect(trail).toMatchObject([
+      { action: 'meter-change.told', subjectId: told.id, detail },
+      { action: 'meter-change.taken-back', subjectId: told.id, detail },
+    ]);
+  });
+
+  it('that cannot be are refused, with the field that says so', async () => {
+    const telling = { machineId: shop.machineIds.get('M4')!, changedOn: '2026-06-01', oldHours: '560', newHours: '0' };
+    const pointerOf = async (body: object) =>
+      (await manager.post('/v1/meter-changes', { ...telling, ...body })).body.errors?.[0].pointer;
+    expect(await pointerOf({ changedOn: '2099-06-01' })).toBe('/changedOn');
+    expect(await pointerOf({ oldHours: 'many' })).toBe('/oldHours');
+    expect(await pointerOf({ newHours: '-1' })).toBe('/newHours');
+    expect(await pointerOf({})).toBeUndefined();
+    expect(await pointerOf({})).toBe('/changedOn');
+    const [row] = await changesOf(telling.machineId);
+    await manager.delete(`/v1/meter-changes/${row.id}`);
   });
 
   it('make readings believable that looked wrong before', async () => {

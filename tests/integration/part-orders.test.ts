@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { stoppedClock } from '@deckround/platform';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
 import type { ApiClient } from '../support/api-client.js';
@@ -37,6 +38,8 @@ const order = async (expectedOn = '2026-06-05') => {
   return made.body as { id: string };
 };
 const change = (id: string, body: object, version = '*') => manager.patch(`/v1/part-orders/${id}`, body, version);
+const takeBack = (id: string, body: object, key: string = randomUUID()) =>
+  manager.post(`/v1/part-orders/${id}/take-back`, body, { 'idempotency-key': key });
 const onHand = async () => (await manager.get(`/v1/parts/${partId}`)).body.onHand;
 const overdue = async (): Promise<string[]> =>
   (await manager.get('/v1/alerts')).body.items
@@ -128,6 +131,8 @@ describe('an order of parts', () => {
       { receivedOn: '2026-06-05', receivedQuantity: '4' },
       { receivedQuantity: '5' },
       { receivedOn: '2026-06-05', cancelledOn: '2026-06-05' },
+      { receivedOn: '2026-06-06' },
+      { cancelledOn: '2026-06-06' },
     ]) {
       const { status, body: problem } = await change(id, body);
       faults.push([status, problem.errors?.[0]?.pointer]);
@@ -137,8 +142,55 @@ describe('an order of parts', () => {
       [422, '/receivedQuantity'],
       [422, '/receivedOn'],
       [422, '/cancelledOn'],
+      [422, '/receivedOn'],
+      [422, '/cancelledOn'],
     ]);
     expect(await onHand()).toBe('5');
+  });
+
+  it('received by mistake is taken back from the shelf, and is still to come', async () => {
+    const { id } = await order();
+    await change(id, { receivedOn: '2026-06-05' });
+    const reason = 'they were of another order';
+    const part = await takeBack(id, { quantity: '4', reason }, 'same');
+    expect(part).toMatchObject({
+      status: 201,
+      body: { outstanding: '4', receivedQuantity: '5', receivedOn: '2026-06-05' },
+    });
+    expect((await takeBack(id, { quantity: '4', reason }, 'same')).body).toEqual(part.body);
+    expect(await onHand()).toBe('6');
+    const all = await takeBack(id, { quantity: '5', reason });
+    expect(all.body).toMatchObject({ outstanding: '9', receivedQuantity: '0', receivedOn: null });
+    expect(await onHand()).toBe('1');
+    expect((await takeBack(id, { quantity: '1', reason })).body.errors).toMatchObject([{ pointer: '/quantity' }]);
+    expect((await change(id, { receivedOn: '2026-06-05', receivedQuantity: '2' })).body.outstanding).toBe('7');
+    expect(await acts(id)).toEqual([
+      ['part-order.received', '2'],
+      ['part-order.received', '9'],
+      ['part-order.taken-back', '4'],
+      ['part-order.taken-back', '5'],
+    ]);
+    const trail = (await manager.get(`/v1/audit-entries?subjectId=${id}`)).body.items;
+    expect(trail.map((each: { detail: object }) => each.detail)).toContainEqual({
+      ...{ partId, quantity: '4', reason, on: '2026-06-05' },
+    });
+  });
+
+  it('is not taken back where the shelf no longer holds so many, unless that is said', async () => {
+    const { id } = await order();
+    await change(id, { receivedOn: '2026-06-05', receivedQuantity: '4' });
+    await change(id, { cancelledOn: '2026-06-05' });
+    await database.store.inShop(shop.shopId, (tx) => tx.stock.updateMany({ where: { partId }, data: { onHand: 3 } }));
+    const body = { quantity: '4', reason: 'none came' };
+    expect(await takeBack(id, body)).toMatchObject({
+      status: 409,
+      body: { detail: expect.stringMatching(/^The shelf holds 3 of them/) },
+    });
+    expect(await onHand()).toBe('3');
+    const gone = await takeBack(id, { ...body, evenIfGone: true });
+    // what was cancelled stays so: nothing of it comes
+    expect(gone.body).toMatchObject({ receivedQuantity: '0', outstanding: '0', cancelledOn: '2026-06-05' });
+    expect(await onHand()).toBe('0');
   });
 
   it('received by two at once is put on the shelf once', async () => {

@@ -1,7 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { stoppedClock } from '@deckround/platform';
 import type { Register } from '@deckround/register';
 import { importRegister } from '@deckround/register-store';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import pg from 'pg';
 import { type ApiClient, until } from '../support/api-client.js';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
 import { plannedShop, runPlan } from '../support/planned-shop.js';
@@ -96,6 +98,57 @@ describe('a machine that is retired', () => {
     const machine = (await manager.get(`/v1/machines/${shop.machineIds.get('M6')}`)).body;
     expect(machine.retiredOn).toBe('2026-05-31');
     await retire(machine.id, null);
+  });
+
+  it('is not taken for retired before it came into service, and the field that says so is named', async () => {
+    const machineId = shop.machineIds.get('M4')!; // in service since 2024-04-01
+    const pointersOf = async (body: object) =>
+      (await manager.patch(`/v1/machines/${machineId}`, body, '*')).body.errors?.map(
+        (each: { pointer: string }) => each.pointer,
+      );
+    expect(await pointersOf({ retiredOn: '2024-03-31' })).toEqual(['/retiredOn']);
+    expect(await pointersOf({ retiredOn: '2024-04-01' })).toBeUndefined();
+    expect(await pointersOf({ inServiceOn: '2024-04-02' })).toEqual(['/inServiceOn']);
+    expect(await pointersOf({ inServiceOn: '2024-04-02', retiredOn: '2024-04-01' })).toEqual(['/retiredOn']);
+    const { code: _, id: __, version: ___, ...machine } = (await manager.get(`/v1/machines/${machineId}`)).body;
+    const made = await manager.post('/v1/machines', { ...machine, code: 'M40', retiredOn: '2023-01-01' });
+    expect([made.status, made.body.errors?.[0].pointer]).toEqual([422, '/retiredOn']);
+
+    const register = smallRegister();
+    const machines = register.machines.map((each) =>
+      each.id === 'M4' ? { ...each, inServiceOn: '2025-01-01' } : each,
+    );
+    const imported = database.store.inShop(shop.shopId, (tx) =>
+      importRegister(tx, shop.shopId, { ...register, machines }),
+    );
+    await expect(imported).rejects.toMatchObject({
+      code: 'invalid-input',
+      errors: [
+        { pointer: '/files/machines.csv', detail: expect.stringMatching(/^M4: 2024-04-01 lies before 2025-01-01/) },
+      ],
+    });
+    const turned = { inServiceOn: new Date('2025-01-01') };
+    await expect(
+      database.store.asOwner((tx) => tx.machine.update({ where: { id: machineId }, data: turned })),
+    ).rejects.toThrow(/check constraint|23514/);
+    await retire(machineId, null);
+  });
+
+  it('keeps its retirement where both days had been told turned, with what was told in its notes', async () => {
+    const machineId = shop.machineIds.get('M4')!;
+    const name = '20261201113000_retire_after_service';
+    const migration = readFileSync(new URL(`../../prisma/migrations/${name}/migration.sql`, import.meta.url), 'utf8');
+    const client = new pg.Client({ connectionString: database.url });
+    await client.connect();
+    await client.query('alter table machine drop constraint machine_retired_after_service');
+    await client.query("update machine set retired_on = '2024-03-01', notes = 'left gate' where id = $1", [machineId]);
+    await client.query(migration);
+    await client.end();
+    expect((await manager.get(`/v1/machines/${machineId}`)).body).toMatchObject({
+      ...{ inServiceOn: null, retiredOn: '2024-03-01' },
+      notes: 'left gate\nIn service since 2024-04-01, it was told, which is after it was retired.',
+    });
+    await manager.patch(`/v1/machines/${machineId}`, { inServiceOn: '2024-04-01', retiredOn: null, notes: '' }, '*');
   });
 
   it('only from its day on: until then it is served, but not for what falls due later', async () => {

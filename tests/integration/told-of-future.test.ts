@@ -15,7 +15,7 @@ beforeAll(async () => {
 });
 afterAll(() => field.stop());
 
-const post = (path: string, body: object) => field.manager.post(path, { machineId, ...body });
+const post = (path: string, body: object) => field.manager.post(path, body);
 
 /** Of each kind of fact that a desk tells: how it is told of a time. */
 const TOLD: readonly [path: string, field: string, body: object][] = [
@@ -28,17 +28,18 @@ const TOLD: readonly [path: string, field: string, body: object][] = [
 
 describe('what is told of a time that is yet to come', () => {
   it.each(TOLD)('is refused with the field that says so: %s', async (path, name, body) => {
-    const refused = await post(path, { ...body, [name]: TOMORROW });
+    const refused = await post(path, { machineId, ...body, [name]: TOMORROW });
     expect(refused.status).toBe(422);
     expect(refused.body.errors).toEqual([{ pointer: `/${name}`, detail: expect.stringContaining('in the future') }]);
-    expect((await post(path, { ...body, [name]: TODAY })).status).toBe(201);
+    expect((await post(path, { machineId, ...body, [name]: TODAY })).status).toBe(201);
   });
 
   it('is refused of the close of a stopgap', async () => {
     const { items } = (await field.manager.get(`/v1/stopgaps?machineId=${machineId}`)).body;
-    const close = (closedOn: string) => field.manager.patch(`/v1/stopgaps/${items[0].id}`, { closedOn }, '*');
+    const close = (closedOn: string) =>
+      post(`/v1/stopgaps/${items[0].id}/close`, { because: 'not-needed', reason: 'mended by the site', closedOn });
     expect((await close(TOMORROW)).body.errors).toMatchObject([{ pointer: '/closedOn' }]);
-    expect((await close(TODAY)).status).toBe(200);
+    expect((await close(TODAY)).status).toBe(201);
   });
 
   it('is refused of the end of a visit, which stays open', async () => {

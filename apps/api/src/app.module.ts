@@ -21,6 +21,7 @@ import { PhotosController } from './field-day/photos.controller.js';
 import { PartUsesController, WorkTimesController } from './field-day/visit-facts.js';
 import { FIELD_WORK_CONTROLLERS } from './field-work/field-work.js';
 import { ReadingsController } from './field-work/readings.controller.js';
+import { StopgapDecisionsController } from './field-work/stopgap-decisions.controller.js';
 import { Once } from './http/once.js';
 import { CLOCK, CONFIG, LOGGER, QUEUE, RATE_LIMITER, STORE } from './http/tokens.js';
 import { LabelsController } from './labels/labels.controller.js';
@@ -39,6 +40,7 @@ import { RateLimitGuard } from './rate-limits/rate-limit.guard.js';
 import type { RateLimiter } from './rate-limits/rate-limiter.js';
 import { AgreementsController } from './register/agreements.js';
 import { CustomersController } from './register/customers.js';
+import { DeliveriesController } from './register/deliveries.controller.js';
 import { ImportController } from './register/import.controller.js';
 import { MACHINE_DETAIL_CONTROLLERS } from './register/machine-details.js';
 import { MachineClassesController, MachinesController } from './register/machines.js';
@@ -103,11 +105,13 @@ export class AppModule {
         WeatherController,
         PartsController,
         PartOrdersController,
+        DeliveriesController,
         AgreementsController,
         ReadingsController,
         MachineLabelsController,
         LabelsController,
         ...FIELD_WORK_CONTROLLERS,
+        StopgapDecisionsController,
         FieldDayController,
         PapersController,
         FieldRecordsController,

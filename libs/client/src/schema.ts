@@ -673,6 +673,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/part-orders/{id}/take-back": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["Deliveries_takeBack"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/agreements/{id}": {
         parameters: {
             query?: never;
@@ -1041,6 +1057,38 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/stopgaps/{id}/renew": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["StopgapDecisions_renew"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/stopgaps/{id}/close": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["StopgapDecisions_close"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/field-day": {
         parameters: {
             query?: never;
@@ -1265,6 +1313,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/due/summary": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["Due_summary"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/machines/{id}/usage": {
         parameters: {
             query?: never;
@@ -1353,6 +1417,22 @@ export interface paths {
             cookie?: never;
         };
         get: operations["Lives_fit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/reliability/parts-on-record": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["Lives_parts"];
         put?: never;
         post?: never;
         delete?: never;
@@ -2207,6 +2287,22 @@ export interface paths {
         options?: never;
         head?: never;
         patch: operations["ChargeDocuments_change"];
+        trace?: never;
+    };
+    "/v1/charge-documents/{id}/since": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ChargeDocuments_since"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
         trace?: never;
     };
     "/v1/charge-documents/{id}/ubl": {
@@ -4106,6 +4202,16 @@ export interface components {
             items: components["schemas"]["PartOrder"][];
             next: string | null;
         };
+        DeliveryTakenBack: {
+            /** @description How many of those received did not come */
+            quantity: string & (unknown & unknown);
+            reason: string;
+            /**
+             * @description Also where the shelf no longer holds so many: it is then left with none
+             * @default false
+             */
+            evenIfGone?: boolean;
+        };
         AgreementCreate: {
             /**
              * Format: uuid
@@ -4511,7 +4617,6 @@ export interface components {
         };
         StopgapChanges: {
             partExpectedOn?: string | null;
-            closedOn?: string | null;
         };
         /** @description A temporary repair under its own limit; the work it owes comes back as a visit item that must be done */
         Stopgap: {
@@ -4551,6 +4656,8 @@ export interface components {
              * @description Integer minor units of the shop’s currency
              */
             failureCents: number;
+            /** @description Its hours count from this day; null = from `madeOn` */
+            renewedOn: string | null;
             closedOn: string | null;
         };
         StopgapCreate: {
@@ -4717,6 +4824,28 @@ export interface components {
         RoadCallPage: {
             items: components["schemas"]["RoadCall"][];
             next: string | null;
+        };
+        /** @description A new limit in place of the one it has */
+        StopgapRenewal: {
+            /**
+             * @description Good for so many hours from today on
+             * @default null
+             */
+            limitHours?: (string & (unknown & unknown)) | null;
+            /** @default null */
+            limitOn?: string | null;
+            reason: string;
+        };
+        /** @description The return that it owes is owed no more */
+        StopgapClose: {
+            /** @enum {string} */
+            because: "done-otherwise" | "not-needed";
+            reason: string;
+            /**
+             * Format: date
+             * @description Left out = today
+             */
+            closedOn?: string;
         };
         /** @description A technician’s day whole, to be read ahead and used without a network */
         FieldDay: {
@@ -5203,6 +5332,7 @@ export interface components {
              */
             machineId: string;
             machineCode: string;
+            machineClass: string;
             /**
              * Format: uuid
              * @description Identifier of a row
@@ -5231,6 +5361,31 @@ export interface components {
             why: {
                 [key: string]: unknown;
             } | null;
+        };
+        /** @description How much falls due, in all and at each site, and what leaving it costs */
+        DueSummary: {
+            /** Format: int64 */
+            items: number;
+            /** Format: int64 */
+            machines: number;
+            /**
+             * Format: int64
+             * @description Past their tolerance today with a chance of one half or more
+             */
+            overdue: number;
+            /** @description null for grounds supervisors */
+            deferralCents: number | null;
+            sites: {
+                /**
+                 * Format: uuid
+                 * @description Identifier of a row
+                 */
+                siteId: string;
+                /** Format: int64 */
+                items: number;
+                /** @description null for grounds supervisors */
+                deferralCents: number | null;
+            }[];
         };
         /** @description Lifetime hours on each day after `asOf`, as quantiles */
         UsageForecast: {
@@ -5408,6 +5563,11 @@ export interface components {
                 low: number;
                 high: number;
             }[];
+            marks: {
+                /** @description Hours */
+                ageHours: number;
+                failed: boolean;
+            }[];
             curve: {
                 /** @description Hours */
                 ageHours: number;
@@ -5419,6 +5579,12 @@ export interface components {
             statement: string;
             assumptions: string[];
             leftOut: string[];
+        };
+        /** @description Parts known to have been fitted by a service item */
+        PartsOnRecord: {
+            itemCode: string;
+            /** @description Part codes */
+            parts: string[];
         };
         /** @description Which of two part grades lasts longer here, or that the data cannot tell */
         GradeComparison: {
@@ -5446,6 +5612,11 @@ export interface components {
                 survival: number;
                 low: number;
                 high: number;
+            }[][];
+            marks: {
+                /** @description Hours */
+                ageHours: number;
+                failed: boolean;
             }[][];
             /** @description Greatest age watched of each; nothing is known beyond it */
             watchedToHours: number[];
@@ -5643,12 +5814,14 @@ export interface components {
              * @description Identifier of a row
              */
             machineId: string;
+            machineCode: string;
             machineClass: string;
             /**
              * Format: uuid
              * @description Identifier of a row
              */
             siteId: string;
+            siteName: string;
             retiredOn: string | null;
             /** @description Hours */
             fromHours: number;
@@ -5674,12 +5847,14 @@ export interface components {
              * @description Identifier of a row
              */
             machineId: string;
+            machineCode: string;
             machineClass: string;
             /**
              * Format: uuid
              * @description Identifier of a row
              */
             siteId: string;
+            siteName: string;
             retiredOn: string | null;
             /** @description Hours */
             fromHours: number;
@@ -6734,7 +6909,7 @@ export interface components {
         };
         Alert: {
             /** @enum {string} */
-            kind: "move-asked" | "order-overdue" | "part-late-for-visit" | "part-late-for-stopgap" | "stopgap-limit-near" | "stopgap-limit-past";
+            kind: "move-asked" | "order-overdue" | "document-behind" | "part-late-for-visit" | "part-late-for-stopgap" | "stopgap-limit-near" | "stopgap-limit-past";
             /** @description null = it concerns an order of parts */
             siteId: string | null;
             siteName: string | null;
@@ -6745,6 +6920,8 @@ export interface components {
             stopgapId: string | null;
             /** @description The order of parts: PATCH /v1/part-orders/{id} */
             orderId: string | null;
+            /** @description The issued document: GET /v1/charge-documents/{id}/since */
+            documentId: string | null;
             /** @description The wish to answer: POST /v1/visit-answers/{id}/reply */
             answerId: string | null;
             sentence: string;
@@ -7392,6 +7569,33 @@ export interface components {
                 payable: string;
             };
         };
+        /** @description What came to light of a visit, or was taken back, since its document was made */
+        ChargesSince: {
+            /** @description On record, and not charged */
+            missing: {
+                /** @enum {string} */
+                kind: "work" | "part";
+                code: string;
+                name: string;
+                slot: string | null;
+                /** @description null = it is a part */
+                machineCode: string | null;
+                /** @description How many more, or fewer, of a part; null = it is work */
+                quantity: string | null;
+            }[];
+            /** @description Charged, and not on record */
+            surplus: {
+                /** @enum {string} */
+                kind: "work" | "part";
+                code: string;
+                name: string;
+                slot: string | null;
+                /** @description null = it is a part */
+                machineCode: string | null;
+                /** @description How many more, or fewer, of a part; null = it is work */
+                quantity: string | null;
+            }[];
+        };
         Empty: Record<string, never>;
         ChargeCredit: {
             reason: string;
@@ -7532,6 +7736,8 @@ export interface components {
              * @description Identifier of a row
              */
             subjectId: string;
+            /** @description The machine it was about, if any */
+            machineId: string | null;
             detail: {
                 [key: string]: unknown;
             };
@@ -10747,6 +10953,52 @@ export interface operations {
             500: components["responses"]["Failed"];
         };
     };
+    Deliveries_takeBack: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A key of the caller’s own choosing, kept for 7 days: repeating the request with it repeats the answer, not the effect. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "quantity": "1",
+                 *       "reason": "counted twice: the box was the one of the day before"
+                 *     }
+                 */
+                "application/json": components["schemas"]["DeliveryTakenBack"];
+            };
+        };
+        responses: {
+            /** @description What was received by mistake is off the shelf, and still to come */
+            201: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PartOrder"];
+                };
+            };
+            400: components["responses"]["KeyMissing"];
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["TooLarge"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
     Agreement_read: {
         parameters: {
             query?: never;
@@ -12097,6 +12349,99 @@ export interface operations {
             500: components["responses"]["Failed"];
         };
     };
+    StopgapDecisions_renew: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A key of the caller’s own choosing, kept for 7 days: repeating the request with it repeats the answer, not the effect. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "limitHours": "40",
+                 *       "limitOn": null,
+                 *       "reason": "the plate was bolted on again and holds"
+                 *     }
+                 */
+                "application/json": components["schemas"]["StopgapRenewal"];
+            };
+        };
+        responses: {
+            /** @description The stopgap with its new limit; a forecast that goes by it is asked for */
+            201: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Stopgap"];
+                };
+            };
+            400: components["responses"]["KeyMissing"];
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["TooLarge"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    StopgapDecisions_close: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A key of the caller’s own choosing, kept for 7 days: repeating the request with it repeats the answer, not the effect. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "because": "done-otherwise",
+                 *       "reason": "the site welded a new bracket on"
+                 *     }
+                 */
+                "application/json": components["schemas"]["StopgapClose"];
+            };
+        };
+        responses: {
+            /** @description The closed stopgap: its return is owed no more, and stands in no visit to come */
+            201: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Stopgap"];
+                };
+            };
+            400: components["responses"]["KeyMissing"];
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["TooLarge"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
     FieldDay_read: {
         parameters: {
             query?: {
@@ -12602,8 +12947,6 @@ export interface operations {
     Due_due: {
         parameters: {
             query?: {
-                cursor?: string;
-                limit?: number;
                 /** @description Identifier of a row */
                 siteId?: string;
                 /** @description Identifier of a row */
@@ -12613,6 +12956,9 @@ export interface operations {
                 /** @description Local date, YYYY-MM-DD */
                 until?: string;
                 overdueAtLeast?: number;
+                cursor?: string;
+                limit?: number;
+                order?: "date" | "cost" | "site";
             };
             header?: never;
             path?: never;
@@ -12629,6 +12975,43 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["DueItemPage"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    Due_summary: {
+        parameters: {
+            query?: {
+                /** @description Identifier of a row */
+                siteId?: string;
+                /** @description Identifier of a row */
+                machineId?: string;
+                code?: string;
+                kind?: "service" | "stopgap";
+                /** @description Local date, YYYY-MM-DD */
+                until?: string;
+                overdueAtLeast?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description How much falls due */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DueSummary"];
                 };
             };
             401: components["responses"]["SignedOut"];
@@ -12842,6 +13225,36 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["LifeFit"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    Lives_parts: {
+        parameters: {
+            query?: {
+                /** @description Service item that replaces the part */
+                itemCode?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Which parts a service item fitted, the most often fitted first */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PartsOnRecord"];
                 };
             };
             401: components["responses"]["SignedOut"];
@@ -15193,6 +15606,36 @@ export interface operations {
             500: components["responses"]["Failed"];
         };
     };
+    ChargeDocuments_since: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What its visit’s records say by now, against what it charges; an amendment charges it */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChargesSince"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
     ChargeDocuments_ubl: {
         parameters: {
             query?: never;
@@ -15721,6 +16164,10 @@ export interface operations {
             query?: {
                 cursor?: string;
                 limit?: number;
+                /** @description Identifier of a row */
+                machineId?: string;
+                /** @description Identifier of a row */
+                subjectId?: string;
             };
             header?: never;
             path?: never;
@@ -15728,7 +16175,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description Who did what with keys, charges and accounting, the oldest first */
+            /** @description Who did what, the oldest first */
             200: {
                 headers: {
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];

@@ -282,6 +282,23 @@ export const ChargeDocumentQuery = PageQuery.extend({
   siteId: Id.optional(),
   visitId: Id.optional(),
 });
+const ChargedSince = z.object({
+  kind: z.enum(['work', 'part']),
+  code: z.string(),
+  name: z.string(),
+  slot: z.string().nullable(),
+  machineCode: z.string().nullable().meta({ description: 'null = it is a part' }),
+  quantity: Quantity.nullable().meta({ description: 'How many more, or fewer, of a part; null = it is work' }),
+});
+export const ChargesSince = z
+  .object({
+    missing: z.array(ChargedSince).meta({ description: 'On record, and not charged' }),
+    surplus: z.array(ChargedSince).meta({ description: 'Charged, and not on record' }),
+  })
+  .meta({
+    id: 'ChargesSince',
+    description: 'What came to light of a visit, or was taken back, since its document was made',
+  });
 export const ChargeCredit = z.strictObject({ reason: text(500, 1) }).meta({ id: 'ChargeCredit' });
 export const ChargeAmendment = z
   .strictObject({ reason: text(500, 1), facts: ChargeFacts.default({}) })
@@ -350,6 +367,8 @@ export const AuditEntry = z
     action: z.string(),
     subjectKind: z.string(),
     subjectId: Id,
+    machineId: Id.nullable().meta({ description: 'The machine it was about, if any' }),
     detail: z.record(z.string(), z.unknown()),
   })
   .meta({ id: 'AuditEntry', description: 'Who did what' });
+export const AuditQuery = PageQuery.extend({ machineId: Id.optional(), subjectId: Id.optional() });

@@ -10,6 +10,7 @@ import {
   PageQuery,
   Quantity,
   Skill,
+  SomeHours,
   text,
   Version,
 } from './primitives.js';
@@ -191,9 +192,27 @@ export const StopgapCreate = z
   })
   .meta({ id: 'StopgapCreate' });
 export const StopgapChanges = z
-  .strictObject({ partExpectedOn: LocalDate.nullable().optional(), closedOn: LocalDate.nullable().optional() })
+  .strictObject({ partExpectedOn: LocalDate.nullable().optional() })
   .refine((body) => Object.keys(body).length > 0, 'nothing to change')
   .meta({ id: 'StopgapChanges' });
+export const StopgapRenewal = z
+  .strictObject({
+    limitHours: SomeHours.nullable().default(null).meta({ description: 'Good for so many hours from today on' }),
+    limitOn: LocalDate.nullable().default(null),
+    reason: text(500, 1),
+  })
+  .refine((body) => body.limitHours !== null || body.limitOn !== null, {
+    path: ['limitHours'],
+    message: 'a temporary repair needs a limit: hours, a date, or both',
+  })
+  .meta({ id: 'StopgapRenewal', description: 'A new limit in place of the one it has' });
+export const StopgapClose = z
+  .strictObject({
+    because: z.enum(['done-otherwise', 'not-needed']),
+    reason: text(500, 1),
+    closedOn: LocalDate.optional().meta({ description: 'Left out = today' }),
+  })
+  .meta({ id: 'StopgapClose', description: 'The return that it owes is owed no more' });
 export const Stopgap = z
   .object({
     id: Id,
@@ -211,6 +230,7 @@ export const Stopgap = z
     skill: z.string().nullable(),
     preparations: z.array(z.string()),
     failureCents: Cents,
+    renewedOn: LocalDate.nullable().meta({ description: 'Its hours count from this day; null = from `madeOn`' }),
     closedOn: LocalDate.nullable(),
   })
   .meta({

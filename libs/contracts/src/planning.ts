@@ -7,7 +7,7 @@ const ShopOnlyCents = Cents.nullable().meta({ description: 'null for grounds sup
 const ShopOnlyText = z.string().nullable().meta({ description: 'null for grounds supervisors' });
 const RunStatus = z.enum(['asked', 'running', 'done', 'failed', 'cancelled']);
 
-export const DueQuery = PageQuery.extend({
+const DueFilter = z.object({
   siteId: Id.optional(),
   machineId: Id.optional(),
   code: Code.optional(),
@@ -17,11 +17,29 @@ export const DueQuery = PageQuery.extend({
   /** Only items that are past their tolerance with at least this probability on the first day of the horizon. */
   overdueAtLeast: z.coerce.number().min(0).max(1).optional(),
 });
+export const DueOrder = z.enum(['date', 'cost', 'site']);
+export type DueOrder = z.infer<typeof DueOrder>;
+export const DueQuery = DueFilter.extend({
+  ...PageQuery.shape,
+  /** Soonest first; dearest to leave first; or site by site, that of the dearest work first. */
+  order: DueOrder.default('date'),
+});
+export const DueSummaryQuery = DueFilter;
+export const DueSummary = z
+  .object({
+    items: z.int(),
+    machines: z.int(),
+    overdue: z.int().meta({ description: 'Past their tolerance today with a chance of one half or more' }),
+    deferralCents: ShopOnlyCents,
+    sites: z.array(z.object({ siteId: Id, items: z.int(), deferralCents: ShopOnlyCents })),
+  })
+  .meta({ id: 'DueSummary', description: 'How much falls due, in all and at each site, and what leaving it costs' });
 export const DueItem = z
   .object({
     id: Id,
     machineId: Id,
     machineCode: Code,
+    machineClass: Code,
     siteId: Id,
     siteName: z.string(),
     kind: z.enum(['service', 'stopgap']),

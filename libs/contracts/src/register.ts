@@ -250,6 +250,16 @@ export const PartOrderChanges = z
     message: 'receive what has come first, then cancel the rest',
   })
   .meta({ id: 'PartOrderChanges' });
+export const DeliveryTakenBack = z
+  .strictObject({
+    quantity: SomeQuantity.meta({ description: 'How many of those received did not come' }),
+    reason: text(500, 1),
+    evenIfGone: z
+      .boolean()
+      .default(false)
+      .meta({ description: 'Also where the shelf no longer holds so many: it is then left with none' }),
+  })
+  .meta({ id: 'DeliveryTakenBack' });
 export const PartOrder = z
   .object({
     ...row,

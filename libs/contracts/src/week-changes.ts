@@ -196,6 +196,7 @@ export const Alert = z
     kind: z.enum([
       'move-asked',
       'order-overdue',
+      'document-behind',
       'part-late-for-visit',
       'part-late-for-stopgap',
       'stopgap-limit-near',
@@ -208,6 +209,7 @@ export const Alert = z
     visitId: Id.nullable(),
     stopgapId: Id.nullable(),
     orderId: Id.nullable().meta({ description: 'The order of parts: PATCH /v1/part-orders/{id}' }),
+    documentId: Id.nullable().meta({ description: 'The issued document: GET /v1/charge-documents/{id}/since' }),
     answerId: Id.nullable().meta({ description: 'The wish to answer: POST /v1/visit-answers/{id}/reply' }),
     sentence: z.string(),
     choice: z.string().meta({ description: 'The next best thing to do' }),

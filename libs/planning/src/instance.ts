@@ -191,6 +191,12 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
   return { snapshot, clock, dates, travel, technicianDays, windows, forests, items, promises, previous, isBarred };
 }
 
+/** Cents per hour that an overtime minute costs on top of the wage, which driving and working minutes pay anyway. */
+export function overtimePremium(instance: PlanningInstance, technician: number): number {
+  const { overtimeCentsPerHour, wageCentsPerHour } = instance.snapshot.technicians[technician]!;
+  return Math.max(0, overtimeCentsPerHour - wageCentsPerHour);
+}
+
 /** A technician's day by the hours of a shift; it begins at the base unless told otherwise. */
 export function technicianDay(
   { snapshot, clock }: Pick<PlanningInstance, 'snapshot' | 'clock'>,

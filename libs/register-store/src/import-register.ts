@@ -1,8 +1,9 @@
 import { createHash, randomUUID } from 'node:crypto';
+import { DomainError } from '@deckround/platform';
 import type { Register } from '@deckround/register';
 import { insertCompletions, insertReadings, Prisma, type Tx } from '@deckround/store';
 import { type ImportCount, newCount } from './import-counts.js';
-import { dateColumn } from './local-time.js';
+import { dateColumn, dateText } from './local-time.js';
 import { revisitReadings, type SetAsideResult } from './set-aside.js';
 import { writeCatalogue } from './write-catalogue.js';
 
@@ -72,6 +73,7 @@ export async function importRegister(tx: Tx, shopId: string, register: Register)
     })),
     { timeZone },
   );
+  await requireServedFirst(tx, register.machines);
   const classIds = new Map((await tx.machineClass.findMany()).map((each) => [each.code, each.id]));
   const machines = await upsert(
     tx.machine,
@@ -174,6 +176,24 @@ interface Upserted {
 }
 
 /** @param untold what new rows take where they say nothing of their own */
+/**
+ * What the shop has entered of a machine's retirement stays where the register does not tell of it.
+ * @throws DomainError invalid-input where a machine so retired would come into service only later
+ */
+async function requireServedFirst(tx: Tx, machines: Register['machines']): Promise<void> {
+  const retired = await tx.machine.findMany({ where: { retiredOn: { not: null } } });
+  const daysOf = new Map(retired.map((row) => [row.code, dateText(row.retiredOn!)]));
+  const errors = machines.flatMap(({ id, inServiceOn: from, retiredOn }) => {
+    const to = retiredOn ?? daysOf.get(id);
+    if (from === null || to === undefined || from <= to) return [];
+    const detail = `${id}: ${to} lies before ${from}: the machine has been retired; tell retired_on as well`;
+    return [
+      { pointer: '/files/machines.csv', detail, clause: { key: 'retired-before', values: { machine: id, to, from } } },
+    ];
+  });
+  if (errors.length > 0) throw new DomainError('invalid-input', 'The files have faults. Nothing was imported.', errors);
+}
+
 async function upsert(
   table: CodedTable,
   shopId: string,

@@ -117,6 +117,7 @@ export async function loadRegister(tx: Tx, history = true): Promise<Register> {
       code: each.code,
       title: stopgapTitle(each.description),
       madeOn: dateText(each.madeOn),
+      renewedOn: each.renewedOn && dateText(each.renewedOn),
       limitHours: each.limitHours === null ? null : Number(each.limitHours),
       limitOn: each.limitOn && dateText(each.limitOn),
       partId: each.partId,

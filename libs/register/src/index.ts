@@ -12,7 +12,7 @@ export { countedOn, releaseDates } from './snapshots/parts-in-turn.js';
 export { plannedWork } from './snapshots/planned-elsewhere.js';
 export * from './snapshots/planning-snapshot.js';
 export * from './snapshots/standing-snapshot.js';
-export { stopgapLimit } from './snapshots/stopgap-limit.js';
+export { type HoursAhead, limitAhead, stopgapLimit } from './snapshots/stopgap-limit.js';
 export * from './snapshots/upkeep-snapshot.js';
 export * from './snapshots/usage-snapshot.js';
 export * from './weekly-windows.js';

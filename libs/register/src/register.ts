@@ -102,6 +102,8 @@ export interface OpenStopgap {
   readonly code: string;
   readonly title: string;
   readonly madeOn: string;
+  /** Its limit was set anew: its hours count from here. */
+  readonly renewedOn: string | null;
   readonly limitHours: number | null;
   readonly limitOn: string | null;
   readonly partId: string | null;

@@ -113,6 +113,15 @@ describe('interval rules, machine at 3 h a day', () => {
     expect(due.timingCostCents[0]).toBe(0);
     expect(due.timingCostCents[27]!).toBeGreaterThan(10000);
   });
+
+  test('a renewed stopgap is due at its new limit, counted from its renewal', () => {
+    const stopgap = { id: 'g', machineId: 'm0', code: 'weld-deck', title: 'Deck weld', madeOn: '2025-05-13' };
+    const limits = { limitHours: 30, limitOn: null, failureCents: 40000 };
+    const renewed = { ...stopgap, ...limits, renewedOn: '2025-06-13' };
+    const due = dueOf(anItem({}), null, { items: [], stopgaps: [renewed] });
+    expect(daysApart(due.p50, '2025-06-23')).toBeLessThanOrEqual(1);
+    expect(due.why.sentence).toMatch(/^Deck weld: temporary repair renewed 13 Jun at /);
+  });
 });
 
 test('one sentence says since when, which rule, and so which day', () => {

@@ -84,9 +84,10 @@ export function forecastDueWith(usage: UsageForecast, snapshot: Omit<UpkeepSnaps
   for (const stopgap of snapshot.stopgaps) {
     const forecast = usage.machines.get(stopgap.machineId);
     if (forecast === undefined) continue;
-    const since = madeAt(stopgap, forecast);
+    const since = limitedSince(stopgap, forecast);
     const mark = stopgapMark(stopgap, since);
-    const words = `temporary repair of ${spokenDay(since.day, forecast.originDay)} at ${since.lifetimeHours.toFixed(1)} h`;
+    const what = stopgap.renewedOn ? 'temporary repair renewed' : 'temporary repair of';
+    const words = `${what} ${spokenDay(since.day, forecast.originDay)} at ${since.lifetimeHours.toFixed(1)} h`;
     const rule = stopgap.limitHours === null ? '' : `good for ${stopgap.limitHours} h`;
     due.push({
       itemId: stopgap.id,
@@ -194,8 +195,9 @@ function ruleWords(item: ServiceItem): string {
   return [every, first, season].filter((part) => part !== '').join(', ');
 }
 
-function madeAt(stopgap: StopgapForUpkeep, forecast: MachineForecast): RunningSince {
-  const day = dayNumber(stopgap.madeOn);
+/** Its hours count from here. */
+function limitedSince({ madeOn, renewedOn }: StopgapForUpkeep, forecast: MachineForecast): RunningSince {
+  const day = dayNumber(renewedOn ?? madeOn);
   return { day, lifetimeHours: forecast.lifetimeHoursAt(day), completion: null, assumption: null };
 }
 

@@ -99,6 +99,8 @@ export const StopgapForUpkeep = z.object({
   code: z.string(),
   title: z.string(),
   madeOn: localDate,
+  /** Its limit was set anew: its hours count from here; absent = from `madeOn`. */
+  renewedOn: localDate.nullish(),
   limitHours: z.number().positive().nullable(),
   limitOn: localDate.nullable(),
   failureCents: z.int().min(0),

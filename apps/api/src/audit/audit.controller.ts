@@ -1,4 +1,4 @@
-import { AuditEntry, PageQuery, pageOf } from '@deckround/contracts';
+import { AuditEntry, AuditQuery, pageOf } from '@deckround/contracts';
 import type { Store } from '@deckround/store';
 import { Controller, Get, Inject, Query } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -16,11 +16,12 @@ export class AuditController {
 
   @Get()
   @Allow(['manager'])
-  @Answers(200, pageOf(AuditEntry, 'AuditEntry'), 'Who did what with keys, charges and accounting, the oldest first')
-  async list(@Caller() actor: Actor, @Query({ schema: PageQuery }) { cursor, limit }: z.infer<typeof PageQuery>) {
+  @Answers(200, pageOf(AuditEntry, 'AuditEntry'), 'Who did what, the oldest first')
+  async list(@Caller() actor: Actor, @Query({ schema: AuditQuery }) query: z.infer<typeof AuditQuery>) {
+    const { cursor, limit, ...equal } = query;
     const rows = await this.store.inShop(actor.shopId, (tx) =>
       tx.auditEntry.findMany({
-        where: afterCursor('at', readCursor(cursor), (key) => new Date(key)),
+        where: { AND: [equal, afterCursor('at', readCursor(cursor), (key) => new Date(key))] },
         orderBy: [{ at: 'asc' }, { id: 'asc' }],
         take: limit + 1,
       }),

@@ -5,6 +5,8 @@ export interface AuditedAct {
   readonly action: string;
   readonly subjectKind: string;
   readonly subjectId: string;
+  /** Whose history it is told in. */
+  readonly machineId?: string;
   /** No secrets, and no more of a person than the act itself. */
   readonly detail?: object;
 }

@@ -5,6 +5,7 @@ import {
   ChargeDocument,
   ChargeDocumentQuery,
   ChargeFacts,
+  ChargesSince,
   pageOf,
 } from '@deckround/contracts';
 import { type Clock, DomainError } from '@deckround/platform';
@@ -26,6 +27,7 @@ import { DOCUMENT_INCLUDE, type DocumentRow, documentView } from './document-vie
 import { draftCharges, redraftCharges } from './draft-charges.js';
 import { creditDocument, issueDraft } from './issue.js';
 import { shopCharges } from './settings.js';
+import { sinceIssue } from './since-issue.js';
 
 const IdParam = z.uuid();
 const NoBody = z.strictObject({}).meta({ id: 'Empty' });
@@ -80,6 +82,16 @@ export class ChargeDocumentsController {
     const row = await this.store.inShop(actor.shopId, (tx) => findDocument(tx, actor, id));
     reply.header('etag', etagOf(row.version));
     return documentView(row);
+  }
+
+  @Get(':id/since')
+  @Allow(['manager'])
+  @Answers(200, ChargesSince, 'What its visit’s records say by now, against what it charges; an amendment charges it')
+  since(@Caller() actor: Actor, @Param('id', { schema: IdParam }) id: string) {
+    return this.store.inShop(actor.shopId, async (tx) => {
+      const row = await findDocument(tx, actor, id);
+      return row.kind === 'invoice' ? sinceIssue(tx, row) : { missing: [], surplus: [] };
+    });
   }
 
   @Get(':id/ubl')

@@ -9,23 +9,21 @@ import {
   RoadCall,
   RoadCallChanges,
   RoadCallCreate,
-  Stopgap,
-  StopgapChanges,
-  StopgapCreate,
 } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
 import { WAITING_CENTS_PER_DAY } from '@deckround/register';
-import { BEGUN, dateColumn, dateText, endDowntime, todayOf } from '@deckround/register-store';
-import { emitEvent, type Prisma, type Tx } from '@deckround/store';
+import { dateColumn, dateText, endDowntime, todayOf } from '@deckround/register-store';
+import type { Prisma } from '@deckround/store';
 import type { z } from 'zod';
 import { machineScope } from '../access/actor.js';
-import { cancelVisit } from '../planning/cancel-visit.js';
+import { leaveVisits } from '../planning/leave-visits.js';
 import { type Resource, resourceController } from '../register/resource.js';
-import { columnOrNull, dateOrNull, given, hoursText } from '../register/values.js';
+import { dateOrNull, given, hoursText } from '../register/values.js';
 import { meterChanges } from './meter-changes.js';
 import { settleCall, settleFindings } from './owed-work.js';
 import { refuseFutureDay } from './refuse-future.js';
 import { requireItemCode, requireMachines, slotId } from './require-machine.js';
+import { stopgaps } from './stopgaps.js';
 import { takeBack } from './take-back.js';
 
 const ofMachine = ({ machineId }: Record<string, unknown>) => (machineId === undefined ? {} : { machineId });
@@ -110,72 +108,6 @@ const findings: Resource<Prisma.FindingGetPayload<object>> = {
   },
 };
 
-const stopgaps: Resource<Prisma.StopgapGetPayload<object>> = {
-  path: 'stopgaps',
-  name: 'Stopgap',
-  view: Stopgap,
-  query: MachineQuery,
-  create: StopgapCreate,
-  changes: StopgapChanges,
-  readers: ['manager', 'technician', 'supervisor'],
-  writers: ['manager', 'technician'],
-  order: 'madeOn',
-  orderValue: (key) => new Date(key),
-  scope: machineScope,
-  where: ofMachine,
-  table: (tx) => tx.stopgap,
-  toView: (row) => ({
-    ...row,
-    madeOn: dateText(row.madeOn),
-    limitHours: hoursText(row.limitHours),
-    limitOn: dateOrNull(row.limitOn),
-    partQuantity: String(row.partQuantity),
-    partExpectedOn: dateOrNull(row.partExpectedOn),
-    closedOn: dateOrNull(row.closedOn),
-  }),
-  insert: async (tx, actor, body: z.infer<typeof StopgapCreate>, now) => {
-    await requireMachines(tx, actor, [body.machineId]);
-    await refuseFutureDay(tx, body.machineId, '/madeOn', body.madeOn, now);
-    const { madeOn, limitOn, partExpectedOn, ...fields } = body;
-    const row = await tx.stopgap.create({
-      data: {
-        shopId: actor.shopId,
-        ...fields,
-        madeOn: dateColumn(madeOn),
-        limitOn: columnOrNull(limitOn),
-        partExpectedOn: columnOrNull(partExpectedOn),
-        recordedBy: actor.kind === 'person' ? actor.id : null,
-      },
-    });
-    await tx.followUp.create({
-      data: {
-        shopId: actor.shopId,
-        machineId: body.machineId,
-        stopgapId: row.id,
-        owed: body.description,
-        dueOn: columnOrNull(limitOn),
-      },
-    });
-    const told = { stopgapId: row.id, machineId: body.machineId, limitHours: body.limitHours, limitOn };
-    await emitEvent(tx, actor.shopId, 'stopgap.recorded', told, row.recordedAt);
-    return row.id;
-  },
-  update: async (tx, _actor, row, body: z.infer<typeof StopgapChanges>, now) => {
-    await refuseFutureDay(tx, row.machineId, '/closedOn', body.closedOn, now);
-    const dates = given({
-      partExpectedOn: body.partExpectedOn === undefined ? undefined : columnOrNull(body.partExpectedOn),
-      closedOn: body.closedOn === undefined ? undefined : columnOrNull(body.closedOn),
-    });
-    await tx.stopgap.update({ where: { id: row.id }, data: { ...dates, version: { increment: 1 } } });
-    if (body.closedOn !== undefined) {
-      await tx.followUp.updateMany({
-        where: { stopgapId: row.id },
-        data: { closedOn: columnOrNull(body.closedOn), version: { increment: 1 } },
-      });
-    }
-  },
-};
-
 const followUps: Resource<Prisma.FollowUpGetPayload<object>> = {
   path: 'follow-ups',
   name: 'FollowUp',
@@ -226,19 +158,9 @@ const roadCalls: Resource<Prisma.RoadCallGetPayload<object>> = {
     if (!isClosed) return;
     await endDowntime(tx, row.machineId);
     await settleCall(tx, row.id, closedOn!, null);
-    await leaveVisit(tx, row, now);
+    await leaveVisits(tx, { roadCallId: row.id }, 'Its call was closed, and it had no other work.', now);
   },
 };
-
-/** Nobody drives for a call that was closed. */
-async function leaveVisit(tx: Tx, { id, visitId }: { id: string; visitId: string | null }, now: Date): Promise<void> {
-  await tx.visitItem.deleteMany({ where: { roadCallId: id, state: 'planned' } });
-  if (visitId === null) return;
-  const needless = await tx.visit.findFirst({
-    where: { id: visitId, state: { in: ['proposed', 'confirmed'] }, visitItems: { none: {} }, NOT: BEGUN },
-  });
-  if (needless !== null) await cancelVisit(tx, needless, now, 'Its call was closed, and it had no other work.');
-}
 
 function roadCallRow(shopId: string, body: z.infer<typeof RoadCallCreate>) {
   const { symptomCode, minutes, skill, downCentsPerDay, calledAt, ...told } = body;

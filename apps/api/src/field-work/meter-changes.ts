@@ -4,6 +4,7 @@ import { dateColumn, dateText, revisitReadings } from '@deckround/register-store
 import type { Prisma } from '@deckround/store';
 import type { z } from 'zod';
 import { machineScope } from '../access/actor.js';
+import { audit } from '../audit/audit.js';
 import type { Resource } from '../register/resource.js';
 import { given } from '../register/values.js';
 import { refuseFutureDay } from './refuse-future.js';
@@ -39,9 +40,10 @@ export const meterChanges: Resource<Row> = {
     await tx.meterChange.deleteMany({ where: { machineId, changedOn, origin: 'found' } });
     const row = await tx.meterChange.create({ data: { shopId: actor.shopId, machineId, ...body, changedOn } });
     await revisitReadings(tx, [machineId]);
+    await audit(tx, actor, { ...act(row, 'told'), detail: toldOf(row) }, now);
     return row.id;
   },
-  remove: async (tx, _actor, row) => {
+  remove: async (tx, actor, row, now) => {
     if (row.origin === 'found') {
       throw new DomainError(
         'conflict',
@@ -50,8 +52,19 @@ export const meterChanges: Resource<Row> = {
     }
     await tx.meterChange.delete({ where: { id: row.id } });
     await revisitReadings(tx, [row.machineId]);
+    await audit(tx, actor, { ...act(row, 'taken-back'), detail: toldOf(row) }, now);
   },
 };
+
+const act = ({ id, machineId }: Row, what: string) => ({
+  action: `meter-change.${what}`,
+  ...{ subjectKind: 'meter-change', subjectId: id, machineId },
+});
+
+const toldOf = ({ changedOn, oldHours, newHours }: Row) => ({
+  on: dateText(changedOn),
+  ...{ oldHours: String(oldHours), newHours: String(newHours) },
+});
 
 function sentenceOf({ changedOn, oldHours, newHours, origin }: Row): string {
   const day = dateText(changedOn);

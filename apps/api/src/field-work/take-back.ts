@@ -20,8 +20,13 @@ export async function takeBack(
   if (visitId !== null) await lockVisit(tx, visitId);
   await tx.completion.delete({ where: { id } });
   await unsettleFindings(tx, { machineId, code, slot }, doneOn);
-  const act = { action: 'completion.taken-back', subjectKind: 'completion', subjectId: id };
-  await audit(tx, actor, { ...act, detail: { machineId, code, slot, doneOn: doneOn.toISOString().slice(0, 10) } }, now);
+  const act = { action: 'completion.taken-back', subjectKind: 'completion', subjectId: id, machineId };
+  await audit(
+    tx,
+    actor,
+    { ...act, detail: { machineId, visitId, code, slot, doneOn: doneOn.toISOString().slice(0, 10) } },
+    now,
+  );
   if (visitId === null) return;
   const { state } = await tx.visit.findUniqueOrThrow({ where: { id: visitId }, select: { state: true } });
   const work = { visitId, machineId, code, slot, state: 'done' };

@@ -132,6 +132,7 @@ export const EXAMPLES: Readonly<Record<string, unknown>> = {
   },
   Part_change: { leadDays: 5 },
   PartOrder_add: { partId: part, quantity: '4', orderedOn: '2026-06-05', expectedOn: '2026-06-09' },
+  Deliveries_takeBack: { quantity: '1', reason: 'counted twice: the box was the one of the day before' },
   PartOrder_change: { receivedOn: '2026-06-08', receivedQuantity: '3', expectedOn: '2026-06-12' },
   Agreement_add: {
     customerId: customer,
@@ -166,6 +167,8 @@ export const EXAMPLES: Readonly<Record<string, unknown>> = {
     minutes: 45,
   },
   Stopgap_change: { partExpectedOn: '2026-06-10' },
+  StopgapDecisions_renew: { limitHours: '40', limitOn: null, reason: 'the plate was bolted on again and holds' },
+  StopgapDecisions_close: { because: 'done-otherwise', reason: 'the site welded a new bracket on' },
   RoadCall_add: {
     machineId: machine,
     calledAt: '2026-06-08T09:40:00-05:00',

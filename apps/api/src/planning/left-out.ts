@@ -30,7 +30,7 @@ interface PlannedRun {
 
 /** What a plan left out as the week tells it: how much, at what price, and the first of it. */
 export async function leftOutOfWeek(tx: Tx, run: PlannedRun | null) {
-  const all = run === null ? [] : dearestFirst(run);
+  const all = run === null ? [] : await dearestFirst(tx, run);
   const page = run === null ? { items: [], next: null } : await pageFrom(tx, run, 0, FIRST);
   return {
     leftOut: page.items,
@@ -57,7 +57,7 @@ export async function leftOutPage(tx: Tx, weekOf: string, cursorText: string | u
 }
 
 async function pageFrom(tx: Tx, run: PlannedRun, from: number, limit: number) {
-  const all = dearestFirst(run);
+  const all = await dearestFirst(tx, run);
   const rows = all.slice(from, from + limit);
   const titles = await titlesOf(
     tx,
@@ -75,7 +75,7 @@ async function pageFrom(tx: Tx, run: PlannedRun, from: number, limit: number) {
 }
 
 /** What must be done comes first: it is no choice of price. */
-function dearestFirst({ plan, standing }: PlannedRun): LeftNow[] {
+async function dearestFirst(tx: Tx, { plan, standing }: PlannedRun): Promise<LeftNow[]> {
   const { leftOut = [], visits = [] } = (plan ?? {}) as Partial<WeekPlan>;
   const givenUp = visits.flatMap((visit) =>
     visit.items
@@ -90,9 +90,28 @@ function dearestFirst({ plan, standing }: PlannedRun): LeftNow[] {
         }),
       ),
   );
-  return [...leftOut.filter(({ itemId }) => !standing.has(itemId)), ...givenUp].toSorted(
-    (a, b) => Number(b.mustDo) - Number(a.mustDo) || b.cents - a.cents,
+  const left = [...leftOut.filter(({ itemId }) => !standing.has(itemId)), ...givenUp];
+  const closed = await closedOf(
+    tx,
+    left.map(({ itemId }) => itemId),
   );
+  return left
+    .filter(({ itemId }) => !closed.has(itemId))
+    .toSorted((a, b) => Number(b.mustDo) - Number(a.mustDo) || b.cents - a.cents);
+}
+
+/** Calls and stopgaps closed at the desk: nothing of them is left out. */
+async function closedOf(tx: Tx, itemIds: readonly string[]): Promise<Set<string>> {
+  const ids = (itemId: (id: string) => string) => ({ in: idsAfter(itemIds, itemId('')) });
+  const [calls, stopgaps] = [
+    await tx.roadCall.findMany({ where: { id: ids(roadCallItemId), state: 'closed' }, select: { id: true } }),
+    await tx.stopgap.findMany({ where: { id: ids(stopgapItemId), closedOn: { not: null } }, select: { id: true } }),
+  ];
+  return new Set([...calls.map(({ id }) => roadCallItemId(id)), ...stopgaps.map(({ id }) => stopgapItemId(id))]);
+}
+
+function idsAfter(itemIds: readonly string[], prefix: string): string[] {
+  return itemIds.filter((id) => id.startsWith(prefix)).map((id) => id.slice(prefix.length));
 }
 
 /** What a left-out item is called: a call and a stopgap by their own words, service by the newest forecast. */
@@ -100,16 +119,14 @@ async function titlesOf(
   tx: Tx,
   itemIds: readonly string[],
 ): Promise<Map<string, { machineId: string; title: string }>> {
-  const idsAfter = (prefix: string) =>
-    itemIds.filter((id) => id.startsWith(prefix)).map((id) => id.slice(prefix.length));
   const machineIds = [...new Set(itemIds.map((id) => id.split('/')[0]!))].filter((id) => /^[0-9a-f-]{36}$/.test(id));
   const [forecasts, calls, stopgaps] = [
     await tx.dueForecast.findMany({
       where: { machineId: { in: machineIds }, stopgapId: null },
       select: { machineId: true, code: true, slot: true, title: true },
     }),
-    await tx.roadCall.findMany({ where: { id: { in: idsAfter(roadCallItemId('')) } } }),
-    await tx.stopgap.findMany({ where: { id: { in: idsAfter(stopgapItemId('')) } } }),
+    await tx.roadCall.findMany({ where: { id: { in: idsAfter(itemIds, roadCallItemId('')) } } }),
+    await tx.stopgap.findMany({ where: { id: { in: idsAfter(itemIds, stopgapItemId('')) } } }),
   ];
   return new Map(
     [

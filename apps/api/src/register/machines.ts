@@ -5,7 +5,7 @@ import type { Prisma, Tx } from '@deckround/store';
 import type { z } from 'zod';
 import { siteScope } from '../access/actor.js';
 import { type Resource, resourceController } from './resource.js';
-import { columnOrNull, dateOrNull, hoursText } from './values.js';
+import { columnOrNull, dateOrNull, given, hoursText } from './values.js';
 
 type Row = Prisma.MachineGetPayload<{ include: { class: true } }>;
 
@@ -32,6 +32,7 @@ const machines: Resource<Row> = {
   }),
   insert: async (tx, actor, body: z.infer<typeof MachineCreate>) => {
     const { machineClass, inServiceOn, retiredOn, ...fields } = body;
+    requireServedFirst({ inServiceOn, retiredOn }, true);
     const { id } = await tx.machine.create({
       data: {
         shopId: actor.shopId,
@@ -46,6 +47,8 @@ const machines: Resource<Row> = {
   },
   update: async (tx, actor, row, body: z.infer<typeof MachineChanges>, now) => {
     const { machineClass, inServiceOn, retiredOn, ...fields } = body;
+    const days = { inServiceOn: dateOrNull(row.inServiceOn), retiredOn: dateOrNull(row.retiredOn) };
+    requireServedFirst({ ...days, ...given({ inServiceOn, retiredOn }) }, retiredOn !== undefined);
     if (fields.siteId !== undefined && fields.siteId !== row.siteId) await recordMove(tx, actor.shopId, row, now);
     await tx.machine.update({
       where: { id: row.id },
@@ -61,6 +64,28 @@ const machines: Resource<Row> = {
     if (fields.spindles !== undefined) await writeSpindleSlots(tx, actor.shopId, row.id, fields.spindles);
   },
 };
+
+interface ServiceDays {
+  readonly inServiceOn: string | null;
+  readonly retiredOn: string | null;
+}
+
+/**
+ * @param isOfRetirement whether the day of retirement is told now
+ * @throws DomainError invalid-input where a machine would be retired before it came into service
+ */
+function requireServedFirst({ inServiceOn, retiredOn }: ServiceDays, isOfRetirement: boolean): void {
+  if (inServiceOn === null || retiredOn === null || inServiceOn <= retiredOn) return;
+  throw new DomainError(
+    'invalid-input',
+    'A machine is not retired before it comes into service. Nothing was changed.',
+    [
+      isOfRetirement
+        ? { pointer: '/retiredOn', detail: 'it lies before the day on which the machine came into service' }
+        : { pointer: '/inServiceOn', detail: 'it lies after the day on which the machine was retired' },
+    ],
+  );
+}
 
 /** What it ran so far was run there: the forecast must not take it for the new site's doing. */
 async function recordMove(tx: Tx, shopId: string, { id, siteId }: { id: string; siteId: string }, now: Date) {

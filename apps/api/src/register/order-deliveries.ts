@@ -1,8 +1,11 @@
+import type { DeliveryTakenBack } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
-import { dateColumn } from '@deckround/register-store';
+import { dateColumn, todayOf } from '@deckround/register-store';
 import { Prisma, type Tx } from '@deckround/store';
+import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
 import { audit } from '../audit/audit.js';
+import { takeFromStock } from '../charges/stock.js';
 
 export type OrderRow = Prisma.PartOrderGetPayload<object>;
 
@@ -10,6 +13,17 @@ interface Delivery {
   readonly receivedOn: string;
   /** All that has come, this delivery included; undefined = all that was ordered. */
   readonly receivedQuantity: string | undefined;
+}
+
+/**
+ * Two who say of the same order what has come do so one after the other.
+ * @throws DomainError not-found
+ */
+export async function lockOrder(tx: Tx, id: string): Promise<OrderRow> {
+  await tx.$queryRaw`select id from part_order where id = ${id}::uuid for update`;
+  const row = await tx.partOrder.findUnique({ where: { id } });
+  if (!row) throw new DomainError('not-found', 'There is no such order of parts.');
+  return row;
 }
 
 /** Puts what came on the shelf; the rest stays on order. */
@@ -30,7 +44,7 @@ export async function receive(tx: Tx, actor: Actor, row: OrderRow, delivery: Del
   await audit(
     tx,
     actor,
-    { ...act(row, 'received'), detail: { partId: row.partId, quantity: String(came), receivedOn } },
+    { ...act(row, 'received'), detail: { partId: row.partId, quantity: String(came), on: receivedOn } },
     now,
   );
 }
@@ -41,9 +55,46 @@ export async function cancelRest(tx: Tx, actor: Actor, row: OrderRow, cancelledO
   await audit(
     tx,
     actor,
-    { ...act(row, 'cancelled'), detail: { partId: row.partId, quantity: String(row.outstanding), cancelledOn } },
+    { ...act(row, 'cancelled'), detail: { partId: row.partId, quantity: String(row.outstanding), on: cancelledOn } },
     now,
   );
+}
+
+/**
+ * Puts right what was received by mistake: it leaves the shelf, and is still to come, unless the order is cancelled.
+ *
+ * @throws DomainError invalid-input where not so many had come; conflict where the shelf no longer holds them and that was
+ * not said
+ */
+export async function takeBackDelivery(
+  tx: Tx,
+  actor: Actor,
+  id: string,
+  { quantity, reason, evenIfGone }: z.infer<typeof DeliveryTakenBack>,
+  now: Date,
+): Promise<void> {
+  const row = await lockOrder(tx, id);
+  const { partId, receivedQuantity } = row;
+  const left = receivedQuantity.minus(quantity);
+  if (left.isNegative())
+    throw new DomainError('invalid-input', 'So many have not been received. Nothing was changed.', [
+      { pointer: '/quantity', detail: `only ${receivedQuantity} of the order have come` },
+    ]);
+  const { shelf: gone } = await takeFromStock(tx, partId, new Prisma.Decimal(quantity), null);
+  if (gone.lessThan(quantity) && !evenIfGone)
+    throw new DomainError(
+      'conflict',
+      `The shelf holds ${gone} of them: the others have been used, or counted off. Count the shelf, or say that they are gone.`,
+    );
+  await tx.partOrder.update({
+    where: { id },
+    data: {
+      ...{ receivedQuantity: left, version: { increment: 1 } },
+      ...(left.isZero() && { receivedOn: null }),
+    },
+  });
+  const detail = { partId, quantity, reason, on: await todayOf(tx, now) };
+  await audit(tx, actor, { ...act(row, 'taken-back'), detail }, now);
 }
 
 /** @throws DomainError invalid-input where nothing came, or more than was ordered */

@@ -1,14 +1,14 @@
 import { Id, PageQuery, PartOrder, PartOrderChanges, PartOrderCreate } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
 import { dateColumn, dateText } from '@deckround/register-store';
-import type { Tx } from '@deckround/store';
 import type { z } from 'zod';
+import { refuseFutureDayOfShop } from '../field-work/refuse-future.js';
 import { etagOf, requireVersion } from '../http/version.js';
-import { cancelRest, type OrderRow, receive } from './order-deliveries.js';
+import { cancelRest, lockOrder, type OrderRow, receive } from './order-deliveries.js';
 import { type Resource, resourceController } from './resource.js';
 import { dateOrNull, given } from './values.js';
 
-const partOrders: Resource<OrderRow> = {
+export const partOrders: Resource<OrderRow> = {
   path: 'part-orders',
   name: 'PartOrder',
   view: PartOrder,
@@ -43,9 +43,12 @@ const partOrders: Resource<OrderRow> = {
     return row.id;
   },
   update: async (tx, actor, row, body: z.infer<typeof PartOrderChanges>, now) => {
-    await lock(tx, row);
+    const { version } = await lockOrder(tx, row.id);
+    requireVersion(etagOf(row.version), version);
     requireOpen(row);
     const { expectedOn, receivedOn, receivedQuantity, cancelledOn } = body;
+    await refuseFutureDayOfShop(tx, '/receivedOn', receivedOn, now);
+    await refuseFutureDayOfShop(tx, '/cancelledOn', cancelledOn, now);
     await tx.partOrder.update({
       where: { id: row.id },
       data: {
@@ -57,13 +60,6 @@ const partOrders: Resource<OrderRow> = {
     if (cancelledOn !== undefined) await cancelRest(tx, actor, row, cancelledOn, now);
   },
 };
-
-/** Two who receive the same delivery at once put it on the shelf once. */
-async function lock(tx: Tx, row: OrderRow): Promise<void> {
-  await tx.$queryRaw`select id from part_order where id = ${row.id}::uuid for update`;
-  const { version } = await tx.partOrder.findUniqueOrThrow({ where: { id: row.id }, select: { version: true } });
-  requireVersion(etagOf(row.version), version);
-}
 
 function requireOpen({ cancelledOn, outstanding }: OrderRow): void {
   if (cancelledOn !== null)

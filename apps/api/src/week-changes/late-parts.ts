@@ -50,6 +50,7 @@ export async function lateParts(
           visitId: visit.id,
           stopgapId: item.stopgapId,
           orderId: null,
+          documentId: null,
           answerId: null,
           ...worded(work, told, coming, { date, leadDays: part.leadDays, toDate: move?.date ?? null }),
           move,

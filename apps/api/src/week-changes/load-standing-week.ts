@@ -8,13 +8,16 @@ import {
 } from '@deckround/planning';
 import { DomainError } from '@deckround/platform';
 import {
+  fallsDueAgain,
   hindranceOf,
   inUse,
   machineItemId,
   type Register,
   roadCallItem,
+  roadCallItemId,
   type StartedDay,
   standingSnapshot,
+  stopgapItemId,
 } from '@deckround/register';
 import {
   BEGUN,
@@ -90,6 +93,12 @@ export async function loadStandingWeek(tx: Tx, date: string, now: Date): Promise
     // What the plan counted as done before it closes nothing.
     if (dateText(each.doneOn) > (follows.get(itemId) ?? '')) closed.add(itemId);
   }
+  // Calls and stopgaps that the desk has closed stand in no visit: the plan knows of them still.
+  const open = new Set([
+    ...register.roadCalls.map(({ id }) => roadCallItemId(id)),
+    ...register.stopgaps.map(({ id }) => stopgapItemId(id)),
+  ]);
+  for (const { id } of planned.items) if (!fallsDueAgain(id) && !open.has(id)) closed.add(id);
   const span = { asOf: wallClockOf(now, planned.zone).slice(0, 10), firstDate: planned.firstDate, days: planned.days };
   const calls = register.roadCalls.map((call) => roadCallItem(call, span)).filter((item) => !closed.has(item.id));
   const known = new Set([...planned.items, ...calls].map((item) => item.id));

@@ -32,6 +32,7 @@ export async function movesAsked(tx: Tx, weeks: PlannedWeeks): Promise<View[]> {
       visitId: visit.id,
       stopgapId: null,
       orderId: null,
+      documentId: null,
       answerId: row.id,
       sentence: `${visit.site.name} asks to move the visit on ${date} to ${wish}: ${row.reason}`,
       choice: move

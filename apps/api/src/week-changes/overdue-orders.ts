@@ -29,6 +29,7 @@ export async function overdueOrders(tx: Tx, today: string): Promise<z.infer<type
       visitId: null,
       stopgapId: null,
       orderId: row.id,
+      documentId: null,
       answerId: null,
       sentence: `${part}: ${told.quantity} ordered on ${told.orderedDate} should have come on ${told.expectedDate}, and nothing counts on them any more.`,
       choice: 'Ask the supplier, then change the date of the order, receive what has come, or cancel the rest.',

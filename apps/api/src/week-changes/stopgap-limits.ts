@@ -46,6 +46,7 @@ export async function stopgapLimits(
       visitId: visit?.id ?? null,
       stopgapId: row.id,
       orderId: null,
+      documentId: null,
       answerId: null,
       move: null,
       ...said,

@@ -14,6 +14,7 @@ export type VisitItem = z.infer<typeof wire.VisitItem>;
 export type PlanRun = z.infer<typeof wire.PlanRun>;
 export type ForecastRun = z.infer<typeof wire.ForecastRun>;
 export type DueItem = z.infer<typeof wire.DueItem>;
+export type DueSummary = z.infer<typeof wire.DueSummary>;
 export type UsageForecast = z.infer<typeof wire.UsageForecast>;
 export type ForecastQuality = z.infer<typeof wire.ForecastQuality>;
 export type Reading = z.infer<typeof wire.Reading>;
@@ -42,6 +43,8 @@ export type Completion = z.infer<typeof wire.Completion>;
 export type Finding = z.infer<typeof wire.Finding>;
 export type FollowUp = z.infer<typeof wire.FollowUp>;
 export type Stopgap = z.infer<typeof wire.Stopgap>;
+export type ChargesSince = z.infer<typeof wire.ChargesSince>;
+export type AuditEntry = z.infer<typeof wire.AuditEntry>;
 export type WeeklyWindow = z.infer<typeof wire.WeeklyWindow>;
 
 export type MachineLabel = z.infer<typeof wire.MachineLabel>;

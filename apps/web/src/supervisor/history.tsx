@@ -22,7 +22,12 @@ export function History({ machineId }: { readonly machineId: string }) {
   const limitOf = (stopgapId: string | null) => {
     const stopgap = stopgaps.find((each) => each.id === stopgapId);
     const limits = [
-      stopgap?.limitHours ? t('grounds.holds-hours', { hours: hours(stopgap.limitHours) }) : null,
+      stopgap?.limitHours
+        ? t('stopgap.holds-hours', {
+            hours: hours(stopgap.limitHours),
+            day: day(stopgap.renewedOn ?? stopgap.madeOn),
+          })
+        : null,
       stopgap?.limitOn ? t('grounds.holds-until', { day: day(stopgap.limitOn) }) : null,
     ];
     return limits

@@ -1,7 +1,7 @@
-import { canDo, hasPartsOn, respectsMachines } from '../cheapest-addition.js';
+import { canDo, hasPartsOn } from '../cheapest-addition.js';
 import { routeCents } from '../draft.js';
 import type { PlanningInstance } from '../instance.js';
-import { visitsPerDay } from '../to-routing.js';
+import { respectsMachines, visitsPerDay } from '../machines-down.js';
 import { type NamedDraft, type NamedVisit } from './standing-week.js';
 
 export interface Placement {

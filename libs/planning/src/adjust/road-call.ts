@@ -232,7 +232,8 @@ function searchCrew(
     items: instance.items.map((item) => {
       const mustDo = wanted.has(item.index);
       // What stands on the day without its parts may stay.
-      return mustDo ? { ...item, mustDo, releaseDay: Math.min(item.releaseDay, day) } : { ...item, mustDo };
+      if (mustDo) return { ...item, mustDo, releaseDay: Math.min(item.releaseDay, day) };
+      return item.mustDo ? { ...item, mustDo } : item;
     }),
   };
   const stops = crewStops(part, work, call);

@@ -107,6 +107,10 @@ describe('readRegister', () => {
     const { register } = await registerOf({ 'machines.csv': machines });
     expect(register.machines.map((machine) => machine.retiredOn)).toEqual(['2014-05-31', null]);
     expect(await faultsOf({ 'machines.csv': machines.replace('2014-05-31', 'last year') })).toHaveLength(1);
+    expect(await faultsOf({ 'machines.csv': machines.replace('A,,', 'A,2014-06-01,') })).toEqual([
+      'machines.csv, line 2, column retired_on: 2014-05-31 lies before 2014-06-01: the first day comes first',
+    ]);
+    expect(await faultsOf({ 'machines.csv': machines.replace('A,,', 'A,2014-05-31,') })).toEqual([]);
   });
 
   it('takes the same reading told twice as one, and another value at the same time as another', async () => {

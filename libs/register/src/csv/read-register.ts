@@ -138,6 +138,13 @@ class RegisterReader {
           `"${row.class}" is not a machine class: use one of ${known.join(', ')}`,
           clause('no-class', { cell: row.class, choices: known.join(', ') }),
         );
+      const { in_service_on: from, retired_on: to } = row;
+      if (from !== null && to !== null && to < from)
+        refuse(
+          'retired_on',
+          `${to} lies before ${from}: the first day comes first`,
+          clause('days-turned', { to, from }),
+        );
       return {
         id: row.machine_id,
         code: row.machine_id,

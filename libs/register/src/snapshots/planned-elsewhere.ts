@@ -3,7 +3,7 @@ import { addDays } from '../local-date.js';
 import type { Part, Register } from '../register.js';
 import { machineItems, stopgapItemId } from './machine-items.js';
 import { countedOn } from './parts-in-turn.js';
-import type { PlanningSpan } from './planning-snapshot.js';
+import type { PlanningSpan } from './planning-span.js';
 
 /** Days to be planned, and the day from which on visits are still to come. */
 type Days = Pick<PlanningSpan, 'asOf' | 'firstDate' | 'days'>;

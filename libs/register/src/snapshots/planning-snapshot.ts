@@ -21,18 +21,8 @@ import {
   stopgapItemId,
 } from './machine-items.js';
 import { partsLeft, partsNeeded, plannedElsewhere, promisedLater } from './planned-elsewhere.js';
+import type { PlanningSpan } from './planning-span.js';
 import { suppliedItems } from './supplied-items.js';
-
-export interface PlanningSpan {
-  readonly asOf: string;
-  readonly firstDate: string;
-  readonly days: number;
-  /**
-   * Where work has begun on the day `asOf`, so that what is planned for it stays as it is: when a visit of which nobody
-   * knows yet can begin, `2026-06-08T10:40` on the wall clock of a zone. Absent = the whole day is planned.
-   */
-  readonly soonest?: (zone: string) => string;
-}
 
 /** Items whose range begins within this many days past the horizon may ride along with a visit. */
 const RIDER_DAYS = 10;

@@ -2,7 +2,7 @@ import { describe, expect, it } from '@jest/globals';
 import type { OpenStopgap, Register } from '../register.js';
 import { aForecast, aPart, aRegister, aStopgap } from '../test-support/a-register.js';
 import { planningSnapshot } from './planning-snapshot.js';
-import { stopgapLimit } from './stopgap-limit.js';
+import { limitAhead, stopgapLimit } from './stopgap-limit.js';
 
 const SPAN = { asOf: '2014-06-15', firstDate: '2014-06-16', days: 7 };
 
@@ -10,6 +10,26 @@ function owed(stopgap: Partial<OpenStopgap>, changes: Partial<Register> = {}, p1
   const due = aForecast({ itemId: 'G1', kind: 'stopgap', p10 });
   return planningSnapshot(aRegister({ stopgaps: [aStopgap(stopgap)], ...changes }), [due], SPAN).items[0]!;
 }
+
+describe('a limit set anew', () => {
+  const days = (hours: number) => Array.from({ length: 5 }, (_, day) => 100 + hours * (day + 1));
+  const usage = { asOf: '2014-06-15', lifetimeHoursNow: 100, p10: days(2), p50: days(4), p90: days(8) };
+  const limit = { limitOn: null, limitHours: 8 };
+
+  it('is reached when the machine has run so many hours from that day on', () => {
+    expect(limitAhead(limit, '2014-06-15', usage)).toEqual({ p10: '2014-06-16', p50: '2014-06-17', p90: '2014-06-19' });
+    expect(limitAhead(limit, '2014-06-17', usage)).toEqual({ p10: '2014-06-17', p50: '2014-06-19', p90: null });
+  });
+
+  it('is its date where that comes first, or where the hours are not within what is forecast', () => {
+    const both = { limitOn: '2014-06-18', limitHours: 8 };
+    expect(limitAhead(both, '2014-06-15', usage)).toEqual({ p10: '2014-06-16', p50: '2014-06-17', p90: '2014-06-18' });
+    const byDate = { p10: '2014-06-18', p50: '2014-06-18', p90: '2014-06-18' };
+    expect(limitAhead(both, '2014-06-15', null)).toEqual(byDate);
+    expect(limitAhead(both, '2014-06-14', usage)).toEqual(byDate);
+    expect(limitAhead(limit, '2014-06-15', null)).toEqual({ p10: null, p50: null, p90: null });
+  });
+});
 
 describe('the limit of a stopgap', () => {
   it('is the date told or the early end of its hours, whichever comes first', () => {

@@ -37,6 +37,7 @@ export function upkeepSnapshot(register: Register, span: UpkeepSpan): UpkeepSnap
       code: each.code,
       title: each.title,
       madeOn: each.madeOn,
+      renewedOn: each.renewedOn,
       limitHours: each.limitHours,
       limitOn: each.limitOn,
       failureCents: each.failureCents,

@@ -140,6 +140,7 @@ export function aStopgap(changes: Partial<OpenStopgap> = {}): OpenStopgap {
     code: 'replace-idler-bracket',
     title: 'Replace the spliced idler bracket',
     madeOn: '2014-06-10',
+    renewedOn: null,
     limitHours: 20,
     limitOn: null,
     partId: null,

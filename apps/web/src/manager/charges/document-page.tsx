@@ -9,6 +9,7 @@ import { useWords } from '../../words/words.js';
 import { documentName } from './charges-page.js';
 import { DraftActions } from './draft-actions.js';
 import { IssuedActions } from './issued-actions.js';
+import { SinceIssue } from './since-issue.js';
 
 const documentQuery = (id: string) =>
   queryOptions({
@@ -60,6 +61,7 @@ export function DocumentPage() {
           </Link>
         </p>
       ) : null}
+      {row.state === 'issued' && row.document.kind === 'invoice' && !row.creditedById ? <SinceIssue id={id} /> : null}
       <dl className="row">
         {facts.map(([name, value]) => (
           <div key={name}>

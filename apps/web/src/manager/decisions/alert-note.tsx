@@ -6,10 +6,12 @@ import type { Alert, VisitAnswer, VisitMoved } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
 import { said } from '../../words/said.js';
 import { useWords } from '../../words/words.js';
+import { CloseStopgap } from '../stopgaps/close-stopgap.js';
+import { RenewStopgap } from '../stopgaps/renew-stopgap.js';
 import { ReplyForm } from '../week/answer-of-site.js';
 
 /** One thing to decide, with the next best thing to do at one press. */
-export function AlertNote({ alert }: { readonly alert: Alert }) {
+export function AlertNote({ alert, today }: { readonly alert: Alert; readonly today: string }) {
   const words = useWords();
   const { t, day, money } = words;
   const { sentence, choice } = alert.clauses;
@@ -53,12 +55,23 @@ export function AlertNote({ alert }: { readonly alert: Alert }) {
             {t('alert.machine', { machine: alert.machineCode ?? '' })}
           </Link>
         ) : null}
+        {alert.documentId ? (
+          <Link to="/charges/$id" params={{ id: alert.documentId }}>
+            {t('alert.document')}
+          </Link>
+        ) : null}
         {alert.orderId ? (
           <Link to="/register/$kind/$id" params={{ kind: 'part-orders', id: alert.orderId }}>
             {t('alert.order')}
           </Link>
         ) : null}
       </div>
+      {alert.stopgapId ? (
+        <>
+          <RenewStopgap id={alert.stopgapId} today={today} />
+          <CloseStopgap id={alert.stopgapId} today={today} />
+        </>
+      ) : null}
       {answer && answer.state === 'open' ? <ReplyForm key={answer.version} answer={answer} /> : null}
       <Failure error={move.error} />
     </>

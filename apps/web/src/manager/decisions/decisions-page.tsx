@@ -1,5 +1,6 @@
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
+import { useShop } from '../../app/shop-words.js';
 import { api, everyPage } from '../../data/api.js';
 import { machinesQuery } from '../../data/queries.js';
 import type { Alert, FieldRecord } from '../../data/types.js';
@@ -20,12 +21,13 @@ export const lateRecordsQuery = queryOptions({
 /** What nobody but the shop can decide: wishes, late parts, ending stopgaps, records that came after a visit was closed. */
 export function DecisionsPage() {
   const { t } = useWords();
+  const shop = useShop();
   const alerts = useQuery(alertsQuery);
   const late = useQuery(lateRecordsQuery);
   const machines = useQuery(machinesQuery).data ?? [];
   const error = alerts.error ?? late.error;
   if (error) throw error;
-  if (!alerts.data || !late.data) return <h1>{t('wait')}</h1>;
+  if (!shop || !alerts.data || !late.data) return <h1>{t('wait')}</h1>;
   return (
     <div className={style.page}>
       <title>{t('decide.page')}</title>
@@ -34,7 +36,7 @@ export function DecisionsPage() {
         <ul className={style.list}>
           {alerts.data.map((alert) => (
             <li key={`${alert.kind}${alert.visitId}${alert.stopgapId}${alert.sentence}`}>
-              <AlertNote alert={alert} />
+              <AlertNote alert={alert} today={shop.today} />
             </li>
           ))}
         </ul>

@@ -43,7 +43,14 @@ export function DueRow({ item, axis, tolerance, hasSite }: Props) {
           {chance >= OVERDUE_FROM ? (
             <strong className={style.late}> △ {t('due.chance', { share: percent(chance) })}</strong>
           ) : null}
-          {item.kind === 'stopgap' ? <strong className={style.stopgap}> {t('state.stopgap')}</strong> : null}
+          {item.kind === 'stopgap' ? (
+            <>
+              <strong className={style.stopgap}> {t('state.stopgap')}</strong>{' '}
+              <Link to="/machines/$id/forecast" params={{ id: item.machineId }} hash="stopgaps">
+                {t('stopgap.decide')}
+              </Link>
+            </>
+          ) : null}
         </span>
       </td>
       <td className={style.ruler}>

@@ -12,6 +12,9 @@ import {
   usageQuery,
 } from '../../data/queries.js';
 import { useWords } from '../../words/words.js';
+import { OpenStopgaps } from '../stopgaps/open-stopgaps.js';
+import { Trail } from '../trail/trail.js';
+import { HourMeters } from './hour-meters.js';
 import { MachineWork } from './machine-work.js';
 import { RecordedWork } from './recorded-work.js';
 import { SeasonShape } from './season-shape.js';
@@ -76,8 +79,11 @@ export function MachineForecastPage() {
       ) : (
         <h1>{t('forecast.none')}</h1>
       )}
+      <OpenStopgaps machineId={id} today={shop.today} />
       <MachineWork due={due} today={shop.today} />
       <RecordedWork machineId={id} />
+      <HourMeters machineId={id} changes={changes} today={shop.today} />
+      <Trail of={{ machineId: id }} />
     </div>
   );
 }

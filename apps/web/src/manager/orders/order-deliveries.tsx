@@ -5,13 +5,15 @@ import type { PartOrder } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
 import { SureButton } from '../../design/sure-button.js';
 import { useWords } from '../../words/words.js';
+import { Trail } from '../trail/trail.js';
+import { TakeBackDelivery } from './take-back-delivery.js';
 
 interface Props {
   readonly order: PartOrder;
   readonly today: string;
 }
 
-/** What has come of an order, what is still to come, and what is said when a part of it comes, or nothing more does. */
+/** What has come of an order, what is still to come, what is said when some of it comes, and what was said by whom. */
 export function OrderDeliveries({ order, today }: Props) {
   const { t, dayOfYear, number } = useWords();
   const isOpen = Number(order.outstanding) > 0;
@@ -26,6 +28,8 @@ export function OrderDeliveries({ order, today }: Props) {
             : t('order.cancelled', { day: dayOfYear(order.cancelledOn) })}
       </p>
       {isOpen ? <Open key={order.version} order={order} today={today} /> : null}
+      {Number(order.receivedQuantity) > 0 ? <TakeBackDelivery key={`back ${order.version}`} order={order} /> : null}
+      <Trail of={{ subjectId: order.id }} />
     </section>
   );
 }

@@ -6,7 +6,7 @@ import { api, Refused } from '../../data/api.js';
 import { useDraft } from '../../data/draft.js';
 import { Failure } from '../../design/failure.js';
 import { SureButton } from '../../design/sure-button.js';
-import { faultSaid } from '../../words/said.js';
+import { faultsOf } from '../../words/faults.js';
 import { useWords } from '../../words/words.js';
 import { FieldInput } from './field-input.js';
 import { type Field, fieldWord, type Kind, type KindName, type Row } from './kinds.js';
@@ -91,11 +91,7 @@ export function RecordForm({ name, kind, row }: Props) {
       await navigate({ to: '/register/$kind', params: { kind: name } });
     },
   });
-  const faults = new Map(
-    save.error instanceof Refused
-      ? (save.error.problem.errors ?? []).map((fault) => [fault.pointer.split('/')[1] ?? '', faultSaid(fault, words)])
-      : [],
-  );
+  const faults = faultsOf(save.error, words);
   const submit = (event: FormEvent) => {
     event.preventDefault();
     save.mutate(seen?.version);

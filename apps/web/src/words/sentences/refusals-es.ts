@@ -180,6 +180,27 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
     'No es una imagen JPEG, PNG ni WebP. No se guardó nada: tómela otra vez.',
   ],
   ['The symptom is not known.', 'Ese síntoma no se conoce.'],
+  [
+    'A machine is not retired before it comes into service. Nothing was changed.',
+    'Una máquina no se da de baja antes de entrar en servicio. No se cambió nada.',
+  ],
+  ['There is no such order of parts.', 'No existe ese pedido de piezas.'],
+  ['So many have not been received. Nothing was changed.', 'No se han recibido tantas. No se cambió nada.'],
+  [
+    'The shelf holds {n} of them: the others have been used, or counted off. Count the shelf, or say that they are gone.',
+    'El estante tiene {n}: las demás se usaron o se descontaron. Cuente el estante, o diga que ya no están.',
+  ],
+  ['There is no such stopgap.', 'No existe ese arreglo provisional.'],
+  [
+    'The stopgap has been closed: nothing is owed for it any more.',
+    'El arreglo provisional se ha cerrado: ya no se debe nada por él.',
+  ],
+  ['It cannot be closed before it was made.', 'No se puede cerrar antes de haberse hecho.'],
+  ['The new limit is past already. Nothing was changed.', 'El nuevo límite ya pasó. No se cambió nada.'],
+  [
+    'The new limit is no later than the one it has. Nothing was changed.',
+    'El nuevo límite no es posterior al que tiene. No se cambió nada.',
+  ],
   ['Some readings lie in the future. None was recorded.', 'Algunas lecturas están en el futuro. No se anotó ninguna.'],
   ['The machine has no such service item.', 'La máquina no tiene ese trabajo de servicio.'],
   ['The machine’s class has no such service item.', 'La clase de la máquina no tiene ese trabajo de servicio.'],
@@ -354,6 +375,14 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
     'the EN form holds currencies with two decimals at most',
     'el formato EN admite monedas de dos decimales como máximo',
   ],
+  [
+    'it lies before the day on which the machine came into service',
+    'es anterior al día en que la máquina entró en servicio',
+  ],
+  ['it lies after the day on which the machine was retired', 'es posterior al día en que la máquina se dio de baja'],
+  ['only {n} of the order have come', 'solo han llegado {n} del pedido'],
+  ['it lies in the past: give today or a later day', 'está en el pasado: indique hoy o un día posterior'],
+  ['it lies before the day on which the stopgap was made', 'es anterior al día en que se hizo el arreglo provisional'],
   ['it lies in the future: give today or a day before', 'está en el futuro: indique hoy o un día anterior'],
   ['it lies in the future: check the device’s clock', 'está en el futuro: revise el reloj del aparato'],
 ];

@@ -1,0 +1,66 @@
+import { queryOptions, useQuery } from '@tanstack/react-query';
+import { everyPage, queryOf } from '../../data/api.js';
+import type { AuditEntry } from '../../data/types.js';
+import { en, type WordKey } from '../../words/en.js';
+import { useWords, type Words } from '../../words/words.js';
+
+const SHOWN = 12;
+
+/** All that was done with a machine, or with one row. */
+type Of = { readonly machineId: string } | { readonly subjectId: string };
+
+const trailQuery = (of: Of) =>
+  queryOptions({
+    queryKey: ['audit-entries', of],
+    queryFn: ({ signal }) => everyPage<AuditEntry>(`/v1/audit-entries${queryOf({ ...of })}`, signal),
+  });
+
+/** What was decided at the desk, newest first: who, when, and why. */
+export function Trail({ of }: { readonly of: Of }) {
+  const words = useWords();
+  const { t, moment } = words;
+  const told = (useQuery(trailQuery(of)).data ?? []).flatMap((entry) => {
+    const what = whatWasDone(entry, words);
+    return what === null ? [] : [{ entry, what }];
+  });
+  if (told.length === 0) return null;
+  return (
+    <section className="tight">
+      <h2>{t('trail.title')}</h2>
+      <ul>
+        {told
+          .slice(-SHOWN)
+          .reverse()
+          .map(({ entry: { id, at, actorName }, what }) => (
+            <li key={id}>
+              {what} <span className="pencil">{t('trail.by', { name: actorName, when: moment(at) })}</span>
+            </li>
+          ))}
+      </ul>
+    </section>
+  );
+}
+
+/** null = it is told elsewhere. */
+function whatWasDone({ action, detail }: AuditEntry, words: Words): string | null {
+  const key = `trail.${action}`;
+  if (!Object.hasOwn(en, key)) return null;
+  const text = (name: string) => (detail[name] == null ? '' : String(detail[name]));
+  const { hours, dayOfYear, number, t } = words;
+  const day = text('on') || text('doneOn');
+  const limit = [
+    text('limitHours') && t('stopgap.holds-hours', { hours: hours(text('limitHours')), day: dayOfYear(text('on')) }),
+    text('limitOn') && t('grounds.holds-until', { day: dayOfYear(text('limitOn')) }),
+  ];
+  return t(key as WordKey, {
+    what: text('what'),
+    reason: text('reason'),
+    because: text('because') && t(`stopgap.because.${text('because')}` as WordKey),
+    day: day && dayOfYear(day),
+    work: text('code') && words.work({ code: text('code'), slot: text('slot') || null, title: text('code') }),
+    n: text('quantity') && number(Number(text('quantity')), 3),
+    old: text('oldHours') && hours(text('oldHours')),
+    new: text('newHours') && hours(text('newHours')),
+    limit: limit.filter(Boolean).join(', '),
+  });
+}
