@@ -1034,7 +1034,7 @@ export const en = {
   'answer.state.made': 'The visit was made all the same.',
   'answer.state.given-up': 'That visit was given up.',
   'answer.asked-of': 'You asked for another day for the visit on {day}: {reason}.',
-  'answer.had-asked': 'The site had asked for another day: {reason}',
+  'answer.had-asked': 'The site had asked for another day: {reason}.',
   'answer.why': 'Why it does not suit',
   'answer.which-days': 'Days that would suit',
   'answer.ask-go': 'Ask the shop',

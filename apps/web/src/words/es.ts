@@ -1039,7 +1039,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'answer.state.made': 'La visita se hizo de todos modos.',
   'answer.state.given-up': 'Esa visita se canceló.',
   'answer.asked-of': 'Usted pidió otro día para la visita del {day}: {reason}.',
-  'answer.had-asked': 'El lugar había pedido otro día: {reason}',
+  'answer.had-asked': 'El lugar había pedido otro día: {reason}.',
   'answer.why': 'Por qué no conviene',
   'answer.which-days': 'Días que convendrían',
   'answer.ask-go': 'Pedirlo al taller',
