@@ -18,7 +18,7 @@ export function reportPlan(
   instance: PlanningInstance,
   draft: Draft,
   head: Pick<WeekPlan, 'snapshotHash' | 'seed' | 'iterations'> &
-    Partial<Pick<WeekPlan, 'plannedIterations' | 'threads' | 'combined'>>,
+    Partial<Pick<WeekPlan, 'plannedIterations' | 'threads' | 'combined' | 'divided'>>,
 ): WeekPlan {
   const evaluated = evaluateDraft(instance, draft);
   if (evaluated === null) throw new Error('a route of the draft cannot be driven');

@@ -1,14 +1,13 @@
 import type { DueOrder, DueQuery } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
 import { Prisma, type Tx } from '@deckround/store';
+import { OVERDUE_FROM } from '@deckround/upkeep';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
 import { type Cursor, readCursor, writeCursor } from '../http/paging.js';
 
 type Filter = Omit<z.infer<typeof DueQuery>, 'cursor' | 'limit' | 'order'>;
 
-/** Half a chance of being past its tolerance is called overdue. */
-const OVERDUE_FROM = 0.5;
 /** Items that fall due within no foreseeable time come last. */
 const NEVER = '9999-12-31';
 
@@ -111,7 +110,7 @@ function wanted(actor: Actor, today: string, filter: Filter): Prisma.Sql {
   return Prisma.sql`from due_forecast d join machine m on m.id = d.machine_id where ${Prisma.join(conditions, ' and ')}`;
 }
 
-/** On the shop's day: the forecast may be some days old, or begin with the week to come. */
+/** As `chanceOverdue` of `libs/upkeep` reckons it, for rows that stay in the database. */
 function chanceOverdue(today: string): Prisma.Sql {
   return Prisma.sql`coalesce(d.probability_overdue[
     1 + greatest(0, least(${today}::date - d.cost_from, cardinality(d.probability_overdue) - 1))], 0)`;

@@ -1,4 +1,4 @@
-import { TITLES } from '@deckround/catalogue/spanish';
+import { SYMPTOM_TITLES, TITLES } from '@deckround/catalogue/spanish';
 import type { WordKey } from './en.js';
 import { PART_UNITS, SKILLS } from './kept-terms.js';
 
@@ -838,15 +838,15 @@ export const es: Readonly<Record<WordKey, string>> = {
   'call.parts': 'Piezas que puede pedir',
   'call.part': 'hacen falta {n}, hay {onHand}',
   'call.cautions': 'Cuidados para quien la mire',
-  'symptom.belt-shed': 'La correa se salió o se rompió',
-  'symptom.bearing-noise': 'Aullido o rechinido de la plataforma',
-  'symptom.spindle-seized': 'Una cuchilla no gira',
-  'symptom.shaking': 'La plataforma vibra',
-  'symptom.uneven-cut': 'Corte desigual o rasgado',
-  'symptom.no-start': 'El motor no gira o no arranca',
-  'symptom.weak-drive': 'No avanza o avanza débil',
-  'symptom.overheats': 'Se calienta o pierde fuerza',
-  'symptom.other': 'Otra cosa',
+  'symptom.belt-shed': SYMPTOM_TITLES['belt-shed'],
+  'symptom.bearing-noise': SYMPTOM_TITLES['bearing-noise'],
+  'symptom.spindle-seized': SYMPTOM_TITLES['spindle-seized'],
+  'symptom.shaking': SYMPTOM_TITLES.shaking,
+  'symptom.uneven-cut': SYMPTOM_TITLES['uneven-cut'],
+  'symptom.no-start': SYMPTOM_TITLES['no-start'],
+  'symptom.weak-drive': SYMPTOM_TITLES['weak-drive'],
+  'symptom.overheats': SYMPTOM_TITLES.overheats,
+  'symptom.other': SYMPTOM_TITLES.other,
   'question.belt-whole': '¿La correa está entera, deshilachada o rota?',
   'question.pulleys-turn': 'Motor apagado, llave fuera: ¿gira cada polea a mano?',
   'question.hit': '¿Golpeó o enredó algo (piedra, bordillo, alambre, cuerda)?',

@@ -52,8 +52,7 @@ export function plannedWork(register: Register, span: Days): PlannedWork[] {
  * Parts as the visits before the days to be planned leave them: taken from the shelf, and where it holds too little from
  * what comes before those days, the earliest first. What is overdue is not counted on. What the visits lack even so is theirs to tell.
  */
-export function partsLeft(register: Register, { asOf, firstDate }: Days): Part[] {
-  const needed = partsNeeded(register);
+export function partsLeft(register: Register, { asOf, firstDate }: Days, needed: PartsNeeded): Part[] {
   const used = new Map<string, number>();
   for (const { date, itemIds } of standingFrom(register, asOf)) {
     if (date >= firstDate) continue;
@@ -84,9 +83,8 @@ export interface PartsOfVisit {
 }
 
 /** What visits after the days to be planned need, of those that customers were promised or that are held fast. */
-export function promisedLater(register: Register, { firstDate, days }: Days): PartsOfVisit[] {
+export function promisedLater(register: Register, { firstDate, days }: Days, needed: PartsNeeded): PartsOfVisit[] {
   const lastDate = addDays(firstDate, days - 1);
-  const needed = partsNeeded(register);
   return register.promises
     .filter(({ date }) => date > lastDate)
     .map(({ visitId, date, itemIds }) => {
@@ -98,7 +96,9 @@ export function promisedLater(register: Register, { firstDate, days }: Days): Pa
 type PartNeed = { readonly partId: string; readonly quantity: number };
 
 /** What each piece of work needs, by item. */
-export function partsNeeded(register: Register): Map<string, readonly PartNeed[]> {
+export type PartsNeeded = ReadonlyMap<string, readonly PartNeed[]>;
+
+export function partsNeeded(register: Register): PartsNeeded {
   const needed = new Map<string, readonly PartNeed[]>();
   for (const { id, parts } of machineItems(register)) needed.set(id, parts);
   for (const { id, partId, partQuantity } of register.stopgaps) {

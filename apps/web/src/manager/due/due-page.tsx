@@ -1,7 +1,7 @@
+import { chanceDay, OVERDUE_FROM } from '@deckround/upkeep/chance-overdue';
 import { useInfiniteQuery, useQuery, useSuspenseQuery } from '@tanstack/react-query';
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useEffect, useMemo } from 'react';
-import { chanceDay, OVERDUE_FROM } from '../../data/chance-overdue.js';
 import { dueListQuery, dueSummaryQuery, serviceItemsQuery, shopQuery, sitesQuery } from '../../data/queries.js';
 import { Failure } from '../../design/failure.js';
 import { addDays } from '../../words/local-date.js';
