@@ -11,6 +11,8 @@ browserStory('the parts that a technician used', { isPlanned: true }, (stage) =>
   it(
     'are recorded once by a double press, shown at once, and taken back while they are not sent',
     async () => {
+      const manager = await stage.api.signIn('manager');
+      const strap = (await manager.post('/v1/parts', { code: 'STRAP-1', description: 'strap' })).body;
       const { page } = await visitor(stage.browser, stage.api.service.address, PHONE);
       await signInAt(page, 'technician@small-shop.example', PASSWORD);
       await page.getByRole('heading', { name: /^Next: Site/ }).waitFor();
@@ -66,6 +68,19 @@ browserStory('the parts that a technician used', { isPlanned: true }, (stage) =>
       );
       const uses = await stage.database.store.asOwner((tx) => tx.partUse.findMany({ orderBy: { name: 'asc' } }));
       expect(uses.map(({ quantity }) => Number(quantity)).sort()).toEqual([1, Number(amount)].sort());
+
+      await page.context().setOffline(true);
+      await other.selectOption({ label: 'STRAP-1 strap' });
+      await page.getByRole('button', { name: 'Record the part' }).click();
+      await page.getByText('Used on this machine: 1 × strap').waitFor();
+      await stage.database.store.asOwner((tx) => tx.part.delete({ where: { id: strap.id } }));
+      await page.context().setOffline(false);
+      // refused: it says so, with the reason, where it was recorded
+      const refused = page.locator('.note').filter({ hasText: 'Refused, and not counted: 1 × strap' });
+      await refused.getByText('It names something that does not exist.').waitFor({ timeout: 60_000 });
+      expect(await page.getByText('Used on this machine: 1 × strap').count()).toBe(0);
+      await refused.getByRole('button', { name: 'Throw it away' }).click();
+      await refused.waitFor({ state: 'detached' });
 
       async function goToMachineWithParts(): Promise<void> {
         const pathsOf = (links: string) =>

@@ -3,7 +3,7 @@ import type { FieldItem } from '../data/types.js';
 import type { KeptRecord } from '../offline/field-store.js';
 import { useWords } from '../words/words.js';
 import type { Recorder } from './recorder.js';
-import { usedOf } from './used-of.js';
+import { isRecorded, usedOf } from './used-of.js';
 import { UsedPart } from './used-part.js';
 
 interface Props {
@@ -48,10 +48,10 @@ export function ForeseenPart({ part, kept, record }: Props) {
       {label}
     </button>
   );
-  if (used === 0) return button(t('parts.use', told));
+  if (!isRecorded(part, kept)) return button(t('parts.use', told));
   return (
     <UsedPart part={part} kept={kept}>
-      {button(t('parts.use-more', told))}
+      {button(t(used === 0 ? 'parts.use' : 'parts.use-more', told))}
     </UsedPart>
   );
 }

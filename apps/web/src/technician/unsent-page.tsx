@@ -1,10 +1,10 @@
 import { Link } from '@tanstack/react-router';
 import type { KeptRecord } from '../offline/field-store.js';
 import { outbox, useNotSent, useOutbox } from '../offline/outbox.js';
-import { faultSaid } from '../words/said.js';
 import { useWords } from '../words/words.js';
 import { SentBar } from './sent-bar.js';
 import style from './technician.module.css';
+import { WhyRefused } from './why-refused.js';
 
 /** What is still only on this device, and what the service refused: why, and what can be done. */
 export function UnsentPage() {
@@ -60,15 +60,13 @@ function Waiting({ record }: { readonly record: KeptRecord }) {
 }
 
 function Refusal({ record }: { readonly record: KeptRecord }) {
-  const words = useWords();
-  const { t, moment, sentence } = words;
+  const { t, moment } = useWords();
   return (
     <div className="note clay stack">
       <p>
         <strong>{record.about}</strong> <span className="figure">{moment(record.at)}</span>
       </p>
-      <p>{sentence(record.refusal ?? '')}</p>
-      {record.faults?.length ? <p>{record.faults.map((fault) => faultSaid(fault, words)).join('; ')}</p> : null}
+      <WhyRefused record={record} />
       <p>{t('unsent.refused-what')}</p>
       <div className="row">
         <button type="button" className="press-quiet" onClick={() => void outbox.sendAgain(record)}>

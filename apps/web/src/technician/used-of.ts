@@ -6,18 +6,31 @@ export interface PartMeant {
   readonly name: string;
 }
 
-/** How much of a part is recorded here, sent or not, and what of it may still be taken back. */
+/** How much of a part is recorded here, and what of it may still be taken back. */
 export interface Used {
+  /** Sent, or waiting for it: what the service refused is used nowhere but here. */
   readonly quantity: number;
-  readonly notSent: readonly KeptRecord[];
+  readonly waiting: readonly KeptRecord[];
+  readonly refused: readonly KeptRecord[];
 }
 
 export function usedOf(part: PartMeant, kept: readonly KeptRecord[]): Used {
   const records = kept.filter(({ fact }) => fact.kind === 'part-used' && isSame(fact, part));
+  const counted = records.filter(({ state }) => state !== 'refused');
   return {
-    quantity: records.reduce((sum, { fact }) => sum + (fact.kind === 'part-used' ? Number(fact.quantity) : 0), 0),
-    notSent: records.filter(({ state }) => state !== 'sent'),
+    quantity: quantityOf(counted),
+    waiting: records.filter(({ state }) => state === 'waiting'),
+    refused: records.filter(({ state }) => state === 'refused'),
   };
+}
+
+export function quantityOf(records: readonly KeptRecord[]): number {
+  return records.reduce((sum, { fact }) => sum + (fact.kind === 'part-used' ? Number(fact.quantity) : 0), 0);
+}
+
+/** Whether there is anything to say of the part, be it that it was refused. */
+export function isRecorded(part: PartMeant, kept: readonly KeptRecord[]): boolean {
+  return kept.some(({ fact }) => fact.kind === 'part-used' && isSame(fact, part));
 }
 
 /** The parts recorded here that none of these are. */

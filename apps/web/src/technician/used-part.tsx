@@ -3,7 +3,8 @@ import type { KeptRecord } from '../offline/field-store.js';
 import { outbox } from '../offline/outbox.js';
 import { useWords } from '../words/words.js';
 import style from './technician.module.css';
-import { type PartMeant, usedOf } from './used-of.js';
+import { type PartMeant, quantityOf, usedOf } from './used-of.js';
+import { WhyRefused } from './why-refused.js';
 
 interface Props {
   readonly part: PartMeant & { readonly unit: string };
@@ -12,35 +13,53 @@ interface Props {
   readonly children?: ReactNode;
 }
 
-/** How much of a part is recorded; what has not left the device can be taken back, the last first. */
+/**
+ * How much of a part is recorded, and what the service refused of it, with the reason; what has not left the device can be
+ * taken back, the last first.
+ */
 export function UsedPart({ part, kept, children }: Props) {
   const { t, number, sentence } = useWords();
-  const { quantity, notSent } = usedOf(part, kept);
-  const last = notSent.at(-1);
+  const { quantity, waiting, refused } = usedOf(part, kept);
+  const last = waiting.at(-1);
+  const named = (n: number) => ({
+    quantity: t('parts.amount', { n: number(n, 2), q: n, unit: part.unit }),
+    part: sentence(part.name),
+  });
   return (
     <div className="tight">
-      <p className={style.used} role="status">
-        {t('parts.recorded', {
-          quantity: t('parts.amount', { n: number(quantity, 2), q: quantity, unit: part.unit }),
-          part: sentence(part.name),
-        })}{' '}
-        {last ? <span className="pencil">{t('parts.not-sent')}</span> : null}
-      </p>
+      {quantity > 0 ? (
+        <p className={style.used} role="status">
+          {t('parts.recorded', named(quantity))} {last ? <span className="pencil">{t('parts.not-sent')}</span> : null}
+        </p>
+      ) : null}
       <div className="row">
         {children}
-        {last ? (
-          <button
-            type="button"
-            className="press-plain"
-            onClick={(event) => {
-              // a double press takes back one record, not two
-              if (event.detail <= 1) void outbox.takeBack(last);
-            }}
-          >
-            {t('unsent.take-back')}
-          </button>
-        ) : null}
+        {last ? <TakeBack record={last} label={t('unsent.take-back')} /> : null}
       </div>
+      {refused.map((record) => (
+        <div key={record.id} className="note clay tight">
+          <p>
+            <strong>{t('parts.refused', named(quantityOf([record])))}</strong>
+          </p>
+          <WhyRefused record={record} />
+          <TakeBack record={record} label={t('unsent.throw-away')} />
+        </div>
+      ))}
     </div>
+  );
+}
+
+function TakeBack({ record, label }: { readonly record: KeptRecord; readonly label: string }) {
+  return (
+    <button
+      type="button"
+      className="press-plain"
+      onClick={(event) => {
+        // a double press takes back one record, not two
+        if (event.detail <= 1) void outbox.takeBack(record);
+      }}
+    >
+      {label}
+    </button>
   );
 }

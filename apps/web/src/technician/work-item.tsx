@@ -5,7 +5,7 @@ import { ForeseenPart } from './foreseen-part.js';
 import type { Recorder } from './recorder.js';
 import style from './technician.module.css';
 import { TorqueFigure } from './torque-figure.js';
-import { usedOf } from './used-of.js';
+import { isRecorded } from './used-of.js';
 import { UsedPart } from './used-part.js';
 
 interface Props {
@@ -37,7 +37,7 @@ export function WorkItem({ item, isOpen, isDone, meterHours, kept, record }: Pro
       {isDone ? <p role="status">{t('at.item-done')}</p> : null}
       {isDone
         ? item.parts
-            .filter((part) => usedOf(part, kept).quantity > 0)
+            .filter((part) => isRecorded(part, kept))
             .map((part) => <UsedPart key={part.name} part={part} kept={kept} />)
         : null}
       {isOpen && !isDone ? (

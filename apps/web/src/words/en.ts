@@ -247,7 +247,7 @@ export const en = {
   'parts.use-more': 'Add {quantity} {part}',
   'parts.recorded': 'Used on this machine: {quantity} {part}',
   'parts.not-sent': 'Not sent yet.',
-  'parts.refused': 'Refused, and not counted: {what}',
+  'parts.refused': 'Refused, and not counted: {quantity} {part}',
   'parts.amount': '{n}{unit, select, each { ×} set {{q, plural, one { set} other { sets}}} other { {unit}}}',
   'photo.title': '{n, plural, =0 {Photos} one {# photo} other {# photos}}',
   'photo.take': 'Take a photo',

@@ -249,7 +249,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'parts.use-more': 'Añadir {quantity} {part}',
   'parts.recorded': 'Usado en esta máquina: {quantity} {part}',
   'parts.not-sent': 'Aún sin enviar.',
-  'parts.refused': 'Rechazado, y no cuenta: {what}',
+  'parts.refused': 'Rechazado, y no cuenta: {quantity} {part}',
   'parts.amount': '{n}{unit, select, each { ×} set {{q, plural, one { juego} other { juegos}}} other { {unit}}}',
   'photo.title': '{n, plural, =0 {Fotos} one {# foto} other {# fotos}}',
   'photo.take': 'Tomar una foto',
