@@ -15,9 +15,13 @@ export function standingReleases(
   days: readonly string[],
   today: string,
 ): ReadonlyMap<string, string | null> {
-  const needed = partsNeeded(register);
+  const visits = standingFrom(register, today);
+  const siteIds = new Set(visits.map(({ siteId }) => siteId));
+  // Where nobody goes nothing is needed: the items of all machines are many.
+  const visited = register.machines.filter(({ siteId }) => siteIds.has(siteId));
+  const needed = partsNeeded({ ...register, machines: visited });
   const toldOn = new Map(register.stopgaps.map((stopgap) => [stopgapItemId(stopgap.id), stopgap.partExpectedOn]));
-  const work = standingFrom(register, today)
+  const work = visits
     .sort((a, b) => (`${a.date} ${a.start}` < `${b.date} ${b.start}` ? -1 : 1))
     .flatMap(({ visitId, date, itemIds }) => itemIds.map((itemId) => ({ id: `${visitId} ${itemId}`, itemId, date })));
   const releases = releaseDates(
