@@ -5,6 +5,7 @@ import type { Completion } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
 import { Scrolling } from '../../design/scrolling.js';
 import { useWords } from '../../words/words.js';
+import { useWorkName } from '../work-name.js';
 
 const SHOWN = 12;
 
@@ -16,8 +17,8 @@ const recordedQuery = (machineId: string) =>
 
 /** The work recorded of a machine, newest first: what was recorded by mistake is taken back here. */
 export function RecordedWork({ machineId }: { readonly machineId: string }) {
-  const words = useWords();
-  const { t, dayOfYear, hours } = words;
+  const { t, dayOfYear, hours } = useWords();
+  const workName = useWorkName();
   const client = useQueryClient();
   const [asked, setAsked] = useState<string | null>(null);
   const done = useQuery(recordedQuery(machineId)).data ?? [];
@@ -48,7 +49,7 @@ export function RecordedWork({ machineId }: { readonly machineId: string }) {
               .slice(-SHOWN)
               .reverse()
               .map(({ id, itemCode, slot, doneOn, meterHours }) => {
-                const title = words.work({ code: itemCode, slot, title: itemCode });
+                const title = workName(itemCode, slot);
                 return (
                   <tr key={id}>
                     <th scope="row" data-whole>
