@@ -10,6 +10,8 @@ const index = join(site, 'index.html');
 const SOURCES = [
   ...['src', 'public', 'index.html', 'vite.config.js', 'county-outlines.js', 'package.json', 'build.mjs'],
   '../../libs/catalogue/src/spanish',
+  '../../libs/upkeep/src/chance-overdue.ts',
+  '../../libs/billing/src/charged-time.ts',
 ];
 const COMPRESSED = new Set(['.js', '.css', '.html', '.svg', '.json', '.webmanifest']);
 

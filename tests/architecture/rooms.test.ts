@@ -75,8 +75,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'routing',
     'worker',
   ],
-  // Types of the wire, and the Spanish of what a shop starts with: data alone.
-  'apps/web': ['contracts', 'catalogue/spanish'],
+  // Types of the wire, the Spanish of what a shop starts with, and small reckonings that the API shares: nothing else is shipped.
+  'apps/web': ['contracts', 'catalogue/spanish', 'upkeep/chance-overdue', 'billing/charged-time'],
   'apps/cli': [
     'platform',
     'store',

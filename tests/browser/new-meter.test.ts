@@ -14,6 +14,9 @@ browserStory('a new hour meter', { now: '2026-06-07T15:00:00Z' }, (stage) => {
       await signInAt(page, 'manager@small-shop.example', PASSWORD);
       await page.goto(path);
       await page.getByText('It has the meter that it came with').waitFor();
+      // work is told by its name beside, not by its code
+      const recorded = page.locator('section').filter({ has: page.getByRole('heading', { name: 'Work recorded' }) });
+      await recorded.getByRole('rowheader', { name: 'Sharpen and balance blades' }).first().waitFor();
       await page.locator('summary').filter({ hasText: 'New hour meter fitted' }).click();
       await page.getByLabel('Fitted on').fill('2026-06-09');
       await page.getByLabel('Last hours of the old meter').fill('557,5 h');

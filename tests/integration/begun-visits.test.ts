@@ -52,6 +52,47 @@ async function severalItems(): Promise<Seen> {
   return found!;
 }
 
+interface Line {
+  partId: string | null;
+  name: string;
+  quantity: number;
+}
+const lineKey = ({ partId, name }: Line) => partId ?? name;
+const listed = (load: readonly Line[]) => new Map(load.map((line) => [lineKey(line), line.quantity]));
+
+describe('a visit done in part before its day', () => {
+  it('has in its load what is left of it, and so it has when its week is planned again', async () => {
+    const begun = await severalItems();
+    const { technicianId, date } = (await manager.get(`/v1/visits/${begun.id}`)).body;
+    const day = async () => (await manager.get(`/v1/field-day?date=${date}&technicianId=${technicianId}`)).body;
+    const { route, visits: stops } = await day();
+    type Work = Item & { parts: Line[] };
+    const work = stops
+      .find(({ id }: Seen) => id === begun.id)
+      .machines.flatMap(({ items }: { items: Work[] }) => items);
+    const first = work.find(({ parts }: Work) => parts.length > 0);
+    expect((await record(doneFact(first), begun.id, first.machineId)).body.state).toBe('applied');
+    const left = listed(route.load);
+    for (const part of first.parts) {
+      const quantity = Math.round(1e6 * (left.get(lineKey(part))! - part.quantity)) / 1e6;
+      if (quantity > 0) left.set(lineKey(part), quantity);
+      else left.delete(lineKey(part));
+    }
+    expect(listed((await day()).route.load)).toEqual(left);
+    await manager.patch(`/v1/visits/${begun.id}`, { pinned: true }, '*');
+    await runPlan(manager);
+    const planned = await day();
+    const needed = new Map<string, number>();
+    for (const stop of planned.visits)
+      for (const { items } of stop.machines)
+        for (const { state, parts } of items as Work[])
+          for (const part of state === 'planned' ? parts : [])
+            needed.set(lineKey(part), Math.round(1e6 * ((needed.get(lineKey(part)) ?? 0) + part.quantity)) / 1e6);
+    expect(listed(planned.route.load)).toEqual(needed);
+    await record({ kind: 'visit-finish', signedBy: 'Sorrel' }, begun.id, null);
+  });
+});
+
 describe('a visit on which something was recorded', () => {
   it('keeps what was done and takes up what is left when its week is planned again', async () => {
     const begun = await severalItems();

@@ -14,11 +14,12 @@ interface VisitView {
   date: string;
   startAt: string;
   state: string;
-  items: { id: string }[];
+  items: { id: string; machineId: string }[];
 }
 interface WeekView {
   routes: { technicianId: string; date: string; visits: VisitView[] }[];
   cannotBeMade: { visitId: string; why: string }[];
+  cost: Record<string, number>;
 }
 
 let database: TestDatabase;
@@ -60,6 +61,12 @@ it('names the visits of somebody who turns out ill, and lets each go to somebody
   const lost = theirs.map(({ id }) => ({ visitId: id, why: 'technician-away' }));
   expect((await week()).cannotBeMade).toEqual(expect.arrayContaining(lost));
   expect((await week()).cannotBeMade).toHaveLength(lost.length);
+  // Nobody drives or works for them, and their work waits.
+  const { cost } = await week();
+  for (const part of ['travel', 'labour']) expect(cost[part]).toBeLessThan(before.cost[part]!);
+  expect(cost['deferral']).toBeGreaterThan(before.cost['deferral']!);
+  const { total, ...parts } = cost;
+  expect(Object.values(parts).reduce((sum, cents) => sum + cents, 0)).toBe(total);
 
   // Planned before they are rescued, the week to come would take their work for done.
   const { body: run } = await manager.get(`/v1/plan-runs/${await runPlan(manager, { weekOf: '2026-06-15' })}`);
@@ -94,6 +101,16 @@ it('names the visits of somebody who turns out ill, and lets each go to somebody
   await manager.delete(`/v1/absences/${absence.id}`);
 });
 
+it('counts their cost again once they can be made', async () => {
+  const before = await week();
+  const { technicianId, date } = before.routes.flatMap((route) => route.visits)[0]!;
+  const ill = { technicianId, from: date, to: date, reason: 'ill' };
+  const { body: absence } = await manager.post('/v1/absences', ill);
+  expect((await week()).cost['total']).not.toBe(before.cost['total']);
+  await manager.delete(`/v1/absences/${absence.id}`);
+  expect((await week()).cost).toEqual(before.cost);
+});
+
 it('names those whose site is closed or barred by now, and those of past days no more', async () => {
   clock.moveTo('2026-06-07T15:00:00Z');
   const [visit] = (await week()).routes.flatMap((route) => route.visits);
@@ -122,4 +139,27 @@ it('names those whose site is closed or barred by now, and those of past days no
   expect(await why(id)).toBe('technician-off');
   clock.moveTo('2026-06-22T15:00:00Z');
   expect((await week()).cannotBeMade).toEqual([]);
+});
+
+it('marks work on a machine that stands at another site by now, for the shop and for who goes there', async () => {
+  clock.moveTo('2026-06-07T15:00:00Z');
+  await runPlan(manager);
+  const visits = (await week()).routes.flatMap((route) => route.visits);
+  const { id, siteId, technicianId, date, items } = visits.find((visit) => visit.items.length > 0)!;
+  const { machineId } = items[0]!;
+  const away = visits.find((visit) => visit.siteId !== siteId)!.siteId;
+  const moved = await manager.patch(`/v1/machines/${machineId}`, { siteId: away }, '*');
+  expect(moved.status).toBe(200);
+  type Marked = { machineId: string; isElsewhere: boolean };
+  const elsewhere = (all: Marked[]) => all.filter((item) => item.isElsewhere).map((item) => item.machineId);
+  const own = items.filter((item) => item.machineId === machineId).map((item) => item.machineId);
+  expect(elsewhere((await manager.get(`/v1/visits/${id}`)).body.items)).toEqual(own);
+  const shown = (await week()).routes.flatMap((route) => route.visits);
+  expect(shown.flatMap((visit) => elsewhere(visit.items as never))).toEqual(own);
+  const { body: day } = await manager.get(`/v1/field-day?date=${date}&technicianId=${technicianId}`);
+  const machines = day.visits.find((visit: { id: string }) => visit.id === id).machines;
+  expect(machines.flatMap((machine: { items: Marked[] }) => elsewhere(machine.items))).toEqual(own);
+  await runPlan(manager);
+  const again = (await week()).routes.flatMap((route) => route.visits);
+  expect(again.flatMap((visit) => elsewhere(visit.items as never))).toEqual([]);
 });

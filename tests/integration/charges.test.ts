@@ -230,6 +230,21 @@ describe('a charge document', () => {
     expect((await issue(amended.id)).status).toBe(201);
   });
 
+  it('counts what an agreement allows by whom each visit was made for, whoever has the site now', async () => {
+    const siteId = shop.siteIds.get('S1')!;
+    const { customerId } = (await manager.get(`/v1/sites/${siteId}`)).body;
+    const other = (await manager.post('/v1/customers', { code: 'C10', name: 'Next Owners', termsDays: 7 })).body;
+    const items = [{ itemCode: 'grease-spindles', included: true, yearlyAllowance: 1 }];
+    const terms = { customerId: other.id, name: 'Greased once', startsOn: '2026-01-01', items };
+    expect((await manager.post('/v1/agreements', terms)).status).toBe(201);
+    const uses = async (day: string) => JSON.stringify((await draftOf(database.store, shop, manager, day)).draft);
+    expect(await uses('2026-06-19')).not.toContain('Greased once');
+    await manager.patch(`/v1/sites/${siteId}`, { customerId: other.id }, '*');
+    expect(await uses('2026-06-22')).toContain('Greased once\\": 1 of 1 this year');
+    expect(await uses('2026-06-23')).not.toContain('Greased once\\":');
+    await manager.patch(`/v1/sites/${siteId}`, { customerId }, '*');
+  });
+
   it('can be had as UBL and as PDF', async () => {
     const [{ id }] = (await manager.get('/v1/charge-documents?state=issued&limit=1')).body.items;
     const ubl = await manager.get(`/v1/charge-documents/${id}/ubl`);

@@ -112,12 +112,18 @@ describe('a shop whose bearings fail long before their interval', () => {
     expect(body.scaleHours.high).toBeLessThan(180);
     expect(body.points.length).toBeGreaterThan(10);
     expect(body.assumptions.length).toBeGreaterThan(0);
+    expect(body.marks.filter((mark: { failed: boolean }) => mark.failed).length).toBeGreaterThanOrEqual(
+      new Set(body.points.map((point: { ageHours: number }) => Math.round(point.ageHours / 10))).size,
+    );
   });
 
   it('says which grade lasts, and refuses to compare one with itself', async () => {
     const path = `/v1/reliability/grade-comparison?itemCode=${BEARINGS}`;
     const { body } = await manager.get(`${path}&first=BRG-6205-2Z&second=BRG-6205-PLAIN`);
     expect(body.verdict).toBe('first-lasts-longer');
+    expect(body.marks.map((marks: object[]) => marks.length > 0)).toEqual([true, true]);
+    const known = (await manager.get(`/v1/reliability/parts-on-record?itemCode=${BEARINGS}`)).body.parts;
+    expect(new Set(known)).toEqual(new Set(['BRG-6205-2Z', 'BRG-6205-PLAIN']));
     expect(body.interval.low).toBeLessThan(2);
     expect(body.interval.high).toBeGreaterThan(1.9);
     expect((await manager.get(`${path}&first=BRG-6205-2Z&second=BRG-6205-2Z`)).status).toBe(422);
@@ -238,6 +244,9 @@ describe('a shop whose bearings fail long before their interval', () => {
     expect(list).toHaveLength(6);
     const rates = list.map((each: { centsPerHour: number }) => each.centsPerHour);
     expect(rates).toEqual([...rates].sort((a, b) => b - a));
+    const machine = (await manager.get(`/v1/machines/${list[0].machineId}`)).body;
+    const site = (await manager.get(`/v1/sites/${machine.siteId}`)).body;
+    expect(list[0]).toMatchObject({ machineCode: machine.code, siteName: site.name });
     const asked = '?newPriceCents=100000&newLifeHours=2000';
     const { body } = await manager.get(`/v1/reliability/machines/${list[0].machineId}${asked}`);
     expect(body.repairs.length).toBe(body.repairCount);

@@ -116,6 +116,34 @@ describe('a notice', () => {
     expect(mail!.parts[1]!.text).toContain('STATUS:CANCELLED');
   });
 
+  it('says of a visit whose work another one does with which, and when', async () => {
+    const told = ['visit.cancelled'];
+    await contact({ name: 'Jo', email: 'jo@green.example', notices: told });
+    await contact({ name: 'Eva', email: 'eva@green.example', language: 'es', notices: told });
+    const [visit, other] = [
+      await plannedVisit(database.store, shop, '2031-06-13'),
+      await plannedVisit(database.store, shop, '2031-06-16'),
+    ];
+    await database.store.inShop(shop.shopId, (tx) => {
+      const data = { visitId: visit.id, siteId: visit.siteId, workTo: [other.id] };
+      return emitEvent(tx, shop.shopId, 'visit.cancelled', data, new Date());
+    });
+    await settled();
+    const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ');
+    const [[english], [spanish]] = [mailsTo('jo@green.example'), mailsTo('eva@green.example')];
+    expect(english!.headers.subject).toBe(
+      'Small shop: visit to Site S1 on Friday, June 13 joins that on Monday, June 16',
+    );
+    expect(plain(english!.parts[0]!.text)).toContain('That visit is planned for Monday, June 16, at about 9:00 AM.');
+    expect(english!.parts[0]!.text).not.toContain('plans the work anew');
+    expect(plain(spanish!.parts[0]!.text)).toContain(
+      'Esa visita está prevista para el lunes, 16 de junio, hacia las 9:00',
+    );
+    await promise(other.id, { state: 'cancelled' });
+    await settled();
+    expect(mailsTo('jo@green.example').at(-1)!.parts[0]!.text).toContain('plans the work anew');
+  });
+
   it('warns once before a stopgap reaches its limit', async () => {
     await contact({ name: 'Lee', email: 'lee@green.example', notices: ['stopgap.limit-near'] });
     const day = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);

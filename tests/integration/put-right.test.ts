@@ -71,11 +71,18 @@ describe('work recorded by mistake', () => {
       (await manager.get(`/v1/visits/${visit.id}`)).body.items.map((item: { state: string }) => item.state).sort();
     expect(await states()).toEqual(['done', 'skipped']);
     expect((await manager.delete(`/v1/completions/${second.id}`)).status).toBe(204);
-    expect(await charged()).toBe(0);
+    // Nothing was done: nothing is charged, the trip neither.
+    const drafts = async () => (await manager.get(`/v1/charge-documents?visitId=${visit.id}`)).body.items;
+    expect(await drafts()).toEqual([]);
     const acts = await stage.database.store.asOwner((tx) =>
       tx.auditEntry.findMany({ where: { action: 'completion.taken-back' } }),
     );
     expect(acts.map(({ subjectId }) => subjectId).sort()).toEqual([first.id, second.id].sort());
+    const [item] = visit.visitItems;
+    const late = await record({ kind: 'item-done', itemId: item!.id, code: item!.code, slot: null }, 'M1', visit.id);
+    expect((await stage.accept(late.body.id)).status).toBe(200);
+    expect(await drafts()).toMatchObject([{ state: 'draft' }]);
+    expect(await charged()).toBe(1);
   });
 });
 

@@ -167,3 +167,23 @@ describe('a machine that is retired', () => {
     expect((await api.client.get(`/v1/labels/${label}`)).status).toBe(410);
   });
 });
+
+describe('a telematics sender', () => {
+  const told = async (at: string) => {
+    const unit = { EquipmentHeader: { SerialNumber: 'SN4' }, CumulativeOperatingHours: { datetime: at, Hour: 900 } };
+    const body = JSON.stringify({ Fleet: { Equipment: [unit] } });
+    return (await manager.send('POST', '/v1/telematics/snapshots', body, { 'content-type': 'application/json' })).body;
+  };
+
+  it('is heard of a machine until the day on which it is retired, by the calendar of its site', async () => {
+    const machineId = shop.machineIds.get('M4')!;
+    await retire(machineId, '2026-06-09');
+    // The 9th in Greenwich, the evening of the 8th in Iowa.
+    clock.moveTo('2026-06-09T03:00:00Z');
+    expect(await told('2026-06-09T02:00:00Z')).toMatchObject({ readings: 1, unmatched: 0 });
+    await database.store.asOwner((tx) => tx.telematicsUnit.deleteMany({}));
+    clock.moveTo('2026-06-09T15:00:00Z');
+    expect(await told('2026-06-09T14:00:00Z')).toMatchObject({ readings: 0, unmatched: 1 });
+    await retire(machineId, null);
+  });
+});

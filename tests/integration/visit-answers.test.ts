@@ -1,8 +1,8 @@
 import { stoppedClock } from '@deckround/platform';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import { type ApiClient, until } from '../support/api-client.js';
+import type { ApiClient } from '../support/api-client.js';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
-import { plannedShop } from '../support/planned-shop.js';
+import { plannedShop, runPlan } from '../support/planned-shop.js';
 import { runningApi } from '../support/running-api.js';
 import type { SmallShop } from '../support/small-shop.js';
 import { WEEK } from '../support/small-shop.js';
@@ -86,18 +86,52 @@ describe('a site’s word on its visit', () => {
     expect(acts).toEqual(expect.arrayContaining(['visit.suits', 'visit.move-asked', 'visit.move-declined']));
   });
 
-  it('does not outlive a visit that planning again replaces', async () => {
-    const visit = await visitAt('S1');
-    await database.store.asOwner((tx) =>
-      tx.visit.update({ where: { id: visit.id }, data: { state: 'proposed', pinned: false } }),
-    );
-    const said = await supervisor.post(`/v1/visits/${visit.id}/answers`, { kind: 'move', reason: 'rain' });
-    const run = await manager.post('/v1/plan-runs', { weekOf: WEEK, iterations: 1000 });
-    await until(
-      () => manager.get(`/v1/plan-runs/${run.body.id}`),
-      ({ body }) => body.status === 'done',
-    );
-    const row = (await supervisor.get(`/v1/visit-answers/${said.body.id}`)).body;
-    expect(row).toMatchObject({ state: 'met', visitId: null });
+  describe('ends a wish with its visit', () => {
+    const wish = async (visitId: string, days: string[] = []) =>
+      (await supervisor.post(`/v1/visits/${visitId}/answers`, { kind: 'move', reason: 'rain', days })).body.id;
+    const now = async (id: string) => (await supervisor.get(`/v1/visit-answers/${id}`)).body;
+    /** As planning again finds it: free to be replaced. */
+    const freeVisit = async () => {
+      const visit = await visitAt('S1');
+      await database.store.asOwner((tx) =>
+        tx.visit.update({ where: { id: visit.id }, data: { state: 'proposed', pinned: false } }),
+      );
+      return visit;
+    };
+
+    it('that planning again replaces: the new one takes it over, and meets it where it suits', async () => {
+      const visit = await freeVisit();
+      const never = await wish(visit.id, ['2026-06-30']);
+      await runPlan(manager, { iterations: 1000 });
+      const next = await visitAt('S1');
+      expect(await now(never)).toMatchObject({ state: 'open', visitId: next.id, repliedAt: null });
+      expect(await alertsFor(next.id)).toHaveLength(1);
+      await freeVisit();
+      const friday = await wish(next.id, ['2026-06-12']);
+      const bars = ['2026-06-08', '2026-06-09', '2026-06-10', '2026-06-11'].map((date) =>
+        manager.post('/v1/visit-bars', { siteId: shop.siteIds.get('S1'), date }),
+      );
+      for (const { status } of await Promise.all(bars)) expect(status).toBe(201);
+      await runPlan(manager, { iterations: 1000 });
+      const moved = await visitAt('S1');
+      expect(await now(friday)).toMatchObject({ state: moved.date === next.date ? 'open' : 'met', visitId: moved.id });
+    });
+
+    it('that is given up: that is no other day', async () => {
+      const visit = await visitAt('S1');
+      const id = await wish(visit.id);
+      await manager.patch(`/v1/visits/${visit.id}`, { state: 'cancelled' }, '*');
+      expect(await now(id)).toMatchObject({ state: 'given-up', visitId: visit.id, repliedAt: expect.any(String) });
+    });
+
+    it('that is made all the same', async () => {
+      await runPlan(manager, { iterations: 1000 });
+      const visit = await visitAt('S1');
+      const id = await wish(visit.id);
+      const finished = { finishedAt: '2026-06-07T14:00:00Z', done: [] };
+      expect((await manager.post(`/v1/visits/${visit.id}/finish`, finished)).status).toBe(201);
+      expect(await now(id)).toMatchObject({ state: 'made', repliedAt: '2026-06-07T14:00:00.000Z' });
+      expect(await alertsFor(visit.id)).toEqual([]);
+    });
   });
 });

@@ -1,9 +1,10 @@
 export * from './charge-document.js';
 export * from './charge-settings.js';
+export { isByTheHour, minutesOf } from './charged-time.js';
 export { checkDocument, checkIssuable, type DocumentFault } from './check-document.js';
 export { creditOf, type DocumentFacts, draftDocument, issueDocument } from './documents.js';
 export { imbalance, type JournalRow, journalEntry } from './journal.js';
-export { minutesOf, overtimeMinutes } from './labour.js';
+export { overtimeMinutes } from './labour.js';
 export { amount, fromMinor, minorUnits, roundTo, sum, toMinor } from './money.js';
 export { priceVisit } from './price-visit.js';
 export { type DriveShare, shareOfDrive, shareOut } from './share-out.js';

@@ -32,18 +32,6 @@ export function timeQuantity(minutes: number): { quantity: string; unitCode: str
     : { quantity: String(minutes), unitCode: 'MIN', priceBase: '60' };
 }
 
-/** Minutes of a line that charges time, in either unit; null for any other line. */
-export function minutesOf({
-  quantity,
-  unitCode,
-}: {
-  readonly quantity: string;
-  readonly unitCode: string;
-}): number | null {
-  if (unitCode === 'MIN') return Number(quantity);
-  return unitCode === 'HUR' ? new Exact(quantity).times(60).toNumber() : null;
-}
-
 /**
  * Minutes between two wall clocks of the site (YYYY-MM-DDTHH:MM) that lie outside regular hours, Saturdays and Sundays
  * whole.

@@ -1,7 +1,8 @@
 import type { ChargeLine, DocumentCharge, Priced } from './charge-document.js';
 import type { ChargeSettings, LineKind } from './charge-settings.js';
+import { minutesOf } from './charged-time.js';
 import { coverageOf } from './coverage.js';
-import { chargedMinutes, hourlyRate, minutesOf, timeQuantity } from './labour.js';
+import { chargedMinutes, hourlyRate, timeQuantity } from './labour.js';
 import { amount, Exact, sum } from './money.js';
 import { partPrice } from './part-price.js';
 import { lineNet, taxMark, withTotals } from './taxes.js';

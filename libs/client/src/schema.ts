@@ -1313,6 +1313,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/due/summary": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["Due_summary"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/machines/{id}/usage": {
         parameters: {
             query?: never;
@@ -1401,6 +1417,22 @@ export interface paths {
             cookie?: never;
         };
         get: operations["Lives_fit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/reliability/parts-on-record": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["Lives_parts"];
         put?: never;
         post?: never;
         delete?: never;
@@ -4998,6 +5030,8 @@ export interface components {
                         sharedMinutes: number;
                         /** @enum {string} */
                         state: "planned" | "done" | "skipped";
+                        /** @description Its machine stands at another site by now: this visit does not reach it, until the week is planned again */
+                        isElsewhere: boolean;
                         steps: string[];
                         torques: components["schemas"]["Torque"][];
                         cautions: string[];
@@ -5028,7 +5062,7 @@ export interface components {
              * @description Identifier of a row
              */
             siteId: string;
-            /** @description null = planning again has replaced the visit */
+            /** @description null = planning again has dropped the visit */
             visitId: string | null;
             /** @enum {string} */
             kind: "suits" | "move";
@@ -5047,8 +5081,11 @@ export interface components {
             days: string[];
             /** Format: date-time */
             saidAt: string;
-            /** @enum {string} */
-            state: "noted" | "open" | "met" | "declined" | "withdrawn";
+            /**
+             * @description made = the visit was made and the wish never answered; given-up = so was the visit
+             * @enum {string}
+             */
+            state: "noted" | "open" | "met" | "declined" | "withdrawn" | "made" | "given-up";
             /** @description What the shop says to it */
             reply: string;
             repliedAt: string | null;
@@ -5295,6 +5332,7 @@ export interface components {
              */
             machineId: string;
             machineCode: string;
+            machineClass: string;
             /**
              * Format: uuid
              * @description Identifier of a row
@@ -5323,6 +5361,31 @@ export interface components {
             why: {
                 [key: string]: unknown;
             } | null;
+        };
+        /** @description How much falls due, in all and at each site, and what leaving it costs */
+        DueSummary: {
+            /** Format: int64 */
+            items: number;
+            /** Format: int64 */
+            machines: number;
+            /**
+             * Format: int64
+             * @description Past their tolerance today with a chance of one half or more
+             */
+            overdue: number;
+            /** @description null for grounds supervisors */
+            deferralCents: number | null;
+            sites: {
+                /**
+                 * Format: uuid
+                 * @description Identifier of a row
+                 */
+                siteId: string;
+                /** Format: int64 */
+                items: number;
+                /** @description null for grounds supervisors */
+                deferralCents: number | null;
+            }[];
         };
         /** @description Lifetime hours on each day after `asOf`, as quantiles */
         UsageForecast: {
@@ -5500,6 +5563,11 @@ export interface components {
                 low: number;
                 high: number;
             }[];
+            marks: {
+                /** @description Hours */
+                ageHours: number;
+                failed: boolean;
+            }[];
             curve: {
                 /** @description Hours */
                 ageHours: number;
@@ -5511,6 +5579,12 @@ export interface components {
             statement: string;
             assumptions: string[];
             leftOut: string[];
+        };
+        /** @description Parts known to have been fitted by a service item */
+        PartsOnRecord: {
+            itemCode: string;
+            /** @description Part codes */
+            parts: string[];
         };
         /** @description Which of two part grades lasts longer here, or that the data cannot tell */
         GradeComparison: {
@@ -5538,6 +5612,11 @@ export interface components {
                 survival: number;
                 low: number;
                 high: number;
+            }[][];
+            marks: {
+                /** @description Hours */
+                ageHours: number;
+                failed: boolean;
             }[][];
             /** @description Greatest age watched of each; nothing is known beyond it */
             watchedToHours: number[];
@@ -5735,12 +5814,14 @@ export interface components {
              * @description Identifier of a row
              */
             machineId: string;
+            machineCode: string;
             machineClass: string;
             /**
              * Format: uuid
              * @description Identifier of a row
              */
             siteId: string;
+            siteName: string;
             retiredOn: string | null;
             /** @description Hours */
             fromHours: number;
@@ -5766,12 +5847,14 @@ export interface components {
              * @description Identifier of a row
              */
             machineId: string;
+            machineCode: string;
             machineClass: string;
             /**
              * Format: uuid
              * @description Identifier of a row
              */
             siteId: string;
+            siteName: string;
             retiredOn: string | null;
             /** @description Hours */
             fromHours: number;
@@ -6119,6 +6202,7 @@ export interface components {
             leftOutCents: number;
             /** @description Cursor of the rest, for `GET /v1/week/left-out`; null when there is none */
             leftOutNext: string | null;
+            /** @description Of the plan with the changes since, cents; of visits that nobody can make, what leaving their work costs */
             cost: {
                 [key: string]: number;
             } | null;
@@ -6244,6 +6328,8 @@ export interface components {
             reason: string | null;
             /** @enum {string} */
             state: "planned" | "done" | "skipped";
+            /** @description Its machine stands at another site by now: this visit does not reach it, until the week is planned again */
+            isElsewhere: boolean;
         };
         /** @description Work left for later, and what waiting costs */
         LeftOutItem: {
@@ -12861,8 +12947,6 @@ export interface operations {
     Due_due: {
         parameters: {
             query?: {
-                cursor?: string;
-                limit?: number;
                 /** @description Identifier of a row */
                 siteId?: string;
                 /** @description Identifier of a row */
@@ -12872,6 +12956,9 @@ export interface operations {
                 /** @description Local date, YYYY-MM-DD */
                 until?: string;
                 overdueAtLeast?: number;
+                cursor?: string;
+                limit?: number;
+                order?: "date" | "cost" | "site";
             };
             header?: never;
             path?: never;
@@ -12888,6 +12975,43 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["DueItemPage"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    Due_summary: {
+        parameters: {
+            query?: {
+                /** @description Identifier of a row */
+                siteId?: string;
+                /** @description Identifier of a row */
+                machineId?: string;
+                code?: string;
+                kind?: "service" | "stopgap";
+                /** @description Local date, YYYY-MM-DD */
+                until?: string;
+                overdueAtLeast?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description How much falls due */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DueSummary"];
                 };
             };
             401: components["responses"]["SignedOut"];
@@ -13101,6 +13225,36 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["LifeFit"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    Lives_parts: {
+        parameters: {
+            query?: {
+                /** @description Service item that replaces the part */
+                itemCode?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Which parts a service item fitted, the most often fitted first */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PartsOnRecord"];
                 };
             };
             401: components["responses"]["SignedOut"];
@@ -14519,7 +14673,7 @@ export interface operations {
                 siteId?: string;
                 /** @description Identifier of a row */
                 visitId?: string;
-                state?: "noted" | "open" | "met" | "declined" | "withdrawn";
+                state?: "noted" | "open" | "met" | "declined" | "withdrawn" | "made" | "given-up";
             };
             header?: never;
             path?: never;

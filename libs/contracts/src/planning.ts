@@ -7,7 +7,7 @@ const ShopOnlyCents = Cents.nullable().meta({ description: 'null for grounds sup
 const ShopOnlyText = z.string().nullable().meta({ description: 'null for grounds supervisors' });
 const RunStatus = z.enum(['asked', 'running', 'done', 'failed', 'cancelled']);
 
-export const DueQuery = PageQuery.extend({
+const DueFilter = z.object({
   siteId: Id.optional(),
   machineId: Id.optional(),
   code: Code.optional(),
@@ -17,11 +17,29 @@ export const DueQuery = PageQuery.extend({
   /** Only items that are past their tolerance with at least this probability on the first day of the horizon. */
   overdueAtLeast: z.coerce.number().min(0).max(1).optional(),
 });
+export const DueOrder = z.enum(['date', 'cost', 'site']);
+export type DueOrder = z.infer<typeof DueOrder>;
+export const DueQuery = DueFilter.extend({
+  ...PageQuery.shape,
+  /** Soonest first; dearest to leave first; or site by site, that of the dearest work first. */
+  order: DueOrder.default('date'),
+});
+export const DueSummaryQuery = DueFilter;
+export const DueSummary = z
+  .object({
+    items: z.int(),
+    machines: z.int(),
+    overdue: z.int().meta({ description: 'Past their tolerance today with a chance of one half or more' }),
+    deferralCents: ShopOnlyCents,
+    sites: z.array(z.object({ siteId: Id, items: z.int(), deferralCents: ShopOnlyCents })),
+  })
+  .meta({ id: 'DueSummary', description: 'How much falls due, in all and at each site, and what leaving it costs' });
 export const DueItem = z
   .object({
     id: Id,
     machineId: Id,
     machineCode: Code,
+    machineClass: Code,
     siteId: Id,
     siteName: z.string(),
     kind: z.enum(['service', 'stopgap']),
@@ -158,21 +176,28 @@ export const VisitItem = z
     waitingCents: ShopOnlyCents,
     reason: ShopOnlyText,
     state: z.enum(['planned', 'done', 'skipped']),
+    isElsewhere: z.boolean().meta({
+      description:
+        'Its machine stands at another site by now: this visit does not reach it, until the week is planned again',
+    }),
   })
   .meta({ id: 'VisitItem' });
+const VisitAnswerState = z.enum(['noted', 'open', 'met', 'declined', 'withdrawn', 'made', 'given-up']);
 export const VisitAnswer = z
   .object({
     id: Id,
     version: Version,
     siteId: Id,
-    visitId: Id.nullable().meta({ description: 'null = planning again has replaced the visit' }),
+    visitId: Id.nullable().meta({ description: 'null = planning again has dropped the visit' }),
     kind: z.enum(['suits', 'move']),
     aboutStart: Instant.meta({ description: 'Start of the visit when this was said' }),
     aboutDate: LocalDate,
     reason: z.string(),
     days: z.array(LocalDate).meta({ description: 'Days that would suit' }),
     saidAt: Instant,
-    state: z.enum(['noted', 'open', 'met', 'declined', 'withdrawn']),
+    state: VisitAnswerState.meta({
+      description: 'made = the visit was made and the wish never answered; given-up = so was the visit',
+    }),
     reply: z.string().meta({ description: 'What the shop says to it' }),
     repliedAt: Instant.nullable(),
   })
@@ -196,7 +221,7 @@ export const VisitAnswerReply = z
 export const VisitAnswerQuery = PageQuery.extend({
   siteId: Id.optional(),
   visitId: Id.optional(),
-  state: z.enum(['noted', 'open', 'met', 'declined', 'withdrawn']).optional(),
+  state: VisitAnswerState.optional(),
 });
 
 export const Visit = z
@@ -325,7 +350,10 @@ export const Week = z
       .string()
       .nullable()
       .meta({ description: 'Cursor of the rest, for `GET /v1/week/left-out`; null when there is none' }),
-    cost: z.record(z.string(), z.int()).nullable(),
+    cost: z.record(z.string(), z.int()).nullable().meta({
+      description:
+        'Of the plan with the changes since, cents; of visits that nobody can make, what leaving their work costs',
+    }),
     warning: z.string().nullable().meta({ description: 'What to know about how the plan was made' }),
   })
   .meta({

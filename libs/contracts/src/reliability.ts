@@ -67,6 +67,9 @@ const SurvivalPoint = z.object({
   low: Chance,
   high: Chance,
 });
+const LifeMark = z
+  .object({ ageHours: HoursNumber, failed: z.boolean() })
+  .meta({ description: 'Lives that a chart could not tell apart share a mark' });
 export const LifeFit = z
   .object({
     lives: z.int().min(0),
@@ -76,6 +79,7 @@ export const LifeFit = z
     scaleHours: Figure,
     b10Hours: Figure,
     points: z.array(SurvivalPoint).meta({ description: 'Kaplan–Meier steps with 90 % intervals' }),
+    marks: z.array(LifeMark),
     curve: z.array(z.object({ ageHours: HoursNumber, survival: Chance, low: Chance, high: Chance })),
     goodness: z.string().nullable(),
     statement: z.string(),
@@ -86,6 +90,11 @@ export const LifeFit = z
     id: 'LifeFit',
     description: 'How long the parts of a group last: points, fitted curve, figures, assumptions',
   });
+
+export const PartsOnRecordQuery = z.object({ itemCode: ItemCode });
+export const PartsOnRecord = z
+  .object({ itemCode: z.string(), parts: z.array(z.string()).meta({ description: 'Part codes' }) })
+  .meta({ id: 'PartsOnRecord', description: 'Parts known to have been fitted by a service item' });
 
 export const GradeQuery = z.object({
   itemCode: ItemCode,
@@ -109,6 +118,7 @@ export const GradeComparison = z
     sentence: z.string(),
     assumptions: z.array(z.string()),
     points: Pair(z.array(SurvivalPoint)),
+    marks: Pair(z.array(LifeMark)),
     watchedToHours: Pair(HoursNumber).meta({ description: 'Greatest age watched of each; nothing is known beyond it' }),
   })
   .meta({
@@ -319,8 +329,10 @@ export const SpeedCheck = z
 export const MachineRecordQuery = PageQuery.extend({ machineClass: Code.optional(), siteId: Id.optional() });
 const MachineRecordFields = {
   machineId: Id,
+  machineCode: z.string(),
   machineClass: z.string(),
   siteId: Id,
+  siteName: z.string(),
   retiredOn: LocalDate.nullable(),
   fromHours: HoursNumber,
   toHours: HoursNumber,

@@ -8,6 +8,7 @@ import {
 } from '@deckround/reliability';
 import type { ComponentLife } from './component-life.js';
 import { assumptionsOf, toSample } from './life-group.js';
+import { type LifeMark, lifeMarks } from './life-marks.js';
 
 export interface FitPoint {
   readonly ageHours: number;
@@ -34,6 +35,7 @@ export interface FitAnswer {
   readonly scaleHours: Figure | null;
   readonly b10Hours: Figure | null;
   readonly points: readonly FitPoint[];
+  readonly marks: readonly LifeMark[];
   readonly curve: readonly CurvePoint[];
   readonly goodness: string | null;
   readonly statement: string;
@@ -124,6 +126,7 @@ export function answerFit(
       low: step.low,
       high: step.high,
     })),
+    marks: lifeMarks(lives),
     curve,
     goodness: report.fit.ok ? goodnessOfFit(sample, report.fit, steps).sentence : null,
     statement: `${belief.words}${report.fit.ok ? '' : ` ${report.fit.statement}`}`,

@@ -3,10 +3,13 @@ import { compareGrades, type GradeComparison, kaplanMeier, sampleOf } from '@dec
 import type { FitPoint } from './answer-fit.js';
 import type { ComponentLife } from './component-life.js';
 import { toGraded } from './life-group.js';
+import { type LifeMark, lifeMarks } from './life-marks.js';
 
 export interface PartsAnswer extends GradeComparison {
   /** Survival points of each grade, in the order of `grades`. */
   readonly points: readonly [readonly FitPoint[], readonly FitPoint[]];
+  /** Every life of each grade. */
+  readonly marks: readonly [readonly LifeMark[], readonly LifeMark[]];
   readonly descriptions: readonly [string, string];
   /** Greatest age to which a part of each grade was watched: nothing is known beyond it. */
   readonly watchedToHours: readonly [number, number];
@@ -32,6 +35,7 @@ export function compareParts(
       low: step.low,
       high: step.high,
     }));
+  const marksOf = (grade: string) => lifeMarks(lives.filter((each) => each.part === grade && each.fittingKnown));
   const watchedTo = (grade: string) =>
     graded.reduce((most, each) => (each.grade === grade ? Math.max(most, each.age) : most), 0);
   const describe = (code: string) => register.parts.find((part) => part.code === code)?.description ?? code;
@@ -42,6 +46,7 @@ export function compareParts(
       'Only parts whose fitting is on record count; a slot’s first part has no known grade.',
     ],
     points: [pointsOf(parts[0]), pointsOf(parts[1])],
+    marks: [marksOf(parts[0]), marksOf(parts[1])],
     descriptions: [describe(parts[0]), describe(parts[1])],
     watchedToHours: [watchedTo(parts[0]), watchedTo(parts[1])],
   };

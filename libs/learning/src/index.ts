@@ -5,6 +5,7 @@ export * from './derive-lives.js';
 export { groupBy } from './group-by.js';
 export * from './learn-items.js';
 export * from './life-group.js';
+export * from './life-marks.js';
 export * from './lifetime-scale.js';
 export * from './machine-records.js';
 export * from './replacement-costs.js';

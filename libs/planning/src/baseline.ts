@@ -2,10 +2,11 @@ import { canDo } from './cheapest-addition.js';
 import { type Draft, type DraftVisit, routeCents } from './draft.js';
 import { leastCents } from './insertion-bounds.js';
 import { buildInstance, type InstanceItem, type PlanningInstance } from './instance.js';
+import { visitsPerDay } from './machines-down.js';
 import { type PlanStop, planStops } from './plan-stops.js';
 import { reportPlan } from './report-plan.js';
 import type { PlanningSnapshot } from './snapshot.js';
-import { visitsPerDay } from './to-routing.js';
+import { visitMinutes } from './visit-minutes.js';
 import type { WeekPlan } from './week-plan.js';
 
 export type BaselineVariant = 'due-day' | 'seven-day-merge';
@@ -229,8 +230,11 @@ class Baseline {
   /** The route with the visit at its cheapest position; null when it fits nowhere. */
   private cheapestRoute(visit: DraftVisit, v: number): DraftVisit[] | null {
     const route = this.routes[v]!;
-    const leastAt = leastCents(this.instance, v, route, visit);
-    const least = Array.from({ length: route.length + 1 }, (_, p) => leastAt(p));
+    const { day } = this.instance.technicianDays[v]!;
+    const timing = visit.items.reduce((sum, item) => sum + this.instance.items[item]!.timingCents[day]!, 0);
+    const { total } = visitMinutes(this.instance, visit.site, visit.items);
+    const leastAt = leastCents(this.instance, v, route, visit.site, total);
+    const least = Array.from({ length: route.length + 1 }, (_, p) => leastAt(p) + timing);
     if (least.every((cents) => cents === Infinity)) return null;
     const present = routeCents(this.instance, v, route);
     let best = Infinity;

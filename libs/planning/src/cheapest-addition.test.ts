@@ -1,12 +1,13 @@
 import { describe, expect, it } from '@jest/globals';
 import { baselineDrafts } from './baseline.js';
-import { type Addition, canDo, cheapestAddition, respectsMachines, withItem } from './cheapest-addition.js';
+import { type Addition, canDo, cheapestAddition, SiteAdditions, withItem } from './cheapest-addition.js';
 import { type Draft, type DraftVisit, evaluateDraft, routeCents } from './draft.js';
 import { busyMinutes, canEndInTime, leastCents } from './insertion-bounds.js';
 import { buildInstance, type PlanningInstance } from './instance.js';
+import { respectsMachines, visitsPerDay } from './machines-down.js';
 import { planStops } from './plan-stops.js';
 import { generateSnapshot } from './test-support/generate-snapshot.js';
-import { visitsPerDay } from './to-routing.js';
+import { visitMinutes } from './visit-minutes.js';
 
 /** Half full weeks: some of what is left out fits, some does not. */
 function someWeeks() {
@@ -54,9 +55,12 @@ describe('the cheapest addition of a left-out item', () => {
   it('is the one that trying every way finds, or none', () => {
     const found = { visit: 0, 'new-visit': 0, none: 0 };
     for (const { instance, draft, present } of someWeeks()) {
+      const at = instance.snapshot.sites.map((_, site) => new SiteAdditions(instance, draft, present, site));
       for (const index of evaluateDraft(instance, draft)!.leftOut) {
         const addition = cheapestAddition(instance, draft, index, present);
         expect(addition).toEqual(byTrial(instance, draft, index, present));
+        // what was found out for other items of the site changes nothing
+        expect(at[instance.items[index]!.site]!.cheapest(index)).toEqual(addition);
         found[addition?.joins ?? 'none']++;
         if (addition === null) continue;
         // a limit just above it changes nothing, one at it leaves no way
@@ -76,11 +80,13 @@ describe('what a new visit costs at least', () => {
       for (const index of evaluateDraft(instance, draft)!.leftOut) {
         const visit: DraftVisit = { site: instance.items[index]!.site, items: [index], promise: null };
         draft.forEach((visits, v) => {
-          const leastAt = leastCents(instance, v, visits, visit);
+          const { total } = visitMinutes(instance, visit.site, visit.items);
+          const leastAt = leastCents(instance, v, visits, visit.site, total);
+          const timing = instance.items[index]!.timingCents[instance.technicianDays[v]!.day]!;
           for (let p = 0; p <= visits.length; p++) {
             const longer = visits.toSpliced(p, 0, visit);
             const cents = routeCents(instance, v, longer) - present[v]!;
-            expect(leastAt(p)).toBeLessThanOrEqual(cents);
+            expect(leastAt(p) + timing).toBeLessThanOrEqual(cents);
             if (cents < Infinity) {
               expect(canEndInTime(instance, v, busyMinutes(instance, v, longer))).toBe(true);
               driven++;

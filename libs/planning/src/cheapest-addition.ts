@@ -1,7 +1,7 @@
 import { type Draft, type DraftVisit, routeCents } from './draft.js';
 import { busyMinutes, canEndInTime, leastCents } from './insertion-bounds.js';
-import type { PlanningInstance } from './instance.js';
-import { visitsPerDay } from './to-routing.js';
+import type { InstanceItem, PlanningInstance } from './instance.js';
+import { respectsMachines, visitsPerDay } from './machines-down.js';
 import { visitMinutes } from './visit-minutes.js';
 
 export interface Addition {
@@ -13,12 +13,17 @@ export interface Addition {
   joins: 'visit' | 'new-visit';
 }
 
+/** Whether its parts are there on a day, or its visit stands on that day anyway. */
+export function hasPartsOn({ releaseDay, standsOn }: InstanceItem, day: number): boolean {
+  return releaseDay <= day || standsOn === day;
+}
+
 /** Whether a technician-day may do the item at all: skill, the day its parts are there, its last day, nobody barred. */
 export function canDo(instance: PlanningInstance, index: number, v: number): boolean {
   const item = instance.items[index]!;
   const day = instance.technicianDays[v]!;
   const { skills } = instance.snapshot.technicians[day.technician]!;
-  if (item.releaseDay > day.day || item.latestDay < day.day) return false;
+  if (!hasPartsOn(item, day.day) || item.latestDay < day.day) return false;
   return (item.skill === null || skills.includes(item.skill)) && !instance.isBarred(item.site, day.technician, day.day);
 }
 
@@ -34,55 +39,119 @@ export function cheapestAddition(
   present: readonly number[],
   below = Infinity,
 ): Addition | null {
-  const { site } = instance.items[index]!;
-  const alone: DraftVisit = { site, items: [index], promise: null };
-  const { total } = visitMinutes(instance, site, alone.items);
-  const visitsOn = visitsPerDayAt(instance, draft, site);
-  const ways: Way[] = [];
-  draft.forEach((visits, v) => {
-    if (!canDo(instance, index, v)) return;
-    const here = visits.findIndex((visit) => visit.site === site && visit.promise?.kind !== 'frozen');
-    if (here >= 0) {
-      const joined = withItem(visits[here]!, index);
-      if (!respectsMachines(instance, joined) || !hasTimeFor(instance, v, visits, here, joined)) return;
-      ways.push({ v, at: here, joined, least: -Infinity });
-    } else if (
-      // No detour is shorter than none: drives are shortest paths.
-      canEndInTime(instance, v, busyMinutes(instance, v, visits) + total) &&
-      (visitsOn.get(instance.technicianDays[v]!.day) ?? 0) < visitsPerDay(instance.snapshot.sites[site]!) &&
-      visits.every((visit) => visit.site !== site) &&
-      !isPromised(instance, site, v)
-    ) {
-      const leastAt = leastCents(instance, v, visits, alone);
-      for (let at = 0; at <= visits.length; at++) {
-        const least = leastAt(at);
-        if (least < below) ways.push({ v, at, joined: null, least });
-      }
-    }
-  });
-  // The most promising first; of equally dear ones the first in the order of technician-days counts.
-  const inOrder = ways.map((way, order) => ({ ...way, order })).sort((a, b) => a.least - b.least || a.order - b.order);
-  let best: (Addition & { order: number }) | null = null;
-  for (const { v, at, joined, least, order } of inOrder) {
-    if (best !== null && least > best.cents) break;
-    const visits = joined ? draft[v]!.with(at, joined) : draft[v]!.toSpliced(at, 0, alone);
-    const cents = routeCents(instance, v, visits) - present[v]!;
-    if (!(cents < below)) continue;
-    if (best === null || cents < best.cents || (cents === best.cents && order < best.order)) {
-      best = { v, visits, cents, joins: joined ? 'visit' : 'new-visit', order };
-    }
-  }
-  if (best === null) return null;
-  const { v, visits, cents, joins } = best;
-  return { v, visits, cents, joins };
+  return new SiteAdditions(instance, draft, present, instance.items[index]!.site).cheapest(index, below);
 }
 
-/** A place where an item could be done: in a visit that is there (worked out in any case), or in a new one; and its least cost. */
-interface Way {
+/**
+ * Additions at one site to a draft that stays as it is, for the many items that a site leaves out. What a new visit costs
+ * beside its timing rests on its length alone, and is worked out once for all items that make it so long.
+ */
+export class SiteAdditions {
+  /** Each technician-day's visit that an item can join, -1 where there is none. */
+  readonly #here: readonly number[];
+  readonly #visitsOn: ReadonlyMap<number, number>;
+  readonly #ways = new Map<number, NewVisitWay[]>();
+
+  constructor(
+    readonly instance: PlanningInstance,
+    readonly draft: Draft,
+    readonly present: readonly number[],
+    readonly site: number,
+  ) {
+    this.#here = draft.map((visits) =>
+      visits.findIndex((visit) => visit.site === site && visit.promise?.kind !== 'frozen'),
+    );
+    this.#visitsOn = visitsPerDayAt(instance, draft, site);
+  }
+
+  /** As {@link cheapestAddition}. */
+  cheapest(index: number, below = Infinity): Addition | null {
+    let best = this.#joined(index, below);
+    const { instance, draft } = this;
+    const { timingCents } = instance.items[index]!;
+    const alone: DraftVisit = { site: this.site, items: [index], promise: null };
+    const soonest = Math.min(...timingCents.slice(0, instance.dates.length));
+    for (const way of this.#waysOf(alone)) {
+      const limit = best?.cents ?? below;
+      if (way.least + soonest > limit) break;
+      const timing = timingCents[instance.technicianDays[way.v]!.day]!;
+      if (way.least + timing > limit || !canDo(instance, index, way.v)) continue;
+      way.exact ??= this.#workedOut(way, alone, timing);
+      if (way.exact.at < 0) continue;
+      const cents = way.exact.cents + timing;
+      if (!(cents < below) || (best !== null && (cents > best.cents || (cents === best.cents && way.v > best.v))))
+        continue;
+      best = { v: way.v, visits: draft[way.v]!.toSpliced(way.exact.at, 0, alone), cents, joins: 'new-visit' };
+    }
+    return best;
+  }
+
+  #joined(index: number, below: number): Addition | null {
+    const { instance, draft, present } = this;
+    let best: Addition | null = null;
+    this.#here.forEach((at, v) => {
+      if (at < 0 || !canDo(instance, index, v)) return;
+      const joined = withItem(draft[v]![at]!, index);
+      if (!respectsMachines(instance, joined) || !hasTimeFor(instance, v, draft[v]!, at, joined)) return;
+      const visits = draft[v]!.with(at, joined);
+      const cents = routeCents(instance, v, visits) - present[v]!;
+      if (cents < (best?.cents ?? below)) best = { v, visits, cents, joins: 'visit' };
+    });
+    return best;
+  }
+
+  /** Technician-days in which a visit so long may fit, the most promising first. */
+  #waysOf(alone: DraftVisit): NewVisitWay[] {
+    const { instance, draft, site } = this;
+    const { total } = visitMinutes(instance, site, alone.items);
+    const known = this.#ways.get(total);
+    if (known) return known;
+    const ways: NewVisitWay[] = [];
+    draft.forEach((visits, v) => {
+      // No detour is shorter than none: drives are shortest paths.
+      if (!canEndInTime(instance, v, busyMinutes(instance, v, visits) + total) || !this.#isOpen(v)) return;
+      const leastAt = leastCents(instance, v, visits, site, total);
+      let least = Infinity;
+      for (let at = 0; at <= visits.length; at++) least = Math.min(least, leastAt(at));
+      if (least < Infinity) ways.push({ v, least, exact: null });
+    });
+    ways.sort((a, b) => a.least - b.least || a.v - b.v);
+    this.#ways.set(total, ways);
+    return ways;
+  }
+
+  /** Whether a technician-day may get a new visit here. */
+  #isOpen(v: number): boolean {
+    const { instance, draft, site } = this;
+    return (
+      (this.#visitsOn.get(instance.technicianDays[v]!.day) ?? 0) < visitsPerDay(instance.snapshot.sites[site]!) &&
+      draft[v]!.every((visit) => visit.site !== site) &&
+      !isPromised(instance, site, v)
+    );
+  }
+
+  /** The cheapest position; of equally dear ones the first. */
+  #workedOut({ v }: NewVisitWay, alone: DraftVisit, timing: number): { at: number; cents: number } {
+    const { instance, site, present } = this;
+    const visits = this.draft[v]!;
+    const leastAt = leastCents(instance, v, visits, site, visitMinutes(instance, site, alone.items).total);
+    let best = { at: -1, cents: Infinity };
+    for (let at = 0; at <= visits.length; at++) {
+      if (leastAt(at) > best.cents) continue;
+      const cents = routeCents(instance, v, visits.toSpliced(at, 0, alone)) - present[v]! - timing;
+      if (cents < best.cents) best = { at, cents };
+    }
+    return best;
+  }
+}
+
+/** A technician-day for a new visit; all costs without its timing. */
+interface NewVisitWay {
   v: number;
-  at: number;
-  joined: DraftVisit | null;
+  /** Bound from below, over all positions. */
   least: number;
+  /** The cheapest position once it is worked out, at -1 where none can be driven. */
+  exact: { at: number; cents: number } | null;
 }
 
 /** Whether the day can end in time once a visit takes as long as another one. */
@@ -101,13 +170,6 @@ function hasTimeFor(
 /** A visit with one more item. */
 export function withItem(visit: DraftVisit, index: number): DraftVisit {
   return { ...visit, items: [...visit.items, index].sort((a, b) => a - b) };
-}
-
-/** Where all machines of a visit stand idle, not more than the site allows. */
-export function respectsMachines(instance: PlanningInstance, visit: DraftVisit): boolean {
-  const { downRule, maxMachinesDown } = instance.snapshot.sites[visit.site]!;
-  if (downRule === 'one-by-one') return true;
-  return new Set(visit.items.map((item) => instance.items[item]!.machine)).size <= maxMachinesDown;
 }
 
 /** Visits that a site has on each day. */

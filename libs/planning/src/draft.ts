@@ -2,11 +2,11 @@ import { earliestReturn, type Timetable, type TimetableVisit, timetable } from '
 import {
   basePlace,
   type InstancePromise,
+  overtimePremium,
   type PlanningInstance,
   type TechnicianDay,
   type TimeSpan,
 } from './instance.js';
-import { overtimePremium } from './to-routing.js';
 import { visitMinutes } from './visit-minutes.js';
 import type { CostParts } from './week-plan.js';
 

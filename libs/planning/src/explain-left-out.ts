@@ -1,7 +1,6 @@
-import { canDo, cheapestAddition } from './cheapest-addition.js';
+import { canDo, type SiteAdditions } from './cheapest-addition.js';
 import { type Clause, clause } from './clause.js';
 import { diagnose } from './diagnose.js';
-import type { Draft } from './draft.js';
 import { basePlace, type PlanningInstance } from './instance.js';
 import type { Situation } from './probe.js';
 import { money, sentences } from './sentences.js';
@@ -12,16 +11,11 @@ import type { LeftOut } from './week-plan.js';
  * Why an item is left out: the first thing in its way, asked in this order: nobody with the skill works, the part
  * comes too late, the site cannot be entered long enough, no room in any shift, or waiting is simply cheaper.
  *
- * @param present cost of each technician-day as planned, cents
- * @param bare    the week without optional work, where a must-do is to find what stands in its way
+ * @param additions to the plan, at the item's site
+ * @param bare      the week without optional work, where a must-do is to find what stands in its way
  */
-export function explainLeftOut(
-  instance: PlanningInstance,
-  draft: Draft,
-  index: number,
-  present: readonly number[],
-  bare: Situation,
-): LeftOut {
+export function explainLeftOut(additions: SiteAdditions, index: number, bare: Situation): LeftOut {
+  const { instance } = additions;
   const { snapshot, technicianDays, dates } = instance;
   const item = instance.items[index]!;
   const source = snapshot.items[index]!;
@@ -93,7 +87,7 @@ export function explainLeftOut(
         : `The visit takes ${total} min on site, but ${site.name} can be entered for at most ${most} min`,
     );
   }
-  const addition = cheapestAddition(instance, draft, index, present);
+  const addition = additions.cheapest(index);
   if (addition === null) return answer('time', clause('no-room'), 'No shift has room for it beside the visits planned');
   // Labour that is only put off is left out of both figures, so that they can be compared with the price of waiting.
   const extra = addition.cents - item.laterLabourCents;

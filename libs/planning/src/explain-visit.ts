@@ -1,6 +1,7 @@
-import { canDo, respectsMachines, withItem } from './cheapest-addition.js';
+import { canDo, withItem } from './cheapest-addition.js';
 import { type Draft, type DraftVisit, routeCents } from './draft.js';
 import type { PlanningInstance } from './instance.js';
+import { respectsMachines } from './machines-down.js';
 import { preparationMinutes } from './preparation.js';
 import { money, sentences } from './sentences.js';
 import { visitMinutes } from './visit-minutes.js';

@@ -1,6 +1,6 @@
 import { type DraftVisit, evaluateRoute } from './draft.js';
 import type { InstancePromise, PlanningInstance } from './instance.js';
-import { visitsPerDay } from './to-routing.js';
+import { visitsPerDay } from './machines-down.js';
 
 /**
  * The frozen promises that stand, in order of their slots: those that can be kept beside the dearer ones of the day. The

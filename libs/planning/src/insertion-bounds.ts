@@ -34,29 +34,30 @@ export function canEndInTime(instance: PlanningInstance, v: number, busy: number
 }
 
 /**
- * What a new visit costs at least, by its position in a technician-day: drives, labour, fee and timing, without overtime
- * and before rounding; Infinity where the day cannot end in time with it.
+ * What a new visit costs at least, by its position in a technician-day: drives, labour and fee, without timing and
+ * overtime, and before rounding; Infinity where the day cannot end in time with it.
+ *
+ * @param total minutes on site
  */
 export function leastCents(
   instance: PlanningInstance,
   v: number,
   visits: readonly DraftVisit[],
-  visit: DraftVisit,
+  site: number,
+  total: number,
 ): (position: number) => number {
   const { travel, snapshot } = instance;
   const { minutes, cents, size } = travel;
-  const { technician, startPlace, day } = instance.technicianDays[v]!;
+  const { technician, startPlace } = instance.technicianDays[v]!;
   const base = basePlace(instance, technician);
   const wage = snapshot.technicians[technician]!.wageCentsPerHour / 60;
-  const { total } = visitMinutes(instance, visit.site, visit.items);
   const busy = busyMinutes(instance, v, visits) + total;
-  const timing = visit.items.reduce((sum, item) => sum + instance.items[item]!.timingCents[day]!, 0);
-  const anywhere = wage * total + snapshot.sites[visit.site]!.visitFeeCents + timing - 1;
+  const anywhere = wage * total + snapshot.sites[site]!.visitFeeCents - 1;
   return (position) => {
     const from = visits[position - 1]?.site ?? startPlace;
     const to = visits[position]?.site ?? base;
-    const there = from * size + visit.site;
-    const onward = visit.site * size + to;
+    const there = from * size + site;
+    const onward = site * size + to;
     const direct = from * size + to;
     const isFirst = visits.length === 0;
     const detour = minutes[there]! + minutes[onward]! - (isFirst ? 0 : minutes[direct]!);

@@ -31,6 +31,8 @@ export interface InstanceItem {
   machine: number;
   /** First day index it can be done. */
   releaseDay: number;
+  /** Day index of the visit in which it stands in a planned week; −1 = none. */
+  standsOn: number;
   /** Last day index it can be done; −1 = none. */
   latestDay: number;
   preparationBits: number;
@@ -142,6 +144,7 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
       site,
       machine,
       releaseDay: releaseDay(item.releaseDate, dates),
+      standsOn: -1,
       latestDay: latestDay(item.latestDate ?? null, dates),
       preparationBits: preparationBits(item, forests[machine]!),
       minutes: item.minutes,
@@ -186,6 +189,12 @@ export function buildInstance(snapshot: PlanningSnapshot): PlanningInstance {
 
   const isBarred = barsOf(snapshot.barred ?? [], siteOf, technicianOf, dayOf);
   return { snapshot, clock, dates, travel, technicianDays, windows, forests, items, promises, previous, isBarred };
+}
+
+/** Cents per hour that an overtime minute costs on top of the wage, which driving and working minutes pay anyway. */
+export function overtimePremium(instance: PlanningInstance, technician: number): number {
+  const { overtimeCentsPerHour, wageCentsPerHour } = instance.snapshot.technicians[technician]!;
+  return Math.max(0, overtimeCentsPerHour - wageCentsPerHour);
 }
 
 /** A technician's day by the hours of a shift; it begins at the base unless told otherwise. */

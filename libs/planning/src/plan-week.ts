@@ -112,6 +112,7 @@ export function planWeek(snapshot: PlanningSnapshot, options: PlanWeekOptions): 
     ...(result.iterations < planned && { plannedIterations: planned }),
     ...(options.beside && { threads: 2 }),
     ...(options.choice && { combined: true }),
+    ...(result.divided > 0 && { divided: result.divided }),
   });
 }
 

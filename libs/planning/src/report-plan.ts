@@ -1,3 +1,4 @@
+import { SiteAdditions } from './cheapest-addition.js';
 import { type Draft, type EvaluatedRoute, evaluateDraft, evaluateRoute, routeCents } from './draft.js';
 import { explainLeftOut } from './explain-left-out.js';
 import { explainVisit } from './explain-visit.js';
@@ -5,7 +6,7 @@ import type { PlanningInstance } from './instance.js';
 import { loadLists } from './load-list.js';
 import { withoutOptionalWork } from './probe.js';
 import { visitMinutes } from './visit-minutes.js';
-import type { DayRoute, PlannedVisit, WeekPlan } from './week-plan.js';
+import type { DayRoute, LeftOut, PlannedVisit, WeekPlan } from './week-plan.js';
 
 /**
  * Writes a draft as the plan document: times with the offset of their place, reasons, load lists, what is left out.
@@ -17,15 +18,13 @@ export function reportPlan(
   instance: PlanningInstance,
   draft: Draft,
   head: Pick<WeekPlan, 'snapshotHash' | 'seed' | 'iterations'> &
-    Partial<Pick<WeekPlan, 'plannedIterations' | 'threads' | 'combined'>>,
+    Partial<Pick<WeekPlan, 'plannedIterations' | 'threads' | 'combined' | 'divided'>>,
 ): WeekPlan {
   const evaluated = evaluateDraft(instance, draft);
   if (evaluated === null) throw new Error('a route of the draft cannot be driven');
   const routes = draft.map((visits, v) => (visits.length === 0 ? null : evaluateRoute(instance, v, visits)));
   const ids = visitIds(draft, routes);
   const loads = loadLists(instance, draft);
-  const present = draft.map((visits, v) => routeCents(instance, v, visits));
-  const bare = withoutOptionalWork(instance, draft);
   return {
     version: 1,
     ...head,
@@ -34,7 +33,7 @@ export function reportPlan(
     visits: routes
       .flatMap((route, v) => (route ? draft[v]!.map((_, k) => plannedVisit(instance, draft, v, k, route, ids)) : []))
       .sort((a, b) => Number(a.id.slice(1)) - Number(b.id.slice(1))),
-    leftOut: evaluated.leftOut.map((index) => explainLeftOut(instance, draft, index, present, bare)),
+    leftOut: explainAll(instance, draft, evaluated.leftOut),
   };
 }
 
@@ -52,6 +51,25 @@ export function reportRoute(
     route: dayRoute(instance, v, route, ids[v]!, loadLists(instance, draft)[v]!),
     visits: visits.map((_, k) => plannedVisit(instance, draft, v, k, route, ids)),
   };
+}
+
+/** Site by site, since the items of a site share most of what is asked; told in the order given. */
+function explainAll(instance: PlanningInstance, draft: Draft, leftOut: readonly number[]): LeftOut[] {
+  const present = draft.map((visits, v) => routeCents(instance, v, visits));
+  const bare = withoutOptionalWork(instance, draft);
+  const ofSite = new Map<number, number[]>();
+  for (const index of leftOut) {
+    const { site } = instance.items[index]!;
+    const indices = ofSite.get(site);
+    if (indices) indices.push(index);
+    else ofSite.set(site, [index]);
+  }
+  const told = new Map<number, LeftOut>();
+  for (const [site, indices] of ofSite) {
+    const additions = new SiteAdditions(instance, draft, present, site);
+    for (const index of indices) told.set(index, explainLeftOut(additions, index, bare));
+  }
+  return leftOut.map((index) => told.get(index)!);
 }
 
 /** v1, v2 … by start of work; ties by technician-day. */

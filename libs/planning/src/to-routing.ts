@@ -1,6 +1,7 @@
 import type { RoutingProblem } from '@deckround/routing';
-import { basePlace, type PlanningInstance, type TimeSpan } from './instance.js';
+import { basePlace, overtimePremium, type PlanningInstance, type TimeSpan } from './instance.js';
 import type { ItemMenus } from './item-menus.js';
+import { visitsPerDay } from './machines-down.js';
 import { UNITS_PER_CENT } from './money.js';
 import type { PlanStop } from './plan-stops.js';
 import { visitMinutes } from './visit-minutes.js';
@@ -62,21 +63,6 @@ export function toRoutingProblem(
     fixedCost,
     menus,
   };
-}
-
-/**
- * Visits a site may get on one day. Handed over one by one, a technician holds one machine, so as many visits as
- * machines may be down; when all machines of a visit stand idle, one visit (its menu holds the machine limit).
- * Stricter than the rule itself, which only forbids overlapping.
- */
-export function visitsPerDay(site: { downRule: string; maxMachinesDown: number }): number {
-  return site.downRule === 'one-by-one' ? site.maxMachinesDown : 1;
-}
-
-/** Cents per hour that an overtime minute costs on top of the wage, which driving and working minutes pay anyway. */
-export function overtimePremium(instance: PlanningInstance, technician: number): number {
-  const { overtimeCentsPerHour, wageCentsPerHour } = instance.snapshot.technicians[technician]!;
-  return Math.max(0, overtimeCentsPerHour - wageCentsPerHour);
 }
 
 /** An access window in which the visit must also begin by `last`. */

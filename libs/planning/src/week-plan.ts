@@ -111,6 +111,8 @@ export const WeekPlan = z.object({
   /** Searches that ran side by side, and whether routes were combined by set partitioning; absent = one, and not. */
   threads: z.int().optional(),
   combined: z.boolean().optional(),
+  /** How often the plan was shared out between both searches; absent = never. */
+  divided: z.int().optional(),
   cost: CostParts,
   routes: z.array(DayRoute),
   visits: z.array(PlannedVisit),

@@ -1,5 +1,6 @@
 import { type HeardRow, type KnownUnit, keepUnits, type MachineNames, machinesNamed, type Tx } from '@deckround/store';
 import type { HeardUnit } from '@deckround/telematics';
+import { shopNow } from './shop-now.js';
 import { CLOCK_SKEW_MS, type TakenReading, takeReadings } from './take-readings.js';
 
 export interface Heard {
@@ -42,7 +43,7 @@ export async function hearUnits(tx: Tx, shopId: string, units: readonly HeardUni
     if (!before || (before.hoursAt ?? '') <= (row.hoursAt ?? '')) newest.set(row.identity, row);
   }
   const known = await keepUnits(tx, shopId, [...newest.values()], now);
-  const machineOf = await matchUnits(tx, known, newest);
+  const machineOf = await matchUnits(tx, known, newest, await shopNow(tx, now));
   const wanted = new Map<string, TakenReading>();
   for (const { identity, hours, hoursAt } of rows) {
     const machineId = machineOf.get(identity);
@@ -100,6 +101,7 @@ async function matchUnits(
   tx: Tx,
   known: readonly KnownUnit[],
   rows: ReadonlyMap<string, HeardRow>,
+  now: Date,
 ): Promise<Map<string, string | undefined>> {
   const open = known.filter((unit) => unit.machineId === null && unit.matchedBy !== 'hand');
   const told = open.map((unit) => rows.get(unit.identity)!);
@@ -111,6 +113,7 @@ async function matchUnits(
           tx,
           lower(told.flatMap((row) => [row.serial, row.pin])),
           lower(told.map((row) => row.equipmentId)),
+          now,
         );
   const result = new Map(known.map((unit) => [unit.identity, unit.machineId ?? undefined]));
   for (const unit of open) {

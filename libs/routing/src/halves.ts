@@ -21,6 +21,8 @@ export interface Costed {
 export class Halves {
   /** The best plan at the last meeting: the same for both searches. */
   settled: Costed = { cost: Infinity, routes: [] };
+  /** How often the plan was divided. */
+  divided = 0;
   private division = WHOLE;
   private meetings = 0;
   /** The other has ended, and waits for what this one ends with. */
@@ -80,6 +82,7 @@ export class Halves {
     this.settled = best;
     this.meetings++;
     if (this.isAlone || !this.isTogether) return;
+    this.divided++;
     const { plan } = this;
     this.division = fingerprint(this.meetings, inNumbers(plan, plan.cost, plan.routes()).visits);
     this.draw(new Random(this.meetings));

@@ -53,6 +53,8 @@ export interface RoutingResult {
   iterations: number;
   /** Improvements of the best plan found. */
   improvements: number;
+  /** Meetings after which two searches had each their half of the plan. */
+  divided: number;
 }
 
 const CHECK_EVERY = 256;
@@ -217,6 +219,7 @@ export function solve(told: RoutingProblem, options: SolveOptions): RoutingResul
     unassigned: Array.from(everyStop).filter((s) => !served.has(s)),
     iterations,
     improvements,
+    divided: halves?.divided ?? 0,
   };
 }
 

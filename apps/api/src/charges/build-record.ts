@@ -176,15 +176,27 @@ async function agreedWork(
           : await tx.completion.count({
               where: {
                 itemCode,
-                machine: { site: { customerId } },
                 doneOn: { gte: yearStart(dateText(startsOn), servicedOn), lte: day },
-                OR: [{ visitId: null }, { visitId: { not: visitId } }],
+                OR: doneFor(customerId, visitId),
               },
             });
       agreed.push({ agreement: name, itemCode, yearlyAllowance, usedThisYear });
     }
   }
   return agreed;
+}
+
+/**
+ * Work done for a customer, but for that of one visit: who paid for its visit, though the site may be another's by now; of
+ * work that nobody was charged for, whose site it is.
+ */
+function doneFor(customerId: string, notOf: string): Prisma.CompletionWhereInput[] {
+  const id = { not: notOf };
+  return [
+    { visitId: null, machine: { site: { customerId } } },
+    { visit: { id, chargeDocuments: { some: { kind: 'invoice', customerId } } } },
+    { visit: { id, site: { customerId }, chargeDocuments: { none: { kind: 'invoice' } } } },
+  ];
 }
 
 /** The last anniversary of an agreement. */

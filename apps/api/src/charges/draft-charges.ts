@@ -74,14 +74,24 @@ export async function draftCharges(
 }
 
 /**
- * What came to light of a closed visit goes into its draft; an issued document stays, and is amended by a person. Stock
- * follows what was used either way.
+ * What came to light of a closed visit goes into its draft; an issued document stays, and is amended by a person. Where no
+ * work is left, the draft goes, as a visit on which nothing was done has none; but not one in place of a credited document,
+ * which would stand for nothing then. Stock follows what was used either way.
  */
 export async function followLateFacts(tx: Tx, visitId: string): Promise<void> {
   const latest = await latestInvoice(tx, visitId);
   if (latest === null) await draftCharges(tx, visitId, {});
-  else if (latest.state === 'draft') await redraftCharges(tx, latest, factsOf(latest));
-  else await settleStock(tx, visitId);
+  else if (latest.state !== 'draft') await settleStock(tx, visitId);
+  else if (latest.replacesId !== null || (await isAnythingDone(tx, visitId)))
+    await redraftCharges(tx, latest, factsOf(latest));
+  else {
+    await tx.chargeDocument.delete({ where: { id: latest.id } });
+    await settleStock(tx, visitId);
+  }
+}
+
+async function isAnythingDone(tx: Tx, visitId: string): Promise<boolean> {
+  return (await tx.visitItem.count({ where: { visitId, state: 'done' } })) > 0;
 }
 
 /** Computes a draft anew, with other facts or by other settings. */

@@ -1,4 +1,4 @@
-import { type ChargeDocument, type ChargeLine, minutesOf, type Party } from '@deckround/billing';
+import { type ChargeDocument, type ChargeLine, isByTheHour, minutesOf, type Party } from '@deckround/billing';
 import { MARGIN, type Pdf, pageNumbers, print, rule } from '../pdf/print.js';
 import { printable } from '../pdf/typeface.js';
 
@@ -82,14 +82,14 @@ function detailOf({ machine, coverage, itemCode }: ChargeLine): string {
 /** Time is written in hours and minutes, and priced by the hour, whichever of the two the line counts in. */
 function quantityOf(line: ChargeLine): string {
   const minutes = minutesOf(line);
-  if (minutes === null || !Number.isInteger(minutes))
-    return `${line.quantity} ${UNITS[line.unitCode] ?? line.unitCode}`;
+  if (minutes === null) return `${line.quantity} ${UNITS[line.unitCode] ?? line.unitCode}`;
   const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
   return [hours > 0 && `${hours} h`, (rest > 0 || hours === 0) && `${rest} min`].filter(Boolean).join(' ');
 }
 
-function priceOf({ unitPrice, priceBase, unitCode }: ChargeLine): string {
-  if (`${priceBase} ${unitCode}` === '1 HUR' || `${priceBase} ${unitCode}` === '60 MIN') return `${unitPrice} an hour`;
+function priceOf(line: ChargeLine): string {
+  const { unitPrice, priceBase, unitCode } = line;
+  if (isByTheHour(line)) return `${unitPrice} an hour`;
   return priceBase === '1' ? unitPrice : `${unitPrice} per ${priceBase} ${UNITS[unitCode] ?? unitCode}`;
 }
 

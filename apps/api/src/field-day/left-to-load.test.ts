@@ -5,21 +5,30 @@ const belt = (quantity: number, missing = 0) => ({
   ...{ partId: 'p1', name: 'deck belt', quantity, unit: 'each', missing },
 });
 const grease = (quantity: number) => ({ partId: null, name: 'grease', quantity, unit: 'g', missing: 0 });
-const item = (role: string, ...parts: { partId: string | null; name: string; quantity: number; unit: string }[]) => ({
-  ...{ role, parts },
-});
+type Part = { partId: string | null; name: string; quantity: number; unit: string };
+const item = (role: string, ...parts: Part[]) => ({ role, parts, isDoneAhead: true });
+const open = (...parts: Part[]) => ({ role: 'anchor', parts, isDoneAhead: false });
 
-it('leaves out what the work of visits done ahead needed', () => {
-  expect(leftToLoad([belt(3), grease(0.3)], [item('anchor', belt(1)), item('rider', grease(0.1))])).toEqual([
+it('leaves out what work done ahead needed', () => {
+  const ahead = [item('anchor', belt(1)), item('rider', grease(0.1))];
+  expect(leftToLoad([belt(3), grease(0.3)], [...ahead, open(belt(2)), open(grease(0.2))])).toEqual([
     belt(2),
     grease(0.2),
   ]);
   expect(leftToLoad([belt(1), grease(0.3)], [item('must-do', belt(1))])).toEqual([grease(0.3)]);
 });
 
+it('leaves a list whole that was made after that work', () => {
+  expect(leftToLoad([belt(2)], [item('anchor', belt(1)), open(belt(2))])).toEqual([belt(2)]);
+});
+
+it('leaves what the day was given for its work, whatever that needs by now', () => {
+  expect(leftToLoad([belt(2)], [open(belt(1))])).toEqual([belt(2)]);
+});
+
 it('lacks no more than is left to load', () => {
-  expect(leftToLoad([belt(3, 2)], [item('anchor', belt(1))])).toEqual([belt(2, 1)]);
-  expect(leftToLoad([belt(3, 0)], [item('anchor', belt(1))])).toEqual([belt(2, 0)]);
+  expect(leftToLoad([belt(3, 2)], [item('anchor', belt(1)), open(belt(2))])).toEqual([belt(2, 1)]);
+  expect(leftToLoad([belt(3, 0)], [item('anchor', belt(1)), open(belt(2))])).toEqual([belt(2, 0)]);
 });
 
 it('keeps what was loaded for others when work was found on the spot', () => {

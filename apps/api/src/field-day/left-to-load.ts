@@ -10,6 +10,8 @@ interface Load {
 interface Work {
   readonly role: string;
   readonly parts: readonly Load[];
+  /** Nobody has to do it on its day any more. */
+  readonly isDoneAhead: boolean;
 }
 
 interface PlacedVisit {
@@ -23,17 +25,25 @@ export function isDoneAhead({ date, finishedAt, site }: PlacedVisit): boolean {
   return finishedAt !== null && wallClockOf(new Date(finishedAt), site.timeZone).slice(0, 10) < date;
 }
 
-/** A day's load without what the work of visits done ahead needed. Work found on the spot was never in it. */
+/**
+ * A day's load without what work done ahead needed: of that no more than the rest of the day's work needs, since a list
+ * that was made after it holds nothing for it any more. Work found on the spot was never in it.
+ */
 export function leftToLoad<Line extends Load & { readonly missing: number }>(
   load: readonly Line[],
-  doneAhead: readonly Work[],
+  work: readonly Work[],
 ): Line[] {
-  const parts = doneAhead.flatMap((item) => (item.role === 'found' ? [] : item.parts));
+  const planned = work.filter(({ role }) => role !== 'found');
+  const needed = (line: Line, isDoneAhead: boolean) =>
+    planned
+      .filter((item) => item.isDoneAhead === isDoneAhead)
+      .flatMap(({ parts }) => parts.filter((part) => keyOf(part) === keyOf(line)))
+      .reduce((sum, { quantity }) => sum + quantity, 0);
   return load.flatMap((line) => {
-    const needed = parts.filter((part) => keyOf(part) === keyOf(line)).reduce((sum, each) => sum + each.quantity, 0);
-    if (needed === 0) return [line];
-    const quantity = rounded(line.quantity - needed);
-    return quantity > 0 ? [{ ...line, quantity, missing: rounded(Math.max(0, line.missing - needed)) }] : [];
+    const spared = rounded(line.quantity - needed(line, false));
+    if (needed(line, true) === 0 || spared <= 0) return [line];
+    const quantity = rounded(line.quantity - spared);
+    return quantity > 0 ? [{ ...line, quantity, missing: rounded(Math.max(0, line.missing - spared)) }] : [];
   });
 }
 

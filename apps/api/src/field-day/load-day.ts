@@ -4,10 +4,11 @@ import { DomainError } from '@deckround/platform';
 import { addDays } from '@deckround/register';
 import { dateColumn, dateText } from '@deckround/register-store';
 import { lastReadings, type Prisma, type Tx } from '@deckround/store';
-import { toVisitView, VISIT_INCLUDE } from '../planning/visit-view.js';
+import { isElsewhere, toVisitView, VISIT_INCLUDE } from '../planning/visit-view.js';
 import { torquesOf } from '../register/service-items.js';
 import { dateOrNull, hoursText, instantOrNull } from '../register/values.js';
 import { isDoneAhead, leftToLoad } from './left-to-load.js';
+import { workDoneOn } from './work-done-on.js';
 
 const DAYS_BACK = 7;
 
@@ -48,15 +49,20 @@ export async function loadDay(tx: Tx, technicianId: string, date: string) {
     include: { ...VISIT_INCLUDE, site: true },
     orderBy: { startAt: 'asc' },
   });
+  const doneOn = await workDoneOn(tx, visits);
   const parts = await tx.part.findMany({ orderBy: { code: 'asc' } });
   const machineIds = [...new Set(visits.flatMap((visit) => visit.visitItems.map((item) => item.machineId)))];
   const known = await loadMachines(tx, machineIds);
-  const views = visits.map(({ site, ...visit }) => ({
-    ...toVisitView(visit),
-    site,
-    machines: machinesOf(visit.visitItems, known),
-  }));
-  const doneAhead = views.filter(isDoneAhead).flatMap(({ machines }) => machines.flatMap(({ items }) => items));
+  const views = visits.map(({ site, ...visit }) => {
+    const view = { ...toVisitView(visit), site };
+    const marked = visit.visitItems.map((item) => ({
+      ...item,
+      isElsewhere: isElsewhere(visit, item),
+      isDoneAhead: isDoneAhead(view) || (doneOn.get(item.id) ?? date) < date,
+    }));
+    return { ...view, machines: machinesOf(marked, known) };
+  });
+  const work = views.flatMap(({ machines }) => machines.flatMap(({ items }) => items));
   return {
     date,
     technician: { id: technician.id, name: technician.name },
@@ -71,7 +77,7 @@ export async function loadDay(tx: Tx, technicianId: string, date: string) {
       returnAt: route.returnAt.toISOString(),
       lunchFrom: instantOrNull(route.lunchFrom),
       lunchTo: instantOrNull(route.lunchTo),
-      load: leftToLoad(route.load as unknown as LoadLine[], doneAhead),
+      load: leftToLoad(route.load as unknown as LoadLine[], work),
     },
     visits: views,
   };
@@ -91,7 +97,7 @@ async function loadMachines(tx: Tx, machineIds: readonly string[]) {
         await tx.usageForecast.findMany({ where: { machineId: ids }, select: { machineId: true, hoursPerWeek: true } })
       ).map((row) => [row.machineId, row.hoursPerWeek]),
     ),
-    stopgaps: await tx.stopgap.findMany({ where: { machineId: ids, closedOn: null }, include: { part: true } }),
+    stopgaps: await tx.stopgap.findMany({ where: { machineId: ids }, include: { part: true } }),
     preparations: await tx.preparationState.findMany({ where: { classId: { in: classIds } } }),
     items: await tx.serviceItem.findMany({
       where: { plan: { classId: { in: classIds } } },
@@ -101,26 +107,32 @@ async function loadMachines(tx: Tx, machineIds: readonly string[]) {
   };
 }
 
-function machinesOf(visitItems: readonly Prisma.VisitItemGetPayload<object>[], known: Known) {
+type MarkedItem = Prisma.VisitItemGetPayload<object> & { isElsewhere: boolean; isDoneAhead: boolean };
+
+function machinesOf(visitItems: readonly MarkedItem[], known: Known) {
   const machines = [...new Set(visitItems.map((item) => item.machineId))]
     .map((id) => known.machines.get(id)!)
     .sort((a, b) => (a.code < b.code ? -1 : 1));
   return machines.map((machine) => {
     const ownItems = known.items.filter((item) => item.plan.classId === machine.classId);
     const serviceItem = new Map(ownItems.map((item) => [item.id, item]));
-    const stopgaps = known.stopgaps.filter((each) => each.machineId === machine.id);
+    const stopgaps = known.stopgaps.filter((each) => each.machineId === machine.id && each.closedOn === null);
     const planned = visitItems
       .filter((item) => item.machineId === machine.id)
       .toSorted((a, b) => (a.code < b.code ? -1 : 1));
     const items = planned.map((item) => {
       const service = item.serviceItemId === null ? undefined : serviceItem.get(item.serviceItemId);
-      const stopgap = stopgaps.find((each) => each.id === item.stopgapId);
+      const stopgap = known.stopgaps.find((each) => each.id === item.stopgapId);
       return {
         ...item,
         steps: (service?.steps ?? []) as string[],
         torques: service ? torquesOf(service.torques) : [],
         cautions: service?.cautions ?? [],
-        parts: service ? partsOf(service, machine.spindles, item.slot) : stopgap?.part ? [partOf(stopgap.part, 1)] : [],
+        parts: service
+          ? partsOf(service, machine.spindles, item.slot)
+          : stopgap?.part
+            ? [partOf(stopgap.part, Number(stopgap.partQuantity))]
+            : [],
         preparations: service?.preparations ?? stopgap?.preparations ?? [],
       };
     });

@@ -7,7 +7,7 @@ import { unsettleFindings } from './owed-work.js';
 
 /**
  * Takes back a completion that was recorded by mistake: the work is due, and owed, as it was before, stands in its visit as
- * not done, and is in its draft no more. An issued document stays, and is amended by a person.
+ * not done, and is in its draft no more; with the last of it the draft goes. An issued document stays, and is amended by a person.
  */
 export async function takeBack(
   tx: Tx,

@@ -1,6 +1,6 @@
 import { isDoneAhead } from '../field-day/left-to-load.js';
 import { MARGIN, type Pdf, pageNumbers, print } from '../pdf/print.js';
-import type { Day } from './day-of-paper.js';
+import type { Day, DayVisit } from './day-of-paper.js';
 import type { PaperWords } from './paper-words.js';
 import { heading, line, subheading, tickLine } from './sheet-parts.js';
 
@@ -29,6 +29,12 @@ export function drawLoadLists(
   });
 }
 
+/** Machines on which something is left to do. */
+function namesOf(machines: DayVisit['machines']): string {
+  const left = machines.filter(({ items }) => items.some((item) => !item.isDoneAhead));
+  return left.map(({ code }) => code).join(', ');
+}
+
 function loadList(pdf: Pdf, { shop, technician, date, route, visits }: Day, address: string, words: PaperWords): void {
   const span = route
     ? words.leave(words.time(route.leaveAt, shop.timeZone), words.time(route.returnAt, shop.timeZone))
@@ -49,6 +55,6 @@ function loadList(pdf: Pdf, { shop, technician, date, route, visits }: Day, addr
   subheading(pdf, words.stops);
   for (const [index, { site, startAt, endAt, machines }] of visits.filter((visit) => !isDoneAhead(visit)).entries()) {
     line(pdf, `${index + 1}. ${words.slot(startAt, endAt, site.timeZone)}  ${site.name}`, { bold: true });
-    line(pdf, words.machines(machines.map((machine) => machine.code).join(', ')), { indent: 16, size: 10 });
+    line(pdf, words.machines(namesOf(machines)), { indent: 16, size: 10 });
   }
 }

@@ -47,6 +47,7 @@ function machineOf(pdf: Pdf, machine: DayMachine, timeZone: string, units: strin
     ? words.lastHours(lastReading.hours, localDay(lastReading.readAt, timeZone, words))
     : words.noReading;
   line(pdf, [name, last].filter(Boolean).join(' · '));
+  if (machine.items.some((item) => item.isElsewhere)) framed(pdf, words.elsewhere);
   blanks(pdf, [words.hoursNow, words.found], 38);
   for (const { description, limitHours, limitOn } of machine.stopgaps) {
     const limit = [limitHours && `${limitHours} h`, limitOn && words.day(limitOn)].filter(Boolean).join(', ');

@@ -1,7 +1,16 @@
-import { DueItem, DueQuery, ForecastRun, ForecastRunCreate, pageOf, UsageForecast } from '@deckround/contracts';
+import {
+  DueItem,
+  DueQuery,
+  DueSummary,
+  DueSummaryQuery,
+  ForecastRun,
+  ForecastRunCreate,
+  pageOf,
+  UsageForecast,
+} from '@deckround/contracts';
 import type { JobQueue } from '@deckround/jobs';
 import { type Clock, DomainError, type Logger } from '@deckround/platform';
-import { dateColumn, dateText, machineInUse, todayOf } from '@deckround/register-store';
+import { dateText, todayOf } from '@deckround/register-store';
 import type { Prisma, Store } from '@deckround/store';
 import { Body, Controller, Get, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
@@ -10,14 +19,11 @@ import { z } from 'zod';
 import { type Actor, Allow, Caller, machineScope } from '../access/actor.js';
 import { Answers, Creates } from '../http/answer.js';
 import { Once } from '../http/once.js';
-import { readCursor, toPage } from '../http/paging.js';
 import { CLOCK, LOGGER, QUEUE, STORE } from '../http/tokens.js';
 import { dateOrNull, instantOrNull } from '../register/values.js';
 import { askForecast } from './ask-forecast.js';
 import { askRun } from './ask-run.js';
-
-/** Items that fall due within no foreseeable time come last. */
-const NEVER = '9999-12-31';
+import { type DueRow, readDuePage, sumUpDue } from './due-list.js';
 
 @ApiTags('Due')
 @ApiBearerAuth()
@@ -35,42 +41,22 @@ export class DueController {
   @Allow(['manager', 'technician', 'supervisor'], 'read')
   @Answers(200, pageOf(DueItem, 'DueItem'), 'What falls due, soonest first')
   async due(@Caller() actor: Actor, @Query({ schema: DueQuery }) query: z.infer<typeof DueQuery>) {
-    const cursor = readCursor(query.cursor);
-    const { rows, today } = await this.store.inShop(actor.shopId, async (tx) => {
-      const today = await todayOf(tx, this.clock.now());
-      const rows = await tx.dueForecast.findMany({
-        where: {
-          AND: [
-            machineScope(actor),
-            { machine: machineInUse(today) },
-            query.siteId === undefined ? {} : { machine: { siteId: query.siteId } },
-            query.machineId === undefined ? {} : { machineId: query.machineId },
-            query.code === undefined ? {} : { code: query.code },
-            query.kind === undefined
-              ? {}
-              : query.kind === 'stopgap'
-                ? { stopgapId: { not: null } }
-                : { stopgapId: null },
-            query.until === undefined ? {} : { p50: { lte: dateColumn(query.until) } },
-            cursor === null ? {} : afterDue(cursor),
-          ],
-        },
-        include: { machine: { include: { site: true } } },
-        orderBy: [{ p50: { sort: 'asc', nulls: 'last' } }, { id: 'asc' }],
-        take: query.overdueAtLeast === undefined ? query.limit + 1 : 10_000,
-      });
-      return { rows, today };
-    });
-    const wanted =
-      query.overdueAtLeast === undefined
-        ? rows
-        : rows.filter((row) => chanceOverdue(row, today) >= query.overdueAtLeast!);
-    return toPage(
-      wanted,
-      query.limit,
-      (row) => dateOrNull(row.p50) ?? NEVER,
-      (row) => dueViewFor(actor, row),
+    if (query.order !== 'date') mayKnowCosts(actor);
+    const { rows, next } = await this.store.inShop(actor.shopId, async (tx) =>
+      readDuePage(tx, actor, await todayOf(tx, this.clock.now()), query),
     );
+    return { items: rows.map((row) => dueViewFor(actor, row)), next };
+  }
+
+  @Get('due/summary')
+  @Allow(['manager', 'technician', 'supervisor'], 'read')
+  @Answers(200, DueSummary, 'How much falls due')
+  async summary(@Caller() actor: Actor, @Query({ schema: DueSummaryQuery }) query: z.infer<typeof DueSummaryQuery>) {
+    const sums = await this.store.inShop(actor.shopId, async (tx) =>
+      sumUpDue(tx, actor, await todayOf(tx, this.clock.now()), query),
+    );
+    if (knowsCosts(actor)) return sums;
+    return { ...sums, deferralCents: null, sites: sums.sites.map((site) => ({ ...site, deferralCents: null })) };
   }
 
   @Get('machines/:id/usage')
@@ -110,20 +96,6 @@ export class DueController {
   }
 }
 
-/** On the shop's day: the forecast may be some days old, or begin with the week to come. */
-function chanceOverdue(row: { costFrom: Date; probabilityOverdue: readonly number[] }, today: string): number {
-  const day = Math.round((Date.parse(today) - row.costFrom.getTime()) / 86_400_000);
-  return row.probabilityOverdue[Math.min(Math.max(0, day), row.probabilityOverdue.length - 1)] ?? 0;
-}
-
-function afterDue({ key, id }: { key: string; id: string }): Prisma.DueForecastWhereInput {
-  if (key === NEVER) return { p50: null, id: { gt: id } };
-  const p50 = dateColumn(key);
-  if (Number.isNaN(p50.getTime()))
-    throw new DomainError('invalid-input', 'The cursor does not belong to this list: start again without it.');
-  return { OR: [{ p50: { gt: p50 } }, { p50: null }, { p50, id: { gt: id } }] };
-}
-
 function toRunView(row: Prisma.ForecastRunGetPayload<object>) {
   const result = row.result as { machines?: number; items?: number } | null;
   return {
@@ -141,12 +113,13 @@ function toRunView(row: Prisma.ForecastRunGetPayload<object>) {
   };
 }
 
-function toDueView(row: Prisma.DueForecastGetPayload<{ include: { machine: { include: { site: true } } } }>) {
+function toDueView(row: DueRow) {
   const why = row.why as Record<string, unknown>;
   return {
     id: row.id,
     machineId: row.machineId,
     machineCode: row.machine.code,
+    machineClass: row.machine.class.code,
     siteId: row.machine.siteId,
     siteName: row.machine.site.name,
     kind: row.stopgapId === null ? 'service' : 'stopgap',
@@ -169,6 +142,13 @@ function toDueView(row: Prisma.DueForecastGetPayload<{ include: { machine: { inc
 function dueViewFor(actor: Actor, row: Parameters<typeof toDueView>[0]) {
   const view = toDueView(row);
   if (actor.role === 'manager' || actor.role === 'technician') return view;
-  if (actor.role === 'supervisor') return { ...view, why: null, timingCostCents: null, deferralCents: null };
+  if (!knowsCosts(actor)) return { ...view, why: null, timingCostCents: null, deferralCents: null };
   return { ...view, why: null };
+}
+
+const knowsCosts = (actor: Actor) => actor.role !== 'supervisor';
+
+function mayKnowCosts(actor: Actor) {
+  if (knowsCosts(actor)) return;
+  throw new DomainError('not-allowed', 'What waiting costs is the shop’s to know: ask for the list by date.');
 }

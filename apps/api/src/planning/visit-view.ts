@@ -4,7 +4,7 @@ import type { Actor } from '../access/actor.js';
 import { instantOrNull } from '../register/values.js';
 
 export const VISIT_INCLUDE = {
-  visitItems: true,
+  visitItems: { include: { machine: { select: { siteId: true } } } },
   visitAnswers: { where: { state: { not: 'withdrawn' } }, orderBy: { saidAt: 'desc' }, take: 1 },
 } as const satisfies Prisma.VisitInclude;
 export type VisitRow = Prisma.VisitGetPayload<{ include: typeof VISIT_INCLUDE }>;
@@ -21,10 +21,18 @@ export function toVisitView({ visitItems, visitAnswers, ...row }: VisitRow) {
     promisedTo: instantOrNull(row.promisedTo),
     finishedAt: instantOrNull(row.finishedAt),
     answer: visitAnswers[0] ? answerView(visitAnswers[0]) : null,
-    items: visitItems.toSorted((a, b) =>
-      a.machineId === b.machineId ? (a.code < b.code ? -1 : 1) : a.machineId < b.machineId ? -1 : 1,
-    ),
+    items: visitItems
+      .map(({ machine, ...item }) => ({ ...item, isElsewhere: isElsewhere(row, { ...item, machine }) }))
+      .sort((a, b) => (a.machineId === b.machineId ? (a.code < b.code ? -1 : 1) : a.machineId < b.machineId ? -1 : 1)),
   };
+}
+
+/** Whether what is left to do of a visit is on a machine that stands at another site by now. */
+export function isElsewhere(
+  { siteId }: { siteId: string },
+  { state, machine }: { state: string; machine: { siteId: string } },
+): boolean {
+  return state === 'planned' && machine.siteId !== siteId;
 }
 
 /** The visit for whoever asks: what the shop reckons with is not shown to a grounds supervisor. */

@@ -14,14 +14,18 @@ export async function planOfWeek(tx: Tx, weekOf: string, days = 7): Promise<Plan
   return null;
 }
 
-/** What a plan costs with the changes made to it since, cents. */
-export async function costNow(tx: Tx, runId: string, plan: WeekPlan): Promise<CostParts> {
+/** What a plan costs with the changes made to it since, and others, cents. */
+export async function costNow(
+  tx: Tx,
+  runId: string,
+  plan: WeekPlan,
+  ...others: readonly Partial<CostParts>[]
+): Promise<CostParts> {
   const changes = await tx.weekChange.findMany({ where: { planRunId: runId }, select: { change: true } });
   const cost = { ...plan.cost };
-  for (const { change } of changes) {
-    const { cents } = change as unknown as { cents: CostParts };
+  const made = changes.map(({ change }) => (change as unknown as { cents: CostParts }).cents);
+  for (const cents of [...made, ...others])
     for (const part of Object.keys(cost) as (keyof CostParts)[]) cost[part] += cents[part] ?? 0;
-  }
   return cost;
 }
 

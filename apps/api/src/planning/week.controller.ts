@@ -24,6 +24,7 @@ import { CLOCK, STORE } from '../http/tokens.js';
 import { instantOrNull } from '../register/values.js';
 import { loadStandingWeek } from '../week-changes/load-standing-week.js';
 import { confirmVisit } from './confirm-visit.js';
+import { costOfUnmade } from './cost-of-unmade.js';
 import { leftOutOfWeek, leftOutPage } from './left-out.js';
 import { toVisitView, VISIT_INCLUDE } from './visit-view.js';
 import { costNow, planOfWeek, standingWork } from './week-as-planned.js';
@@ -94,7 +95,15 @@ export class WeekController {
 }
 
 function span({ weekOf, days }: { weekOf: string; days: number }) {
-  return { gte: dateColumn(weekOf), lte: dateColumn(addDays(weekOf, days - 1)) };
+  return dates({ from: weekOf, to: addDays(weekOf, days - 1) });
+}
+
+function dates({ from, to }: { from: string; to: string }) {
+  return { gte: dateColumn(from), lte: dateColumn(to) };
+}
+
+function isOn({ gte, lte }: ReturnType<typeof dates>) {
+  return ({ visitDate }: { visitDate: Date }) => gte <= visitDate && visitDate <= lte;
 }
 
 async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>, now: Date) {
@@ -103,12 +112,16 @@ async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>, now: Date) {
     include: { technician: true },
     orderBy: [{ routeDate: 'asc' }, { technicianId: 'asc' }],
   });
+  const planned = await planOfWeek(tx, query.weekOf, query.days);
+  // What a plan costs is of all its days, be they other ones than those asked for.
+  const days = planned ? [span(query), dates(planned)] : [span(query)];
   const visits = await tx.visit.findMany({
-    where: { visitDate: span(query), state: { not: 'cancelled' } },
+    where: { OR: days.map((visitDate) => ({ visitDate })), state: { not: 'cancelled' } },
     include: VISIT_INCLUDE,
     orderBy: { startAt: 'asc' },
   });
-  const planned = await planOfWeek(tx, query.weekOf, query.days);
+  const unmade = await cannotBeMade(tx, visits, now);
+  const shown = new Set(visits.filter(isOn(span(query))).map(({ id }) => id));
   const run =
     planned &&
     (await tx.planRun.findUniqueOrThrow({
@@ -116,6 +129,8 @@ async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>, now: Date) {
       select: { id: true, days: true, plan: true, warning: true }, // its snapshot is megabytes
     }));
   const plan = run?.plan as WeekPlan | null | undefined;
+  const lost = new Set(unmade.map(({ visitId }) => visitId));
+  const spared = planned ? await costOfUnmade(tx, planned.runId, visits.filter(isOn(dates(planned))), lost) : {};
   return {
     weekOf: query.weekOf,
     days: query.days,
@@ -136,9 +151,9 @@ async function readWeek(tx: Tx, query: z.infer<typeof WeekQuery>, now: Date) {
         )
         .map(toVisitView),
     })),
-    cannotBeMade: await cannotBeMade(tx, visits, now),
+    cannotBeMade: unmade.filter(({ visitId }) => shown.has(visitId)),
     ...(await leftOutOfWeek(tx, planned && run && { ...run, standing: await standingWork(tx, planned) })),
-    cost: run && plan ? { ...(await costNow(tx, run.id, plan)) } : null,
+    cost: run && plan ? { ...(await costNow(tx, run.id, plan, spared)) } : null,
     warning: run?.warning ?? null,
   };
 }

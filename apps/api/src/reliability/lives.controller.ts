@@ -7,6 +7,8 @@ import {
   LifeGroupQuery,
   LifeQuery,
   PartLife,
+  PartsOnRecord,
+  PartsOnRecordQuery,
   pageOf,
   ReplacementAge,
   ReplacementAgeQuery,
@@ -21,6 +23,7 @@ import {
   type ComponentLife,
   compareParts,
   groupBy,
+  partsOnRecord,
   replacementCosts,
   selectLives,
   statedPrior,
@@ -70,6 +73,18 @@ export class LivesController {
       likeGroups(lives, query.itemCode, query.machineClass !== undefined),
       statedPrior(register, item),
     );
+  }
+
+  @Get('parts-on-record')
+  @Allow(['manager', 'technician'])
+  @Answers(200, PartsOnRecord, 'Which parts a service item fitted, the most often fitted first')
+  async parts(
+    @Caller() actor: Actor,
+    @Query({ schema: PartsOnRecordQuery }) query: z.infer<typeof PartsOnRecordQuery>,
+  ) {
+    const { lives, register } = await this.shopLives.of(actor.shopId);
+    requireReplacingItem(register, query.itemCode);
+    return { itemCode: query.itemCode, parts: partsOnRecord(lives, query.itemCode) };
   }
 
   @Get('grade-comparison')

@@ -9,6 +9,7 @@ import {
 } from '@deckround/contracts';
 import { adviseMachine, fleetCumulative, fleetPowerLaw, type MachineRecord as Known } from '@deckround/learning';
 import { DomainError } from '@deckround/platform';
+import type { Register } from '@deckround/register';
 import { Controller, Get, Inject, Param, Query } from '@nestjs/common';
 import { ApiBearerAuth, ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
@@ -36,12 +37,12 @@ export class MachineRecordsController {
     @Caller() actor: Actor,
     @Query({ schema: MachineRecordQuery }) query: z.infer<typeof MachineRecordQuery>,
   ) {
-    const { records, asOf } = await this.shopLives.of(actor.shopId);
+    const { records, register, asOf } = await this.shopLives.of(actor.shopId);
     const inUse = records.filter((each) => each.retiredOn === null || each.retiredOn > asOf);
     const chosen = inScope(inUse, query).toSorted(
       (a, b) => (b.centsPerHour ?? -1) - (a.centsPerHour ?? -1) || (a.machineId < b.machineId ? -1 : 1),
     );
-    return listPage(chosen, query, (each) => each.machineId, recordView);
+    return listPage(chosen, query, (each) => each.machineId, viewsOf(register));
   }
 
   @Get('machines/:id')
@@ -52,7 +53,7 @@ export class MachineRecordsController {
     @Param('id', { schema: z.uuid() }) id: string,
     @Query({ schema: MachineReplacementQuery }) query: z.infer<typeof MachineReplacementQuery>,
   ) {
-    const { records } = await this.shopLives.of(actor.shopId);
+    const { records, register } = await this.shopLives.of(actor.shopId);
     const record = records.find((each) => each.machineId === id);
     if (!record)
       throw new DomainError('not-found', 'There is no such machine, or it has no reading yet: record its hours first.');
@@ -62,7 +63,7 @@ export class MachineRecordsController {
         ? null
         : adviseMachine(record, records, { ...query, newPriceCents: query.newPriceCents, hoursNextYear });
     return {
-      ...recordView(record),
+      ...viewsOf(register)(record),
       repairs: [...record.repairs],
       advice: advice && {
         keepCentsPerHour: advice.keepPerHour,
@@ -123,11 +124,15 @@ function inScope(
   );
 }
 
-function recordView(each: Known) {
-  return {
+function viewsOf({ machines, sites }: Register) {
+  const codes = new Map(machines.map(({ id, code }) => [id, code]));
+  const names = new Map(sites.map(({ id, name }) => [id, name]));
+  return (each: Known) => ({
     machineId: each.machineId,
+    machineCode: codes.get(each.machineId) ?? '',
     machineClass: each.machineClass,
     siteId: each.siteId,
+    siteName: names.get(each.siteId) ?? '',
     retiredOn: each.retiredOn,
     fromHours: each.fromHours,
     toHours: each.toHours,
@@ -138,5 +143,5 @@ function recordView(each: Known) {
     laplace: each.trend.laplace,
     laplaceP: each.trend.laplaceP,
     milHdbkP: each.trend.milHdbkP,
-  };
+  });
 }

@@ -201,10 +201,10 @@ function stampOf(
   runId: string,
   rows: readonly VisitRow[],
   begun: readonly VisitRow[],
-  { shop, sites, technicians, machines, classes, parts, bars, events }: Register,
+  { shop, sites, technicians, machines, classes, parts, stopgaps, bars, events }: Register,
 ): string {
   const facts = rows.map((row) => [row.id, row.version, row.state]);
-  const terms = { shop, sites, technicians, machines, classes, parts, bars, events };
+  const terms = { shop, sites, technicians, machines, classes, parts, stopgaps, bars, events };
   return createHash('sha256')
     .update(JSON.stringify([runId, facts, begun.map((row) => row.id), terms]))
     .digest('hex')

@@ -6,6 +6,7 @@ import type { Prisma, Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { VisitWithSite } from './late-parts.js';
 import { otherPlace, type PlannedWeeks } from './other-place.js';
+import { plannedSnapshot } from './planned-snapshot.js';
 
 type View = z.infer<typeof Alert>;
 type Said = Pick<View, 'kind' | 'sentence' | 'choice' | 'clauses'> & Partial<Pick<View, 'move'>>;
@@ -35,7 +36,7 @@ export async function stopgapLimits(
   for (const held of await heldStopgaps(tx, register, today)) {
     const { row } = held;
     const visit = visits.find((each) => each.visitItems.some((item) => item.stopgapId === row.id)) ?? null;
-    const said = await saidOf(held, visit, weeks, today);
+    const said = await saidOf(tx, held, visit, weeks, today);
     if (said === null) continue;
     alerts.push({
       siteId: row.machine.siteId,
@@ -90,6 +91,7 @@ async function heldStopgaps(tx: Tx, register: Register, today: string): Promise<
 }
 
 async function saidOf(
+  tx: Tx,
   held: Held,
   visit: VisitWithSite | null,
   weeks: PlannedWeeks,
@@ -99,7 +101,7 @@ async function saidOf(
   if (limit < today) return past(held);
   if (comes !== null && comes > limit) return partTooLate(held, comes);
   const isInTime = visit !== null && dateText(visit.visitDate) <= limit;
-  return limit > addDays(today, NEAR_DAYS) || isInTime ? null : near(held, visit, weeks);
+  return limit > addDays(today, NEAR_DAYS) || isInTime ? null : near(tx, held, visit, weeks);
 }
 
 const toldOf = ({ row, limit }: Held) => ({ machine: row.machine.code, what: row.description, limitDate: limit });
@@ -149,17 +151,16 @@ function renewOrStand(limit: string, until: string) {
 }
 
 /** Planning again is advised only where the week was planned without knowing of the repair, or before its part was. */
-async function near(held: Held, visit: VisitWithSite | null, weeks: PlannedWeeks): Promise<Said> {
+async function near(tx: Tx, held: Held, visit: VisitWithSite | null, weeks: PlannedWeeks): Promise<Said> {
   const { row, limit } = held;
   const head = {
     kind: 'stopgap-limit-near' as const,
     sentence: `${named(held)} holds until about ${limit}, and no visit is arranged before that.`,
   };
   const sentence = clause('stopgap-near', toldOf(held));
-  const planned = (await weeks.around(limit))?.week.instance.snapshot.items.find(
-    ({ id }) => id === stopgapItemId(row.id),
-  );
-  if (planned === undefined || (planned.releaseDate !== null && planned.releaseDate > limit)) {
+  const week = await weeks.around(limit);
+  const planned = week && (await plannedSnapshot(tx, week.runId)).items.find(({ id }) => id === stopgapItemId(row.id));
+  if (!planned || (planned.releaseDate !== null && planned.releaseDate > limit)) {
     return {
       ...head,
       choice: 'Plan the week again: the lasting repair must be done before the limit.',

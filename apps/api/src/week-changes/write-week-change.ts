@@ -57,9 +57,11 @@ export async function writeWeekChange(
   }
   for (const { visitId, what, workTo } of change.visits) {
     if (what !== 'dropped') continue;
-    const dropped = loaded.visits.get(visitId!);
-    if (dropped?.state === 'confirmed')
-      await emitEvent(tx, shopId, 'visit.cancelled', { visitId, siteId: dropped.siteId }, now);
+    const dropped = loaded.visits.get(visitId!)!;
+    if (dropped.state === 'confirmed') {
+      const told = { visitId, siteId: dropped.siteId, workTo: await visitsOfWork(tx, dropped) };
+      await emitEvent(tx, shopId, 'visit.cancelled', told, now);
+    }
     await tx.visit.update({
       where: { id: visitId! },
       data: {
@@ -86,6 +88,16 @@ export async function writeWeekChange(
     },
   });
   return made;
+}
+
+/** Other visits that do work of a visit by now. */
+async function visitsOfWork(tx: Tx, { id, visitItems }: VisitRow): Promise<string[]> {
+  const rows = await tx.visitItem.findMany({
+    where: { id: { in: visitItems.map((item) => item.id) }, visitId: { not: id } },
+    distinct: ['visitId'],
+    select: { visitId: true },
+  });
+  return rows.map(({ visitId }) => visitId);
 }
 
 /** Another time or technician for a visit that the customer was promised. */

@@ -1,4 +1,4 @@
-import { QueryClient, queryOptions } from '@tanstack/react-query';
+import { infiniteQueryOptions, QueryClient, queryOptions } from '@tanstack/react-query';
 import { Away, api, everyPage, queryOf, Refused } from './api.js';
 import { connection } from './connection.js';
 import type { MeterChange } from './lifetime.js';
@@ -8,9 +8,11 @@ import type {
   ComponentSlot,
   Customer,
   DueItem,
+  DueSummary,
   ForecastQuality,
   Machine,
   MachineClass,
+  Page,
   Part,
   PartOrder,
   Reading,
@@ -74,10 +76,26 @@ export const slotsQuery = (machineId: string) =>
     queryKey: ['component-slots', machineId],
     queryFn: ({ signal }) => everyPage<ComponentSlot>(`/v1/component-slots${queryOf({ machineId })}`, signal),
   });
-export const dueQuery = (filter: Readonly<Record<string, string | number | undefined>>) =>
+type DueFilter = Readonly<Record<string, string | number | undefined>>;
+/** All of it: for lists that are short, those of a machine or of a customer’s own sites. */
+export const dueQuery = (filter: DueFilter) =>
   queryOptions({
     queryKey: ['due', filter],
     queryFn: ({ signal }) => everyPage<DueItem>(`/v1/due${queryOf(filter)}`, signal),
+  });
+/** A page of what falls due at a time, in the order asked for. */
+export const dueListQuery = (filter: DueFilter, order: 'date' | 'cost' | 'site', limit: number) =>
+  infiniteQueryOptions({
+    queryKey: ['due', 'list', filter, order],
+    queryFn: ({ pageParam: cursor, signal }) =>
+      api.get<Page<DueItem>>(`/v1/due${queryOf({ ...filter, order, cursor, limit })}`, signal),
+    initialPageParam: null as string | null,
+    getNextPageParam: (page) => page.next,
+  });
+export const dueSummaryQuery = (filter: DueFilter) =>
+  queryOptions({
+    queryKey: ['due', 'summary', filter],
+    queryFn: ({ signal }) => api.get<DueSummary>(`/v1/due/summary${queryOf(filter)}`, signal),
   });
 export const usageQuery = (machineId: string) =>
   queryOptions({

@@ -14,6 +14,7 @@ export type VisitItem = z.infer<typeof wire.VisitItem>;
 export type PlanRun = z.infer<typeof wire.PlanRun>;
 export type ForecastRun = z.infer<typeof wire.ForecastRun>;
 export type DueItem = z.infer<typeof wire.DueItem>;
+export type DueSummary = z.infer<typeof wire.DueSummary>;
 export type UsageForecast = z.infer<typeof wire.UsageForecast>;
 export type ForecastQuality = z.infer<typeof wire.ForecastQuality>;
 export type Reading = z.infer<typeof wire.Reading>;

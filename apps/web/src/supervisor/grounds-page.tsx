@@ -5,6 +5,7 @@ import { StateOfMachine } from '../design/state-shape.js';
 import { useWords } from '../words/words.js';
 import { BlockDays } from './block-days.js';
 import { ComingVisits } from './coming-visits.js';
+import { EndedWishes } from './ended-wishes.js';
 import style from './grounds.module.css';
 import { SiteEvents } from './site-events.js';
 import { useGrounds } from './use-grounds.js';
@@ -43,6 +44,7 @@ export function GroundsPage() {
           <section key={site.id} className="stack">
             <h2>{site.name}</h2>
             <ComingVisits visits={grounds.comingVisitsOf(site.id)} machines={own.map(({ machine }) => machine)} />
+            <EndedWishes siteId={site.id} today={today} />
             <ul className={style.list}>{own.map(line)}</ul>
             <CalendarAddresses of={{ siteId: site.id }} />
             <SiteContacts siteId={site.id} />

@@ -1,4 +1,4 @@
-import { chanceOverdue, OVERDUE_FROM } from '../data/chance-overdue.js';
+import { chanceOverdue, OVERDUE_FROM } from '@deckround/upkeep/chance-overdue';
 import type { DueItem, Machine } from '../data/types.js';
 import type { MachineState } from '../design/state-shape.js';
 import { addDays } from '../words/local-date.js';

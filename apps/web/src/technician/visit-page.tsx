@@ -94,6 +94,7 @@ function MachineList({
               >
                 <strong>{machine.code}</strong>
                 <span className="pencil">{t('at.done-of', { done, all: machine.items.length })}</span>
+                {machine.items.some((item) => item.isElsewhere) ? <span>✕ {t('at.elsewhere')}</span> : null}
               </Link>
             </li>
           );

@@ -110,7 +110,7 @@ export const en = {
     '{order}. {site}, {technician}, {times}, {machines, plural, one {# machine} other {# machines}}, {state} {promised}',
 
   'week.cost-of-plan':
-    'This is what the plan as it was made costs, with what was moved since. Visits taken out by hand or that nobody can make count in it until the week is planned again.',
+    'This is what the plan as it was made costs, with what was moved since. Of visits that nobody can make only what their work costs while it waits counts; visits taken out by hand count until the week is planned again.',
 
   'cost.travel': 'Van',
   'cost.labour': 'Wages',
@@ -207,6 +207,7 @@ export const en = {
   'at.gone': 'This visit is no longer in your plan',
   'at.gone-what': 'The shop has planned otherwise. What you recorded is kept and sent all the same.',
   'at.machines': 'Machines, in this order',
+  'at.elsewhere': 'at another site by now: ask the shop',
   'at.done-of': '{done} of {all} done',
   'at.start': 'Start the time',
   'at.stop': 'Stop the time (since {time})',
@@ -595,6 +596,10 @@ export const en = {
   'unmade.note':
     '{n, plural, one {A visit cannot be made where it stands} other {# visits cannot be made where they stand}}. Plan the week again, or move {n, plural, one {it} other {them one by one}}.',
   'unmade.here': 'It cannot be made here: {why}.',
+  'elsewhere.note':
+    '{n, plural, one {A machine stands} other {# machines stand}} at another site than the visit planned for {n, plural, one {it} other {them}}. Plan the week again: the visit does not reach {n, plural, one {it} other {them}}.',
+  'elsewhere.machine': '{machine} is at {site} now; its visit:',
+  'elsewhere.here': 'It is at {site} now: this visit does not reach it.',
   'unmade.technician-away': '{technician} is away',
   'unmade.technician-off': '{technician} does not work then',
   'unmade.site-closed': 'the site is closed',
@@ -1026,6 +1031,10 @@ export const en = {
   'answer.state.open': 'The shop has not answered yet.',
   'answer.state.met': 'The shop has settled it.',
   'answer.state.declined': 'The shop says no:',
+  'answer.state.made': 'The visit was made all the same.',
+  'answer.state.given-up': 'That visit was given up.',
+  'answer.asked-of': 'You asked for another day for the visit on {day}: {reason}.',
+  'answer.had-asked': 'The site had asked for another day: {reason}.',
   'answer.why': 'Why it does not suit',
   'answer.which-days': 'Days that would suit',
   'answer.ask-go': 'Ask the shop',

@@ -1,4 +1,4 @@
-import { TITLES } from '@deckround/catalogue/spanish';
+import { SYMPTOM_TITLES, TITLES } from '@deckround/catalogue/spanish';
 import type { WordKey } from './en.js';
 import { PART_UNITS, SKILLS } from './kept-terms.js';
 
@@ -112,7 +112,7 @@ export const es: Readonly<Record<WordKey, string>> = {
     '{order}. {site}, {technician}, {times}, {machines, plural, one {# máquina} other {# máquinas}}, {state} {promised}',
 
   'week.cost-of-plan':
-    'Es lo que cuesta el plan tal como se hizo, con lo movido después. Las visitas retiradas a mano o que nadie puede hacer cuentan en él hasta que la semana se planee otra vez.',
+    'Es lo que cuesta el plan tal como se hizo, con lo movido después. De las visitas que nadie puede hacer solo cuenta lo que cuesta que su trabajo espere; las retiradas a mano cuentan hasta que la semana se planee otra vez.',
 
   'cost.travel': 'Camioneta',
   'cost.labour': 'Salarios',
@@ -210,6 +210,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'at.gone': 'Esta visita ya no está en su plan',
   'at.gone-what': 'El taller ha planificado otra cosa. Lo que anotó se guarda y se envía igualmente.',
   'at.machines': 'Máquinas, en este orden',
+  'at.elsewhere': 'ya en otro lugar: pregunte al taller',
   'at.done-of': '{done} de {all} hechos',
   'at.start': 'Empezar el tiempo',
   'at.stop': 'Parar el tiempo (desde las {time})',
@@ -600,6 +601,10 @@ export const es: Readonly<Record<WordKey, string>> = {
   'unmade.note':
     '{n, plural, one {Una visita no se puede hacer donde está} other {# visitas no se pueden hacer donde están}}. Planee otra vez la semana o {n, plural, one {muévala} other {muévalas una por una}}.',
   'unmade.here': 'Aquí no se puede hacer: {why}.',
+  'elsewhere.note':
+    '{n, plural, one {Una máquina está} other {# máquinas están}} en otro lugar que la visita planeada para {n, plural, one {ella} other {ellas}}. Planee otra vez la semana: la visita no {n, plural, one {la} other {las}} alcanza.',
+  'elsewhere.machine': '{machine} está ahora en {site}; su visita:',
+  'elsewhere.here': 'Está ahora en {site}: esta visita no la alcanza.',
   'unmade.technician-away': '{technician} está ausente',
   'unmade.technician-off': '{technician} no trabaja entonces',
   'unmade.site-closed': 'el lugar está cerrado',
@@ -833,15 +838,15 @@ export const es: Readonly<Record<WordKey, string>> = {
   'call.parts': 'Piezas que puede pedir',
   'call.part': 'hacen falta {n}, hay {onHand}',
   'call.cautions': 'Cuidados para quien la mire',
-  'symptom.belt-shed': 'La correa se salió o se rompió',
-  'symptom.bearing-noise': 'Aullido o rechinido de la plataforma',
-  'symptom.spindle-seized': 'Una cuchilla no gira',
-  'symptom.shaking': 'La plataforma vibra',
-  'symptom.uneven-cut': 'Corte desigual o rasgado',
-  'symptom.no-start': 'El motor no gira o no arranca',
-  'symptom.weak-drive': 'No avanza o avanza débil',
-  'symptom.overheats': 'Se calienta o pierde fuerza',
-  'symptom.other': 'Otra cosa',
+  'symptom.belt-shed': SYMPTOM_TITLES['belt-shed'],
+  'symptom.bearing-noise': SYMPTOM_TITLES['bearing-noise'],
+  'symptom.spindle-seized': SYMPTOM_TITLES['spindle-seized'],
+  'symptom.shaking': SYMPTOM_TITLES.shaking,
+  'symptom.uneven-cut': SYMPTOM_TITLES['uneven-cut'],
+  'symptom.no-start': SYMPTOM_TITLES['no-start'],
+  'symptom.weak-drive': SYMPTOM_TITLES['weak-drive'],
+  'symptom.overheats': SYMPTOM_TITLES.overheats,
+  'symptom.other': SYMPTOM_TITLES.other,
   'question.belt-whole': '¿La correa está entera, deshilachada o rota?',
   'question.pulleys-turn': 'Motor apagado, llave fuera: ¿gira cada polea a mano?',
   'question.hit': '¿Golpeó o enredó algo (piedra, bordillo, alambre, cuerda)?',
@@ -1031,6 +1036,10 @@ export const es: Readonly<Record<WordKey, string>> = {
   'answer.state.open': 'El taller no ha respondido todavía.',
   'answer.state.met': 'El taller lo ha arreglado.',
   'answer.state.declined': 'El taller dice que no:',
+  'answer.state.made': 'La visita se hizo de todos modos.',
+  'answer.state.given-up': 'Esa visita se canceló.',
+  'answer.asked-of': 'Usted pidió otro día para la visita del {day}: {reason}.',
+  'answer.had-asked': 'El lugar había pedido otro día: {reason}.',
   'answer.why': 'Por qué no conviene',
   'answer.which-days': 'Días que convendrían',
   'answer.ask-go': 'Pedirlo al taller',

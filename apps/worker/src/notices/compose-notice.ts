@@ -41,7 +41,7 @@ export async function composeNotice(tx: Tx, noticeId: string): Promise<ComposedN
 }
 
 function none({ contact: { site } }: Row) {
-  return { shop: site.shop.name, site: site.name, promised: null, time: '', work: [], left: [] };
+  return { shop: site.shop.name, site: site.name, promised: null, time: '', work: [], left: [], doneWith: [] };
 }
 
 async function visitFacts(tx: Tx, row: Row, words: NoticeWords, type: NoticeType): Promise<NoticeFacts | null> {
@@ -58,18 +58,30 @@ async function visitFacts(tx: Tx, row: Row, words: NoticeWords, type: NoticeType
       .filter((item) => states.includes(item.state))
       .map((item) => `${item.machine.code}: ${words.work(item.title)}`);
   const isDone = type === 'visit.done';
+  const slotOf = ({ promisedFrom, promisedTo, startAt }: typeof visit) => ({
+    promised: promisedFrom && promisedTo ? { from: time.format(promisedFrom), to: time.format(promisedTo) } : null,
+    time: time.format(startAt),
+  });
+  const taken = type === 'visit.cancelled' ? await visitsOfWork(tx, row) : [];
   return {
     ...none(row),
     day: day(locale, timeZone).format(isDone ? (visit.finishedAt ?? visit.startAt) : visit.startAt),
-    promised:
-      visit.promisedFrom && visit.promisedTo
-        ? { from: time.format(visit.promisedFrom), to: time.format(visit.promisedTo) }
-        : null,
-    time: time.format(visit.startAt),
+    ...slotOf(visit),
+    doneWith: taken.map((other) => ({ day: day(locale, timeZone).format(other.startAt), ...slotOf(other) })),
     work: of(isDone ? ['done'] : ['planned']),
     left: of(['skipped']),
     ...{ machine: '', repair: '', repairDay: null },
   };
+}
+
+/** The visits that were given the work of a cancelled one, as far as they still stand. */
+async function visitsOfWork(tx: Tx, { event }: Row) {
+  const { workTo = [] } = JSON.parse(event.body).data as { workTo?: string[] };
+  return tx.visit.findMany({
+    where: { id: { in: workTo }, state: { not: 'cancelled' } },
+    include: { visitItems: { include: { machine: true } } },
+    orderBy: { startAt: 'asc' },
+  });
 }
 
 async function stopgapFacts(tx: Tx, row: Row, locale: string): Promise<NoticeFacts | null> {

@@ -12,6 +12,8 @@ export interface NoticeFacts {
   readonly promised: { readonly from: string; readonly to: string } | null;
   /** The planned start. */
   readonly time: string;
+  /** Of a cancelled visit: when the visits come that do its work instead. */
+  readonly doneWith: readonly Pick<NoticeFacts, 'day' | 'promised' | 'time'>[];
   readonly work: readonly string[];
   readonly left: readonly string[];
   /** Of a stopgap. */
@@ -40,7 +42,10 @@ const en: NoticeWords = {
   subject: {
     'visit.promised': ({ shop, site, day }) => `${shop}: visit to ${site} on ${day}`,
     'visit.moved': ({ shop, site, day }) => `${shop}: visit to ${site} moved to ${day}`,
-    'visit.cancelled': ({ shop, site, day }) => `${shop}: visit to ${site} on ${day} cancelled`,
+    'visit.cancelled': ({ shop, site, day, doneWith: [other] }) =>
+      other
+        ? `${shop}: visit to ${site} on ${day} joins that on ${other.day}`
+        : `${shop}: visit to ${site} on ${day} cancelled`,
     'visit.done': ({ shop, site, day }) => `${shop}: visit to ${site} on ${day} is done`,
     'stopgap.limit-near': ({ machine, day }) => `Temporary repair on ${machine} is good until ${day}`,
   },
@@ -57,9 +62,17 @@ const en: NoticeWords = {
         : `The visit of ${shop} to ${site} has been moved: it is planned for ${day} now, at about ${time}. This time is not promised yet.`,
       ...list('Planned work:', work),
     ],
-    'visit.cancelled': ({ shop, site, day }) => [
-      `The visit of ${shop} to ${site} on ${day} will not take place. ${shop} plans the work anew.`,
-    ],
+    'visit.cancelled': ({ shop, site, day, doneWith }) =>
+      doneWith.length === 0
+        ? [`The visit of ${shop} to ${site} on ${day} will not take place. ${shop} plans the work anew.`]
+        : [
+            `The visit of ${shop} to ${site} on ${day} will not take place: its work is done with another visit.`,
+            ...doneWith.map((other) =>
+              other.promised
+                ? `That visit is on ${other.day}, between ${other.promised.from} and ${other.promised.to}.`
+                : `That visit is planned for ${other.day}, at about ${other.time}. This time is not promised yet.`,
+            ),
+          ],
     'visit.done': ({ shop, site, day, work, left }) => [
       `The visit of ${shop} to ${site} on ${day} is done.`,
       ...list('Done:', work),
@@ -81,7 +94,10 @@ const es: NoticeWords = {
   subject: {
     'visit.promised': ({ shop, site, day }) => `${shop}: visita a ${site} el ${day}`,
     'visit.moved': ({ shop, site, day }) => `${shop}: la visita a ${site} pasa al ${day}`,
-    'visit.cancelled': ({ shop, site, day }) => `${shop}: cancelada la visita a ${site} del ${day}`,
+    'visit.cancelled': ({ shop, site, day, doneWith: [other] }) =>
+      other
+        ? `${shop}: la visita a ${site} del ${day} se une a la del ${other.day}`
+        : `${shop}: cancelada la visita a ${site} del ${day}`,
     'visit.done': ({ shop, site, day }) => `${shop}: terminada la visita a ${site} del ${day}`,
     'stopgap.limit-near': ({ machine, day }) => `El arreglo provisional de ${machine} aguanta hasta el ${day}`,
   },
@@ -98,9 +114,17 @@ const es: NoticeWords = {
         : `La visita de ${shop} a ${site} ha cambiado: ahora está prevista para el ${day}, hacia las ${time}. Esta hora aún no está prometida.`,
       ...list('Trabajo previsto:', work),
     ],
-    'visit.cancelled': ({ shop, site, day }) => [
-      `La visita de ${shop} a ${site} del ${day} no tendrá lugar. ${shop} vuelve a planear el trabajo.`,
-    ],
+    'visit.cancelled': ({ shop, site, day, doneWith }) =>
+      doneWith.length === 0
+        ? [`La visita de ${shop} a ${site} del ${day} no tendrá lugar. ${shop} vuelve a planear el trabajo.`]
+        : [
+            `La visita de ${shop} a ${site} del ${day} no tendrá lugar: su trabajo se hace con otra visita.`,
+            ...doneWith.map((other) =>
+              other.promised
+                ? `Esa visita es el ${other.day}, entre las ${other.promised.from} y las ${other.promised.to}.`
+                : `Esa visita está prevista para el ${other.day}, hacia las ${other.time}. Esta hora aún no está prometida.`,
+            ),
+          ],
     'visit.done': ({ shop, site, day, work, left }) => [
       `La visita de ${shop} a ${site} del ${day} está terminada.`,
       ...list('Hecho:', work),

@@ -47,11 +47,18 @@ export async function writeWeekPlan(
     where: { ...notBegun, OR: [{ state: 'confirmed' }, { state: 'proposed', pinned: true }] },
     include: { visitItems: true },
   });
+  const fresh = plan.visits
+    .filter((visit) => visit.promisedVisitId === null)
+    .map((visit) => ({ id: randomUUID(), visit }));
   const open = new Set(snapshot.items.map((item) => item.id));
+  const visitOf = visitsOfWork(plan, fresh);
   await reopenCalls(tx, { id: { in: unkept.map(({ id }) => id) } });
   for (const { id, siteId, state, visitItems } of unkept) {
     const isPromised = state === 'confirmed';
-    if (isPromised) await emitEvent(tx, shopId, 'visit.cancelled', { visitId: id, siteId }, now);
+    if (isPromised) {
+      const workTo = [...new Set(visitItems.flatMap((item) => visitOf.get(visitItemKey(item)) ?? []))];
+      await emitEvent(tx, shopId, 'visit.cancelled', { visitId: id, siteId, workTo }, now);
+    }
     const hasWork = visitItems.some((item) => open.has(visitItemKey(item)));
     await tx.visit.update({
       where: { id },
@@ -59,9 +66,6 @@ export async function writeWeekPlan(
     });
   }
   const itemOf = itemLookUp(register);
-  const fresh = plan.visits
-    .filter((visit) => visit.promisedVisitId === null)
-    .map((visit) => ({ id: randomUUID(), visit }));
   await tx.visit.createMany({ data: fresh.map(({ id, visit }) => ({ id, ...visitRow(shopId, runId, visit) })) });
   const kept = plan.visits
     .filter((visit) => visit.promisedVisitId !== null && visit.date !== underWay?.date)
@@ -125,6 +129,16 @@ export async function writeWeekPlan(
     where: { id: runId },
     data: { plan, totalCents: plan.cost.total, iterations: plan.iterations, version: { increment: 1 } },
   });
+}
+
+/** The visit that does each piece of work in the plan. */
+function visitsOfWork(plan: WeekPlan, fresh: readonly { id: string; visit: PlannedVisit }[]): Map<string, string> {
+  const idOf = new Map(fresh.map(({ id, visit }) => [visit, id]));
+  return new Map(
+    plan.visits.flatMap((visit) =>
+      visit.items.map(({ itemId }) => [itemId, visit.promisedVisitId ?? idOf.get(visit)!] as const),
+    ),
+  );
 }
 
 /** Begun visits that have no place in the plan: what is left of their work is planned anew, or stays due. */

@@ -1,3 +1,3 @@
 export { knownSentences, type Sentence } from './known-sentences.js';
 export { TEXTS } from './texts.js';
-export { TITLES } from './titles.js';
+export { SYMPTOM_TITLES, TITLES } from './titles.js';

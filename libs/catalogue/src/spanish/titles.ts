@@ -21,3 +21,16 @@ export const TITLES = {
   'sharpen-blades': 'Afilar y balancear cuchillas',
   'test-interlock': 'Probar interruptores de seguridad y paro de cuchillas',
 } as const;
+
+/** What a caller says of a machine, by the catalogue's code. */
+export const SYMPTOM_TITLES = {
+  'bearing-noise': 'Aullido o rechinido de la plataforma',
+  'belt-shed': 'La correa se salió o se rompió',
+  'no-start': 'El motor no gira o no arranca',
+  other: 'Otra cosa',
+  overheats: 'Se calienta o pierde fuerza',
+  shaking: 'La plataforma vibra',
+  'spindle-seized': 'Una cuchilla no gira',
+  'uneven-cut': 'Corte desigual o rasgado',
+  'weak-drive': 'No avanza o avanza débil',
+} as const;

@@ -55,6 +55,21 @@ describe('a standing week', () => {
 });
 
 describe('prices of moving', () => {
+  it('keep to the last day of what had better be late, unless its parts come after it', () => {
+    const { visitId, items } = week.draft.find((visits) => visits.length > 0)![0]!;
+    const [first, second] = workedDates(week) as [string, string];
+    const datesWhen = (releaseDate: string | null) => {
+      const bound = { releaseDate, latestDate: first, betterLate: true };
+      const snapshot = {
+        ...shop,
+        items: shop.items.map((item, i) => (items.includes(i) ? { ...item, ...bound } : item)),
+      };
+      return new Set(priceMoves(standingAgain(snapshot, week), visitId!)!.places.map(({ date }) => date));
+    };
+    expect([...datesWhen(null)]).toEqual([first]);
+    expect([...datesWhen(second)]).toEqual([...workedDates(week)]);
+  });
+
   it('are the exact differences of the two plans', () => {
     for (const visitId of visitIds.slice(0, 8)) {
       const prices = priceMoves(week, visitId)!;
@@ -281,6 +296,16 @@ describe('road calls', () => {
           expect(dropped.includes(visitId) || findVisit(draft, visitId!) !== null).toBe(true);
       }
     });
+  });
+
+  it('are fit in beside visits that stand before their parts come, which stay on their days or wait for them', () => {
+    const last = workedDates(standing).at(-1)!;
+    const items = called.items.map((item) => (item.id === 'call' ? item : { ...item, releaseDate: last }));
+    const late = standingAgain({ ...called, items }, week);
+    const found = roadCallOptions(late, settings);
+    expect(found.map(({ kind }) => kind)).toEqual(options.map(({ kind }) => kind));
+    for (const { visits } of found.map(({ change }) => change))
+      for (const { from, to } of visits) if (from && to) expect([from.date, last]).toContain(to.date);
   });
 
   it('answers the same twice', () => {

@@ -1,7 +1,7 @@
-import { canDo, respectsMachines } from '../cheapest-addition.js';
+import { canDo, hasPartsOn } from '../cheapest-addition.js';
 import { routeCents } from '../draft.js';
 import type { PlanningInstance } from '../instance.js';
-import { visitsPerDay } from '../to-routing.js';
+import { respectsMachines, visitsPerDay } from '../machines-down.js';
 import { type NamedDraft, type NamedVisit } from './standing-week.js';
 
 export interface Placement {
@@ -61,7 +61,7 @@ function obstacleOf(
   const { skills } = instance.snapshot.technicians[day.technician]!;
   const items = visit.items.map((index) => instance.items[index]!);
   if (items.some((item) => item.skill !== null && !skills.includes(item.skill))) return 'skill';
-  if (items.some((item) => item.releaseDay > day.day)) return 'part';
+  if (items.some((item) => !hasPartsOn(item, day.day))) return 'part';
   if (instance.windows[visit.site]![day.day]!.length === 0) return 'access';
   if (items.some((item) => !canDo(instance, item.index, v))) return 'access';
   let today = 0;

@@ -215,7 +215,7 @@ function rePlan(
   return evaluateDraft(instance, after) === null ? null : after;
 }
 
-/** Searches the crew's technician-days with exactly their present work and the call, all of which must be done. */
+/** Searches the crew's technician-days, all of one day, with exactly their present work and the call, all of which must be done. */
 function searchCrew(
   instance: PlanningInstance,
   draft: NamedDraft,
@@ -224,13 +224,16 @@ function searchCrew(
   settings: RoadCallSettings,
 ): NamedVisit[][] | null {
   const work = crew.flatMap((v) => draft[v]!);
+  const { day } = instance.technicianDays[crew[0]!]!;
   const wanted = new Set([...work.flatMap((visit) => visit.items), ...call.items]);
   const part: PlanningInstance = {
     ...instance,
     technicianDays: crew.map((v) => instance.technicianDays[v]!),
     items: instance.items.map((item) => {
       const mustDo = wanted.has(item.index);
-      return item.mustDo === mustDo ? item : { ...item, mustDo };
+      // What stands on the day without its parts may stay.
+      if (mustDo) return { ...item, mustDo, releaseDay: Math.min(item.releaseDay, day) };
+      return item.mustDo ? { ...item, mustDo } : item;
     }),
   };
   const stops = crewStops(part, work, call);

@@ -40,8 +40,8 @@ export interface StandingWeek {
  */
 export function standingWeek(snapshot: PlanningSnapshot, visits: readonly StandingVisit[]): StandingWeek {
   const promises = visits.flatMap(promiseOfVisit);
-  const items = withoutMissedDays(snapshot, visits);
-  const instance = buildInstance({ ...snapshot, items, promises });
+  const dateOf = new Map(visits.flatMap(({ itemIds, date }) => itemIds.map((id) => [id, date])));
+  const instance = boundAsItStands(buildInstance({ ...snapshot, promises }), dateOf);
   const siteOf = new Map(snapshot.sites.map((site, s) => [site.id, s]));
   const itemOf = new Map(snapshot.items.map((item, i) => [item.id, i]));
   const promiseOf = new Map(instance.promises.map((promise) => [promises[promise.index]!.visitId, promise]));
@@ -81,14 +81,22 @@ export function standingWeek(snapshot: PlanningSnapshot, visits: readonly Standi
   return { instance, draft, homeless, announced };
 }
 
-/** Work that had better be late stands after its last day where nothing else could be: it is not bound to it any more. */
-function withoutMissedDays({ items }: PlanningSnapshot, visits: readonly StandingVisit[]): PlanningSnapshot['items'] {
-  const dateOf = new Map(visits.flatMap(({ itemIds, date }) => itemIds.map((id) => [id, date])));
-  return items.map((item) =>
-    item.betterLate && item.latestDate && (dateOf.get(item.id) ?? '') > item.latestDate
-      ? { ...item, latestDate: null }
-      : item,
-  );
+/**
+ * Work bound to those days that it can keep. In its own visit it may stay on its day without its parts. Where they are
+ * there on none of these days no place is any better, so it does not wait for them. What had better be late is not bound
+ * to its last day once it stands after it, or its parts come after it.
+ */
+function boundAsItStands(instance: PlanningInstance, dateOf: ReadonlyMap<string, string>): PlanningInstance {
+  const { snapshot, dates } = instance;
+  const lastDay = dates.length - 1;
+  const items = instance.items.map((item) => {
+    const { id, betterLate } = snapshot.items[item.index]!;
+    const standsOn = dates.indexOf(dateOf.get(id) ?? '');
+    const isMissed = betterLate && Math.max(standsOn, item.releaseDay) > item.latestDay;
+    const isWanting = standsOn >= 0 && item.releaseDay > lastDay;
+    return { ...item, standsOn, ...(isMissed && { latestDay: lastDay }), ...(isWanting && { releaseDay: 0 }) };
+  });
+  return { ...instance, items };
 }
 
 /** What binds a visit in planning: the very time at which it is held, else what the customer was told. */

@@ -1,8 +1,8 @@
 import { canDo } from '../cheapest-addition.js';
 import { type DraftVisit, evaluateDraft, routeCents } from '../draft.js';
 import { buildInstance } from '../instance.js';
+import { visitsPerDay } from '../machines-down.js';
 import type { PlanningSnapshot } from '../snapshot.js';
-import { visitsPerDay } from '../to-routing.js';
 
 /**
  * Cost of the cheapest week of all, by trying every technician-day or none for every item and every order of the

@@ -1,7 +1,7 @@
 import type { PlanningItem } from '@deckround/planning';
 import { addDays } from '../local-date.js';
 import type { Register, SiteEvent } from '../register.js';
-import type { PlanningSpan } from './planning-snapshot.js';
+import type { PlanningSpan } from './planning-span.js';
 
 /** The next event that an item stands in the way of, and the last day to do it before. */
 export interface EventAhead {

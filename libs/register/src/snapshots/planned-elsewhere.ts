@@ -3,7 +3,7 @@ import { addDays } from '../local-date.js';
 import type { Part, Register } from '../register.js';
 import { machineItems, stopgapItemId } from './machine-items.js';
 import { countedOn } from './parts-in-turn.js';
-import type { PlanningSpan } from './planning-snapshot.js';
+import type { PlanningSpan } from './planning-span.js';
 
 /** Days to be planned, and the day from which on visits are still to come. */
 type Days = Pick<PlanningSpan, 'asOf' | 'firstDate' | 'days'>;
@@ -52,8 +52,7 @@ export function plannedWork(register: Register, span: Days): PlannedWork[] {
  * Parts as the visits before the days to be planned leave them: taken from the shelf, and where it holds too little from
  * what comes before those days, the earliest first. What is overdue is not counted on. What the visits lack even so is theirs to tell.
  */
-export function partsLeft(register: Register, { asOf, firstDate }: Days): Part[] {
-  const needed = partsNeeded(register);
+export function partsLeft(register: Register, { asOf, firstDate }: Days, needed: PartsNeeded): Part[] {
   const used = new Map<string, number>();
   for (const { date, itemIds } of standingFrom(register, asOf)) {
     if (date >= firstDate) continue;
@@ -84,9 +83,8 @@ export interface PartsOfVisit {
 }
 
 /** What visits after the days to be planned need, of those that customers were promised or that are held fast. */
-export function promisedLater(register: Register, { firstDate, days }: Days): PartsOfVisit[] {
+export function promisedLater(register: Register, { firstDate, days }: Days, needed: PartsNeeded): PartsOfVisit[] {
   const lastDate = addDays(firstDate, days - 1);
-  const needed = partsNeeded(register);
   return register.promises
     .filter(({ date }) => date > lastDate)
     .map(({ visitId, date, itemIds }) => {
@@ -97,7 +95,10 @@ export function promisedLater(register: Register, { firstDate, days }: Days): Pa
 
 type PartNeed = { readonly partId: string; readonly quantity: number };
 
-function partsNeeded(register: Register): Map<string, readonly PartNeed[]> {
+/** What each piece of work needs, by item. */
+export type PartsNeeded = ReadonlyMap<string, readonly PartNeed[]>;
+
+export function partsNeeded(register: Register): PartsNeeded {
   const needed = new Map<string, readonly PartNeed[]>();
   for (const { id, parts } of machineItems(register)) needed.set(id, parts);
   for (const { id, partId, partQuantity } of register.stopgaps) {
@@ -106,6 +107,7 @@ function partsNeeded(register: Register): Map<string, readonly PartNeed[]> {
   return needed;
 }
 
-function standingFrom({ promises, previous }: Register, asOf: string) {
+/** Visits that stand on a day or after it. */
+export function standingFrom({ promises, previous }: Register, asOf: string) {
   return [...promises, ...previous].filter((visit) => visit.date >= asOf);
 }

@@ -20,19 +20,9 @@ import {
   roadCallItemId,
   stopgapItemId,
 } from './machine-items.js';
-import { partsLeft, plannedElsewhere, promisedLater } from './planned-elsewhere.js';
+import { partsLeft, partsNeeded, plannedElsewhere, promisedLater } from './planned-elsewhere.js';
+import type { PlanningSpan } from './planning-span.js';
 import { suppliedItems } from './supplied-items.js';
-
-export interface PlanningSpan {
-  readonly asOf: string;
-  readonly firstDate: string;
-  readonly days: number;
-  /**
-   * Where work has begun on the day `asOf`, so that what is planned for it stays as it is: when a visit of which nobody
-   * knows yet can begin, `2026-06-08T10:40` on the wall clock of a zone. Absent = the whole day is planned.
-   */
-  readonly soonest?: (zone: string) => string;
-}
 
 /** Items whose range begins within this many days past the horizon may ride along with a visit. */
 const RIDER_DAYS = 10;
@@ -47,7 +37,8 @@ export function planningSnapshot(
   // Planning again in mid-week must not send anybody to a day that is over.
   const daysLeft = dates.filter((date) => date >= span.asOf);
   const { before, after } = plannedElsewhere(register, span);
-  const parts = partsLeft(register, span);
+  const needed = partsNeeded(register);
+  const parts = partsLeft(register, span, needed);
   const open = [
     ...planningItems(register, due, span, lastDate),
     ...register.roadCalls.map((call) => roadCallItem(call, span)),
@@ -58,7 +49,7 @@ export function planningSnapshot(
   });
   const promises = promisesFrom(register, span);
   const ahead = eventsAhead(register, span);
-  const later = promisedLater(register, span);
+  const later = promisedLater(register, span, needed);
   const items = suppliedItems(open, { parts, stopgaps: register.stopgaps, promises, later, ahead }, span);
   const machineIds = new Set(items.map((item) => item.machineId));
   return {

@@ -4,6 +4,7 @@ import type { Register } from '../register.js';
 import { countedOn } from './parts-in-turn.js';
 import { plannedElsewhere } from './planned-elsewhere.js';
 import { partRows, placeRows, technicianRows } from './planning-snapshot.js';
+import { standingReleases } from './standing-releases.js';
 
 /** Where a technician is in the middle of a day. */
 export interface StartedDay {
@@ -32,7 +33,8 @@ export interface PresentState {
 /**
  * The snapshot a week was planned from, brought up to now without forecasting again: people, access, parts, bars and new
  * work as they are, timing costs as they were, and what is over today or stands on other days by now cut off; nobody works
- * on days that a newer plan has taken over. A week that is over stays whole.
+ * on days that a newer plan has taken over. Work of visits waits for its parts as they are expected today. A week that is
+ * over stays whole.
  */
 export function standingSnapshot(register: Register, planned: PlanningSnapshot, state: PresentState): PlanningSnapshot {
   const dates = state.days;
@@ -51,12 +53,15 @@ export function standingSnapshot(register: Register, planned: PlanningSnapshot, 
     isOver || standing.has(id) || (!takenOver.has(id) && !after.has(id) && (!before.has(id) || follows !== undefined));
   const known = new Set(register.machines.map((machine) => machine.id));
   const added = new Set(state.added.map((item) => item.id));
+  const releases = standingReleases(register, dates, today);
   const items = [
     ...planned.items.filter(
       (item) => known.has(item.machineId) && !state.closedItemIds.has(item.id) && !added.has(item.id),
     ),
     ...state.added.filter((item) => known.has(item.machineId)),
-  ].filter(isHere);
+  ]
+    .filter(isHere)
+    .map((item) => (releases.has(item.id) ? { ...item, releaseDate: releases.get(item.id)! } : item));
   const started = new Map(state.started.map((day) => [day.technicianId, day]));
   const machineIds = new Set(items.map((item) => item.machineId));
   // A technician's day may begin at a site where nothing is left to do.

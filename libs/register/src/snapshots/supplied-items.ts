@@ -5,7 +5,7 @@ import type { EventAhead } from './before-events.js';
 import { stopgapItemId } from './machine-items.js';
 import { type PartsWanted, releaseDates } from './parts-in-turn.js';
 import type { PartsOfVisit } from './planned-elsewhere.js';
-import type { PlanningSpan } from './planning-snapshot.js';
+import type { PlanningSpan } from './planning-span.js';
 import { stopgapLimit } from './stopgap-limit.js';
 
 /** Later than any date. */

@@ -55,12 +55,20 @@ export interface MachineNames {
   readonly serial: string | null;
 }
 
-/** Machines in service that bear one of these serial numbers or codes, whatever the case of their letters. */
-export function machinesNamed(tx: Tx, serials: readonly string[], codes: readonly string[]): Promise<MachineNames[]> {
+/**
+ * Machines that bear one of these serial numbers or codes, whatever the case of their letters, and that are in service on
+ * the day that it is now at their site.
+ */
+export function machinesNamed(
+  tx: Tx,
+  serials: readonly string[],
+  codes: readonly string[],
+  now: Date,
+): Promise<MachineNames[]> {
   return tx.$queryRaw`
-    select id, code, maker, serial from machine
-    where (retired_on is null or retired_on > current_date)
-      and (lower(trim(serial)) = any(${[...serials]}::text[]) or lower(code) = any(${[...codes]}::text[]))`;
+    select machine.id, machine.code, machine.maker, machine.serial from machine join site on site.id = machine.site_id
+    where (machine.retired_on is null or machine.retired_on > (${now}::timestamptz at time zone site.time_zone)::date)
+      and (lower(trim(machine.serial)) = any(${[...serials]}::text[]) or lower(machine.code) = any(${[...codes]}::text[]))`;
 }
 
 /** Sources whose time has come, across shops. */

@@ -1,20 +1,6 @@
 import { unitGammaProbability } from './gamma-table.js';
+import type { LookBack } from './look-back.js';
 import { sharedVariance, skyOf } from './shared-sky.js';
-
-/** One look back: what would have been forecast at a past reading, and what a later reading showed. */
-export interface LookBack {
-  /** Hours expected. */
-  readonly expected: number;
-  /** Hours run. */
-  readonly hours: number;
-  readonly evidenceHours: number;
-  /** How much like the weeks ahead that season was, 0..1. */
-  readonly weight: number;
-  /** Whose sky it was, when (middle of the days ahead, day number) and how many days ahead. */
-  readonly climate: number;
-  readonly middle: number;
-  readonly days: number;
-}
 
 /**
  * Spread of hours about their mean: V(μ) = φ·μ + (σ² + τ²)·μ² + φ·μ²/evidence + D².

@@ -3,14 +3,16 @@ import { type CleanedReadings, cleanReadings, type LifetimeReading } from '../cl
 import type { MachineForUsage, UsageSnapshot } from '../snapshot.js';
 import { Activity, type Memory } from './activity.js';
 import { climateGroups } from './climate-groups.js';
-import { type Dispersion, fitDispersion, type LookBack } from './dispersion.js';
+import { type Dispersion, fitDispersion } from './dispersion.js';
 import { type Increments, incrementsOf, workMoment } from './increments.js';
+import { learnWeather } from './learn-weather.js';
 import { baseLevels, longRunLevels, seasonDaysOf } from './levels.js';
+import type { LookBack } from './look-back.js';
 import { MachineTrack, type Pace } from './machine-track.js';
 import { SeasonClock } from './season-clock.js';
 import { learnSeason } from './season-shape.js';
 import { staysOf } from './stays.js';
-import { learnWeather, WeatherSeries } from './weather.js';
+import { WeatherSeries } from './weather-series.js';
 import { type WorkWeek, workWeeks } from './work-week.js';
 
 /** What has been learned of one machine. */

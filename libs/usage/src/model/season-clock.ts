@@ -1,6 +1,6 @@
 import { yearFraction } from '../calendar.js';
 import { SEASON_BINS } from './season-prior.js';
-import type { WeatherEffect } from './weather.js';
+import type { WeatherEffect } from './weather-effect.js';
 
 /**
  * Season days: the integral of the seasonal shape over time, S(t) = ∫ s. A machine at level ℓ (hours per season day)

@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import type { LookBack } from './dispersion.js';
+import type { LookBack } from './look-back.js';
 import { type Period, sharedVariance, skyOf } from './shared-sky.js';
 
 const period = (ratio: number, weight = 1): Period => ({ ratio, reliability: 1, weight });

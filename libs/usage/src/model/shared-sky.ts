@@ -1,4 +1,4 @@
-import type { LookBack } from './dispersion.js';
+import type { LookBack } from './look-back.js';
 
 /** Length of a period: what a climate's machines have in common is taken to be one thing for so long. Own choice. */
 const PERIOD_DAYS = 28;

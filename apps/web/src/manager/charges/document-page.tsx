@@ -1,3 +1,4 @@
+import { isByTheHour, minutesOf } from '@deckround/billing/charged-time';
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
 import { api } from '../../data/api.js';
@@ -5,7 +6,6 @@ import type { ChargeDocument } from '../../data/types.js';
 import { FileButton } from '../../design/file-button.js';
 import { Scrolling } from '../../design/scrolling.js';
 import { useWords } from '../../words/words.js';
-import { isByTheHour, minutesOf } from './charged-time.js';
 import { documentName } from './charges-page.js';
 import { DraftActions } from './draft-actions.js';
 import { IssuedActions } from './issued-actions.js';

@@ -1,9 +1,9 @@
-import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
+import { chanceDay, OVERDUE_FROM } from '@deckround/upkeep/chance-overdue';
+import { useInfiniteQuery, useQuery, useSuspenseQuery } from '@tanstack/react-query';
 import { useNavigate, useSearch } from '@tanstack/react-router';
-import { useEffect, useMemo, useState } from 'react';
-import { chanceDay, chanceOverdue, OVERDUE_FROM } from '../../data/chance-overdue.js';
-import { dueQuery, machinesQuery, serviceItemsQuery, shopQuery, sitesQuery } from '../../data/queries.js';
-import type { DueItem } from '../../data/types.js';
+import { useEffect, useMemo } from 'react';
+import { dueListQuery, dueSummaryQuery, serviceItemsQuery, shopQuery, sitesQuery } from '../../data/queries.js';
+import { Failure } from '../../design/failure.js';
 import { addDays } from '../../words/local-date.js';
 import { useWords } from '../../words/words.js';
 import style from './due.module.css';
@@ -14,7 +14,7 @@ import { toleranceDays } from './tolerance.js';
 
 const WEEKS = [1, 2, 4, 8, 13] as const;
 const DEFAULT_WEEKS = 4;
-const FIRST = 60;
+const MORE = 100;
 
 /** What falls due in the next weeks: each with its range, its reason, and the cost of waiting. */
 export function DuePage() {
@@ -23,22 +23,20 @@ export function DuePage() {
   const navigate = useNavigate();
   const words = useWords();
   const { t, number, roundMoney, day } = words;
-  const [shown, setShown] = useState(FIRST);
   const { today } = shop;
   const asOf = shop.forecastAsOf ?? today;
   const until = addDays(today, 7 * (search.weeks ?? DEFAULT_WEEKS));
-  const due = useQuery(
-    dueQuery({
-      until,
-      siteId: search.site,
-      code: search.code,
-      kind: search.kind,
-      overdueAtLeast: search.overdue ? OVERDUE_FROM : undefined,
-    }),
-  );
+  const filter = {
+    until,
+    siteId: search.site,
+    code: search.code,
+    kind: search.kind,
+    overdueAtLeast: search.overdue ? OVERDUE_FROM : undefined,
+  };
+  const due = useInfiniteQuery(dueListQuery(filter, search.group ? 'site' : (search.sort ?? 'cost'), MORE));
+  const sums = useQuery(dueSummaryQuery(filter));
   const sites = useQuery(sitesQuery).data ?? [];
   const items = useQuery(serviceItemsQuery).data;
-  const machines = useQuery(machinesQuery).data;
   const go = (next: DueSearch) => void navigate({ to: '/due', search: next, replace: true });
   const change = (part: { [K in keyof DueSearch]?: DueSearch[K] | undefined }) =>
     go(
@@ -57,19 +55,17 @@ export function DuePage() {
     return () => removeEventListener('keydown', onKey);
   });
 
-  const tolerance = useMemo(() => toleranceDays(items ?? [], machines ?? [], asOf), [items, machines, asOf]);
+  const tolerance = useMemo(() => toleranceDays(items ?? [], asOf), [items, asOf]);
   const codes = useMemo(() => new Map((items ?? []).map((item) => [item.code, item.title])), [items]);
-  const rows = useMemo(() => sorted(due.data ?? [], search.sort), [due.data, search.sort]);
-  if (due.error) throw due.error;
-  if (!due.data) return <h1>{t('wait')}</h1>;
-  const total = rows.reduce((sum, row) => sum + Math.max(0, row.deferralCents ?? 0), 0);
-  const overdue = rows.filter((row) => chanceOverdue(row, today) >= OVERDUE_FROM).length;
-  const machineCount = new Set(rows.map((row) => row.machineId)).size;
+  if (!due.data || !sums.data) {
+    const failed = due.error ?? sums.error;
+    if (failed) throw failed;
+    return <h1>{t('wait')}</h1>;
+  }
+  const rows = due.data.pages.flatMap((page) => page.items);
+  const costAt = new Map(sums.data.sites.map((site) => [site.siteId, site.deferralCents ?? 0]));
   const axis = { from: addDays(today, -14), to: addDays(until, 7), today };
-  const groups = search.group
-    ? [...Map.groupBy(rows, (row) => row.siteId)].sort((a, b) => costOf(b[1]) - costOf(a[1]))
-    : [['', rows] as const];
-  let left = shown;
+  const groups = search.group ? [...Map.groupBy(rows, (row) => row.siteId)] : [['', rows] as const];
   return (
     <div className={style.page}>
       <title>{t('due.page')}</title>
@@ -79,11 +75,11 @@ export function DuePage() {
           {rows.length === 0
             ? t(shop.forecastAsOf === null ? 'due.no-forecast' : 'due.none')
             : t('due.sentence', {
-                items: rows.length,
-                machines: machineCount,
-                overdue,
+                items: sums.data.items,
+                machines: sums.data.machines,
+                overdue: sums.data.overdue,
                 day: day(chanceDay(rows[0]!, today)),
-                money: roundMoney(total),
+                money: roundMoney(sums.data.deferralCents ?? 0),
               })}
         </h1>
       </header>
@@ -176,42 +172,36 @@ export function DuePage() {
               </th>
             </tr>
           </thead>
-          {groups.map(([siteId, all]) => {
-            const part = all.slice(0, Math.max(0, left));
-            left -= part.length;
-            if (part.length === 0) return null;
-            return (
-              <tbody key={siteId}>
-                {search.group ? (
-                  <tr className={style.group}>
-                    <th scope="rowgroup" colSpan={3}>
-                      {all[0]?.siteName}
-                    </th>
-                    <td className="number">{roundMoney(costOf(all))}</td>
-                  </tr>
-                ) : null}
-                {part.map((item) => (
-                  <DueRow key={item.id} item={item} axis={axis} tolerance={tolerance(item)} hasSite={!search.group} />
-                ))}
-              </tbody>
-            );
-          })}
+          {groups.map(([siteId, part]) => (
+            <tbody key={siteId}>
+              {search.group ? (
+                <tr className={style.group}>
+                  <th scope="rowgroup" colSpan={3}>
+                    {part[0]?.siteName}
+                  </th>
+                  <td className="number">{roundMoney(costAt.get(siteId) ?? 0)}</td>
+                </tr>
+              ) : null}
+              {part.map((item) => (
+                <DueRow key={item.id} item={item} axis={axis} tolerance={tolerance(item)} hasSite={!search.group} />
+              ))}
+            </tbody>
+          ))}
         </table>
       )}
-      {rows.length > shown ? (
+      <Failure error={due.error ?? sums.error} />
+      {due.hasNextPage ? (
         <p>
-          <button type="button" className="press-quiet" onClick={() => setShown(shown + 200)}>
-            {t('left.more', { count: number(Math.min(200, rows.length - shown)) })}
+          <button
+            type="button"
+            className="press-quiet"
+            disabled={due.isFetching}
+            onClick={() => void due.fetchNextPage()}
+          >
+            {t('left.more', { count: number(Math.min(MORE, Math.max(1, sums.data.items - rows.length))) })}
           </button>
         </p>
       ) : null}
     </div>
   );
-}
-
-const costOf = (rows: readonly DueItem[]) => rows.reduce((sum, row) => sum + Math.max(0, row.deferralCents ?? 0), 0);
-
-function sorted(rows: readonly DueItem[], by: DueSearch['sort']): DueItem[] {
-  if (by === 'date') return rows.toSorted((a, b) => ((a.p50 ?? '9') < (b.p50 ?? '9') ? -1 : 1));
-  return rows.toSorted((a, b) => (b.deferralCents ?? 0) - (a.deferralCents ?? 0));
 }

@@ -1,5 +1,5 @@
+import { chanceOverdue, OVERDUE_FROM } from '@deckround/upkeep/chance-overdue';
 import { Link } from '@tanstack/react-router';
-import { chanceOverdue, OVERDUE_FROM } from '../../data/chance-overdue.js';
 import type { DueItem } from '../../data/types.js';
 import { Why } from '../../design/why.js';
 import { dueReasons } from '../../words/due-reason.js';

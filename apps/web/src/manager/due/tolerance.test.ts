@@ -1,11 +1,11 @@
 import { expect, test } from '@jest/globals';
-import type { DueItem, Machine, ServiceItem } from '../../data/types.js';
+import type { DueItem, ServiceItem } from '../../data/types.js';
 import { toleranceDays } from './tolerance.js';
 
 const ITEM = { machineClass: 'zero-turn', code: 'change-engine-oil', toleranceHours: '14', toleranceDays: 3 };
-const of = toleranceDays([ITEM as ServiceItem], [{ id: 'm', machineClass: 'zero-turn' } as Machine], '2026-06-04');
+const of = toleranceDays([ITEM as ServiceItem], '2026-06-04');
 const due = (p50: string, why: object) =>
-  of({ machineId: 'm', code: 'change-engine-oil', p50, why } as unknown as DueItem);
+  of({ machineClass: 'zero-turn', code: 'change-engine-oil', p50, why } as unknown as DueItem);
 
 test('hours become days by the pace of the machine, days stay days', () => {
   const ahead = { decidedBy: 'hours', hoursPerWeekNow: 14, dueAtHours: 700, lifetimeHoursNow: 690 };

@@ -1,4 +1,4 @@
-import type { DueItem, Machine, ServiceItem } from '../../data/types.js';
+import type { DueItem, ServiceItem } from '../../data/types.js';
 import { daysBetween } from '../../words/local-date.js';
 
 /** How many days before and after its middle date an item may be done. */
@@ -15,15 +15,10 @@ const MOST_DAYS = 366;
  *
  * @param asOf day of the forecast
  */
-export function toleranceDays(
-  items: readonly ServiceItem[],
-  machines: readonly Machine[],
-  asOf: string,
-): (due: DueItem) => Tolerance | null {
+export function toleranceDays(items: readonly ServiceItem[], asOf: string): (due: DueItem) => Tolerance | null {
   const itemOf = new Map(items.map((item) => [`${item.machineClass}/${item.code}`, item]));
-  const classOf = new Map(machines.map((machine) => [machine.id, machine.machineClass]));
   return (due) => {
-    const item = itemOf.get(`${classOf.get(due.machineId)}/${due.code}`);
+    const item = itemOf.get(`${due.machineClass}/${due.code}`);
     if (item === undefined) return null;
     const { decidedBy, hoursPerWeekNow, dueAtHours, lifetimeHoursNow } = (due.why ?? {}) as {
       readonly decidedBy?: string;

@@ -5,6 +5,7 @@ import type { Completion } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
 import { type Column, StackedTable } from '../../design/stacked-table.js';
 import { useWords } from '../../words/words.js';
+import { useWorkName } from '../work-name.js';
 
 const SHOWN = 12;
 
@@ -16,8 +17,8 @@ const recordedQuery = (machineId: string) =>
 
 /** The work recorded of a machine, newest first: what was recorded by mistake is taken back here. */
 export function RecordedWork({ machineId }: { readonly machineId: string }) {
-  const words = useWords();
-  const { t, dayOfYear, hours } = words;
+  const { t, dayOfYear, hours } = useWords();
+  const workName = useWorkName();
   const client = useQueryClient();
   const [asked, setAsked] = useState<string | null>(null);
   const done = useQuery(recordedQuery(machineId)).data ?? [];
@@ -26,7 +27,7 @@ export function RecordedWork({ machineId }: { readonly machineId: string }) {
     onSettled: () => client.invalidateQueries(),
   });
   if (done.length === 0) return null;
-  const titleOf = ({ itemCode, slot }: Completion) => words.work({ code: itemCode, slot, title: itemCode });
+  const titleOf = ({ itemCode, slot }: Completion) => workName(itemCode, slot);
   const columns: Column<Completion>[] = [
     { head: t('due.work'), isBare: true, isLine: true, cell: titleOf },
     { head: t('recorded.on'), cell: ({ doneOn }) => dayOfYear(doneOn) },

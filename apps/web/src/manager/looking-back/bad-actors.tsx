@@ -1,6 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
-import { machinesQuery, sitesQuery } from '../../data/queries.js';
 import { Scrolling } from '../../design/scrolling.js';
 import { useWords } from '../../words/words.js';
 import { badActorsQuery } from './queries.js';
@@ -10,10 +9,7 @@ const SHOWN = 10;
 /** Machines whose unplanned repairs cost most an hour, dearest first. */
 export function BadActors() {
   const { t, number, money, hours } = useWords();
-  const records = useQuery(badActorsQuery).data;
-  const machines = new Map((useQuery(machinesQuery).data ?? []).map((each) => [each.id, each]));
-  const sites = new Map((useQuery(sitesQuery).data ?? []).map((each) => [each.id, each.name]));
-  const rows = records?.filter((record) => record.repairCount > 0).slice(0, SHOWN);
+  const rows = useQuery(badActorsQuery(SHOWN)).data?.items.filter((record) => record.repairCount > 0);
   if (!rows) return null;
   return (
     <section className="tight">
@@ -39,10 +35,10 @@ export function BadActors() {
                 <tr key={record.machineId}>
                   <th scope="row">
                     <Link to="/looking-back/machines/$id" params={{ id: record.machineId }}>
-                      {machines.get(record.machineId)?.code ?? t('unknown')}
+                      {record.machineCode}
                     </Link>
                   </th>
-                  <td>{sites.get(record.siteId)}</td>
+                  <td>{record.siteName}</td>
                   <td className="number" data-head={t('back.watched')}>
                     {hours(record.toHours - record.fromHours)}
                   </td>

@@ -1,11 +1,11 @@
 import { bandOf, Chart, pathOf } from '../../design/chart.js';
 import { useWords } from '../../words/words.js';
+import { LifeMarks } from './life-marks.js';
 import style from './looking-back.module.css';
-import type { GradeComparison, PartLife } from './queries.js';
+import type { GradeComparison } from './queries.js';
 
 interface Props {
   readonly comparison: GradeComparison;
-  readonly lives: readonly PartLife[];
 }
 type Pair = readonly [number, number];
 
@@ -13,9 +13,9 @@ type Pair = readonly [number, number];
  * Share of each grade still running by age: the first drawn through, the second dashed, each with its interval up to the
  * greatest age watched, and a mark for every life underneath, a row a grade.
  */
-export function GradeCurves({ comparison, lives }: Props) {
+export function GradeCurves({ comparison }: Props) {
   const { t, number, percent } = useWords();
-  const { grades, points, watchedToHours } = comparison;
+  const { grades, points, marks, watchedToHours } = comparison;
   const most = Math.max(1, ...watchedToHours);
   const label = t('back.grades-label', { first: grades[0]!, second: grades[1]! });
   return (
@@ -40,7 +40,6 @@ export function GradeCurves({ comparison, lives }: Props) {
                 share,
                 end,
               ).map(([at, s]): Pair => [x(at), y(s)]);
-            const row = -0.07 - 0.08 * which;
             return (
               <g key={grade}>
                 <path
@@ -55,17 +54,7 @@ export function GradeCurves({ comparison, lives }: Props) {
                 <text x={x(end) - 4} y={y(steps.at(-1)?.survival ?? 1) - 6} textAnchor="end">
                   {grade}
                 </text>
-                {lives
-                  .filter((life) => life.part === grade)
-                  .map((life) => {
-                    const [cx, cy] = [x(Math.min(most, life.ageHours)), y(row)];
-                    const key = `${life.machineId}${life.slot}${life.fittedOn}${life.ageHours}`;
-                    return life.reason === 'failed' ? (
-                      <path key={key} d={`M${cx - 3} ${cy - 3}l6 6m0-6l-6 6`} className={style.failed} />
-                    ) : (
-                      <circle key={key} cx={cx} cy={cy} r="2.5" className={style.running} />
-                    );
-                  })}
+                <LifeMarks marks={marks[which]!} x={(age) => x(Math.min(most, age))} y={y(-0.07 - 0.08 * which)} />
               </g>
             );
           })

@@ -1,25 +1,25 @@
 import { useQuery } from '@tanstack/react-query';
-import { useMemo, useState } from 'react';
+import { useState } from 'react';
 import { partsQuery } from '../../data/queries.js';
 import { Failure } from '../../design/failure.js';
 import { useWords, type Words } from '../../words/words.js';
 import { Assumptions, Figures } from './figures.js';
 import { GradeCurves } from './grade-curves.js';
-import { type GradeComparison, gradesQuery, livesQuery } from './queries.js';
+import { type GradeComparison, gradesQuery, partsOnRecordQuery } from './queries.js';
 
 /** Does one grade of a part outlast another here, or can the data not tell? Begins with the two most often fitted. */
 export function Grades({ itemCode }: { readonly itemCode: string }) {
   const words = useWords();
   const { t, number, percent } = words;
   const parts = useQuery(partsQuery).data;
-  const lives = useQuery(livesQuery({ itemCode })).data;
+  const onRecord = useQuery(partsOnRecordQuery({ itemCode })).data;
   const [typed, setTyped] = useState<Readonly<{ first?: string; second?: string }>>({});
-  const fitted = useMemo(() => partsByUse(lives ?? []), [lives]);
+  const fitted = onRecord?.parts ?? [];
   const first = typed.first ?? fitted[0] ?? '';
   const second = typed.second ?? fitted[1] ?? '';
   const isWhole = first !== '' && second !== '' && first !== second;
   const { data, error } = useQuery({ ...gradesQuery({ itemCode, first, second }), enabled: isWhole });
-  if (!parts || !lives) return null;
+  if (!parts || !onRecord) return null;
   const nameOf = (code: string) => parts.find((part) => part.code === code)?.description ?? '';
   const select = (label: string, value: string, change: (code: string) => void) => (
     <label className="field">
@@ -50,14 +50,14 @@ export function Grades({ itemCode }: { readonly itemCode: string }) {
           <p>
             <strong>{t(`back.verdict.${data.verdict}`, { first: data.grades[0]!, second: data.grades[1]! })}</strong>{' '}
             {t('back.grade-counts', {
-              firstLives: data.lives[0]!,
-              firstFailures: data.failures[0]!,
-              secondLives: data.lives[1]!,
-              secondFailures: data.failures[1]!,
+              firstLives: number(data.lives[0]!),
+              firstFailures: number(data.failures[0]!),
+              secondLives: number(data.lives[1]!),
+              secondFailures: number(data.failures[1]!),
             })}{' '}
             {ratioInWords(data, words)} {data.logRankP === null ? '' : logRankInWords(data.logRankP, words)}
           </p>
-          <GradeCurves comparison={data} lives={lives} />
+          <GradeCurves comparison={data} />
           <Figures
             label={t('back.grades')}
             heads={[
@@ -107,11 +107,4 @@ const LEAST_P = 0.001;
 
 function logRankInWords(p: number, { t, number }: Words): string {
   return p < LEAST_P ? t('back.log-rank-below', { p: number(LEAST_P, 3) }) : t('back.log-rank', { p: number(p, 3) });
-}
-
-/** Part codes on record, most often fitted first. */
-function partsByUse(lives: readonly { readonly part: string | null }[]): string[] {
-  const counts = new Map<string, number>();
-  for (const { part } of lives) if (part !== null) counts.set(part, (counts.get(part) ?? 0) + 1);
-  return [...counts].toSorted((a, b) => b[1] - a[1] || a[0].localeCompare(b[0])).map(([part]) => part);
 }

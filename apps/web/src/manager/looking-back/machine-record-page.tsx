@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
 import { type FormEvent, useState } from 'react';
-import { machinesQuery, serviceItemsQuery, sitesQuery } from '../../data/queries.js';
+import { serviceItemsQuery } from '../../data/queries.js';
 import { Failure } from '../../design/failure.js';
 import { Scrolling } from '../../design/scrolling.js';
 import { minorUnits, moneyPattern } from '../../words/typed-money.js';
@@ -19,33 +19,31 @@ export function MachineRecordPage() {
   const { id } = useParams({ strict: false }) as { id: string };
   const words = useWords();
   const { t, hours, money, number, dayOfYear } = words;
-  const machine = useQuery(machinesQuery).data?.find((each) => each.id === id);
-  const site = useQuery(sitesQuery).data?.find((each) => each.id === machine?.siteId);
   const items = useQuery(serviceItemsQuery).data;
   const [terms, setTerms] = useState<Readonly<Record<string, string>>>({});
   const { data, error } = useQuery({ ...machineAdviceQuery(id, terms), placeholderData: (before) => before });
   const fleet = useQuery({
-    ...cumulativeQuery({ of: 'repairs', machineClass: machine?.machineClass }),
-    enabled: machine !== undefined,
+    ...cumulativeQuery({ of: 'repairs', machineClass: data?.machineClass }),
+    enabled: data !== undefined,
   }).data;
   if (error && !data) return <Failure error={error} />;
-  if (!machine || !data || !items) return <h1>{t('wait')}</h1>;
+  if (!data || !items) return <h1>{t('wait')}</h1>;
   const workOf = (code: string) => {
-    const item = items.find((each) => each.code === code && each.machineClass === machine.machineClass);
+    const item = items.find((each) => each.code === code && each.machineClass === data.machineClass);
     return item ? words.work(item) : code;
   };
   return (
     <div className="stack">
-      <title>{t('record.page', { code: machine.code })}</title>
+      <title>{t('record.page', { code: data.machineCode })}</title>
       <p className="row">
         <Link to="/looking-back">{t('nav.looking-back')}</Link>
         <Link to="/machines/$id/forecast" params={{ id }}>
           {t('forecast.machine', {
-            code: machine.code,
-            class: words.named(`class.${machine.machineClass}`, machine.machineClass),
+            code: data.machineCode,
+            class: words.named(`class.${data.machineClass}`, data.machineClass),
           })}
         </Link>
-        <span className="pencil">{site?.name}</span>
+        <span className="pencil">{data.siteName}</span>
       </p>
       <h1>
         {t('record.sentence', {

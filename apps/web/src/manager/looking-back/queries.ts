@@ -2,9 +2,9 @@ import type * as wire from '@deckround/contracts';
 import { queryOptions } from '@tanstack/react-query';
 import type { z } from 'zod';
 import { api, everyPage, queryOf } from '../../data/api.js';
+import type { Page } from '../../data/types.js';
 
 export type LifeFit = z.infer<typeof wire.LifeFit>;
-export type PartLife = z.infer<typeof wire.PartLife>;
 export type ReplacementAge = z.infer<typeof wire.ReplacementAge>;
 export type GradeComparison = z.infer<typeof wire.GradeComparison>;
 export type MachineRecord = z.infer<typeof wire.MachineRecord>;
@@ -41,17 +41,14 @@ export const lifeFitQuery = one<LifeFit>('life-fit');
 export const replacementQuery = one<ReplacementAge>('replacement-age');
 export const gradesQuery = one<GradeComparison>('grade-comparison');
 export const bearingQuery = one<BearingLife>('bearing-life');
-export const livesQuery = (asked: Asked) =>
+export const partsOnRecordQuery = one<z.infer<typeof wire.PartsOnRecord>>('parts-on-record');
+/** The dearest machines. */
+export const badActorsQuery = (limit: number) =>
   queryOptions({
-    queryKey: ['reliability', 'lives', asked],
-    queryFn: ({ signal }) => everyPage<PartLife>(`/v1/reliability/lives${queryOf(asked)}`, signal),
+    queryKey: ['reliability', 'machines', limit],
+    queryFn: ({ signal }) => api.get<Page<MachineRecord>>(`/v1/reliability/machines${queryOf({ limit })}`, signal),
     staleTime: SLOW_MS,
   });
-export const badActorsQuery = queryOptions({
-  queryKey: ['reliability', 'machines'],
-  queryFn: ({ signal }) => everyPage<MachineRecord>('/v1/reliability/machines', signal),
-  staleTime: SLOW_MS,
-});
 export const proposalsQuery = queryOptions({
   queryKey: ['reliability', 'proposals'],
   queryFn: ({ signal }) => everyPage<Proposal>('/v1/reliability/interval-proposals', signal),

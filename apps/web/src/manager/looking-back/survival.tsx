@@ -2,19 +2,19 @@ import { useQuery } from '@tanstack/react-query';
 import { bandOf, Chart, pathOf } from '../../design/chart.js';
 import { useWords } from '../../words/words.js';
 import { Assumptions, Figures } from './figures.js';
+import { LifeMarks } from './life-marks.js';
 import style from './looking-back.module.css';
-import { lifeFitQuery, livesQuery } from './queries.js';
+import { lifeFitQuery } from './queries.js';
 
 /** Share still running by age: observed steps, fitted curve with its interval, and every life as a mark underneath. */
 export function Survival({ asked }: { readonly asked: Readonly<Record<string, string | undefined>> }) {
   const { t, number, percent } = useWords();
   const fit = useQuery(lifeFitQuery(asked)).data;
-  const lives = useQuery(livesQuery(asked)).data;
   if (!fit) return null;
   const ages = [
     ...fit.points.map((point) => point.ageHours),
     ...fit.curve.map((point) => point.ageHours),
-    ...(lives ?? []).map((life) => life.ageHours),
+    ...fit.marks.map((mark) => mark.ageHours),
   ];
   const most = Math.max(1, ...ages);
   const steps = fit.points.flatMap((point, index): [number, number][] => {
@@ -61,15 +61,7 @@ export function Survival({ asked }: { readonly asked: Readonly<Record<string, st
                 d={pathOf([[x(0), y(1)], ...steps.map(([at, share]): [number, number] => [x(at), y(share)])])}
               />
             ) : null}
-            {(lives ?? []).map((life) => {
-              const [cx, cy] = [x(life.ageHours), y(-0.06)];
-              const key = `${life.machineId}${life.slot}${life.fittedOn}${life.ageHours}`;
-              return life.reason === 'failed' ? (
-                <path key={key} d={`M${cx - 3} ${cy - 3}l6 6m0-6l-6 6`} className={style.failed} />
-              ) : (
-                <circle key={key} cx={cx} cy={cy} r="2.5" className={style.running} />
-              );
-            })}
+            <LifeMarks marks={fit.marks} x={x} y={y(-0.06)} />
           </>
         )}
       </Chart>

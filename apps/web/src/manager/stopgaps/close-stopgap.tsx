@@ -1,36 +1,32 @@
 import { useDraft } from '../../data/draft.js';
 import type { Stopgap } from '../../data/types.js';
 import { usePost } from '../../data/use-post.js';
-import { Failure } from '../../design/failure.js';
 import { FormField } from '../../design/form-field.js';
-import { faultsOf } from '../../words/faults.js';
 import { useWords } from '../../words/words.js';
-import style from '../register/register.module.css';
+import { StopgapDecision } from './stopgap-decision.js';
 
 const BECAUSE = ['done-otherwise', 'not-needed'] as const;
 
 /** Its return is owed no more: the repair was made in another way, or nobody needs it. */
 export function CloseStopgap({ id, today }: { readonly id: string; readonly today: string }) {
-  const words = useWords();
-  const { t } = words;
+  const { t } = useWords();
   const empty = { because: 'done-otherwise', closedOn: today, reason: '' };
   const draft = useDraft(`stopgap-close.${id}`, empty);
   const { because, closedOn, reason } = draft.value;
   const close = usePost<Stopgap>(`/v1/stopgaps/${id}/close`, () => draft.drop(empty));
-  const faults = faultsOf(close.error, words);
   return (
-    <details>
-      <summary>{t('stopgap.close')}</summary>
-      <form
-        className="stack"
-        noValidate
-        onSubmit={(event) => {
-          event.preventDefault();
-          close.mutate({ because, closedOn, reason: reason.trim() });
-        }}
-      >
-        <p className="pencil">{t('stopgap.close-what')}</p>
-        <div className={style.form}>
+    <StopgapDecision
+      title={t('stopgap.close')}
+      what={t('stopgap.close-what')}
+      press={t('stopgap.close-press')}
+      isWhole={closedOn !== ''}
+      reason={reason}
+      onReason={(why) => draft.change({ reason: why })}
+      sent={close}
+      onDecide={(why) => close.mutate({ because, closedOn, reason: why })}
+    >
+      {(faults) => (
+        <>
           <FormField label={t('stopgap.because')} fault={faults.get('because')}>
             {(tied) => (
               <select {...tied} value={because} onChange={(event) => draft.change({ because: event.target.value })}>
@@ -53,24 +49,8 @@ export function CloseStopgap({ id, today }: { readonly id: string; readonly toda
               />
             )}
           </FormField>
-        </div>
-        <FormField label={t('stopgap.why')} fault={faults.get('reason')}>
-          {(tied) => (
-            <input
-              {...tied}
-              maxLength={500}
-              value={reason}
-              onChange={(event) => draft.change({ reason: event.target.value })}
-            />
-          )}
-        </FormField>
-        <p>
-          <button type="submit" className="press" disabled={closedOn === '' || reason.trim() === '' || close.isPending}>
-            {t('stopgap.close-press')}
-          </button>
-        </p>
-        <Failure error={close.error} />
-      </form>
-    </details>
+        </>
+      )}
+    </StopgapDecision>
   );
 }

@@ -3,6 +3,7 @@ import { everyPage, queryOf } from '../../data/api.js';
 import type { AuditEntry } from '../../data/types.js';
 import { en, type WordKey } from '../../words/en.js';
 import { useWords, type Words } from '../../words/words.js';
+import { useWorkName } from '../work-name.js';
 
 const SHOWN = 12;
 
@@ -19,8 +20,9 @@ const trailQuery = (of: Of) =>
 export function Trail({ of }: { readonly of: Of }) {
   const words = useWords();
   const { t, moment } = words;
+  const workName = useWorkName();
   const told = (useQuery(trailQuery(of)).data ?? []).flatMap((entry) => {
-    const what = whatWasDone(entry, words);
+    const what = whatWasDone(entry, words, workName);
     return what === null ? [] : [{ entry, what }];
   });
   if (told.length === 0) return null;
@@ -42,7 +44,11 @@ export function Trail({ of }: { readonly of: Of }) {
 }
 
 /** null = it is told elsewhere. */
-function whatWasDone({ action, detail }: AuditEntry, words: Words): string | null {
+function whatWasDone(
+  { action, detail }: AuditEntry,
+  words: Words,
+  workName: ReturnType<typeof useWorkName>,
+): string | null {
   const key = `trail.${action}`;
   if (!Object.hasOwn(en, key)) return null;
   const text = (name: string) => (detail[name] == null ? '' : String(detail[name]));
@@ -57,7 +63,7 @@ function whatWasDone({ action, detail }: AuditEntry, words: Words): string | nul
     reason: text('reason'),
     because: text('because') && t(`stopgap.because.${text('because')}` as WordKey),
     day: day && dayOfYear(day),
-    work: text('code') && words.work({ code: text('code'), slot: text('slot') || null, title: text('code') }),
+    work: text('code') && workName(text('code'), text('slot') || null),
     n: text('quantity') && number(Number(text('quantity')), 3),
     old: text('oldHours') && hours(text('oldHours')),
     new: text('newHours') && hours(text('newHours')),

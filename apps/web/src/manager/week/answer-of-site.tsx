@@ -11,6 +11,12 @@ export function AnswerOfSite({ visit, answer }: { readonly visit: Visit; readonl
   const { t, day } = useWords();
   const stands = standingAnswer(visit);
   if (stands === 'suits') return <p>✓ {t('answer.suits')}</p>;
+  if (answer.state === 'made')
+    return (
+      <p>
+        {t('answer.had-asked', { reason: answer.reason })} {t('answer.state.made')}
+      </p>
+    );
   if (stands !== 'asked') return null;
   return (
     <div className="note straw stack">

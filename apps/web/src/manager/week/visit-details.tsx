@@ -69,6 +69,14 @@ export function VisitDetails({ visit, sites, machines, technicians, hindrance, o
               </Link>{' '}
               <span className="pencil">{words.named(`class.${machineOf.get(machineId)?.machineClass}`, '')}</span>
             </h3>
+            {items.some((item) => item.isElsewhere) ? (
+              <p className={style.breaks}>
+                ✕{' '}
+                {t('elsewhere.here', {
+                  site: sites.find(({ id }) => id === machineOf.get(machineId)?.siteId)?.name ?? t('unknown'),
+                })}
+              </p>
+            ) : null}
             <ul>
               {items.map((item) => (
                 <li key={item.id}>

@@ -10,6 +10,7 @@ import { ComparedWeek } from './compared-week.js';
 import { ExtraTimeWorth } from './extra-time.js';
 import { LeftOut } from './left-out.js';
 import { MoveDone, MoveSlip } from './move-slip.js';
+import { MovedMachines } from './moved-machines.js';
 import type { WeekBefore } from './plan-search.js';
 import { axisOf } from './strip.js';
 import { technicianDays } from './technician-days.js';
@@ -63,6 +64,7 @@ export function WeekBoard({ week, sites, technicians, chosen, onChoose, before }
       <section className={style.strips} aria-label={t('week.strips')}>
         <MoveDone moves={moves} />
         <UnmadeVisits week={week} sites={sites} technicians={technicians} onChoose={onChoose} />
+        <MovedMachines week={week} sites={sites} machines={machines} onChoose={onChoose} />
         <BrokenPromises week={week} sites={sites} />
         {before === null ? null : <ComparedWeek before={before} week={week} sites={sites} technicians={technicians} />}
         {week.routes.length === 0 ? (

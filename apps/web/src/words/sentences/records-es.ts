@@ -18,4 +18,5 @@ export const RECORDS: readonly (readonly [english: string, spanish: string])[] =
   ],
   ['The reading lies in the future ({told}).', 'La lectura está en el futuro ({told}).'],
   ['Make good: {what}', 'Reparar del todo: {what}'],
+  ['Road call: {what}', 'Llamada: {what}'],
 ];

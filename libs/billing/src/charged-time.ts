@@ -1,6 +1,8 @@
-import type { ChargeDocument } from '../../data/types.js';
-
-type Line = ChargeDocument['document']['lines'][number];
+interface Line {
+  readonly quantity: string;
+  readonly unitCode: string;
+  readonly priceBase: string;
+}
 
 /** Whole minutes of a line that charges time, counted in hours or in minutes; null for any other line. */
 export function minutesOf({ quantity, unitCode }: Pick<Line, 'quantity' | 'unitCode'>): number | null {
