@@ -156,6 +156,24 @@ describe('renewing a stopgap', () => {
 const randomId = '5a3f0c1e-0000-4000-8000-000000000099';
 
 describe('closing a stopgap', () => {
+  it('is never good for no hours, and one told so before stops no forecast', async () => {
+    const told = {
+      machineId: machine('M1'),
+      code: 'hose',
+      description: 'hose tied up',
+      madeOn: '2026-06-01',
+      minutes: 45,
+    };
+    const refused = await manager.post('/v1/stopgaps', { ...told, limitHours: '0' });
+    expect([refused.status, refused.body.errors?.[0]?.pointer]).toEqual([422, '/limitHours']);
+    const { id } = await made('M1', { limitHours: '3' });
+    await field.database.store.asOwner((tx) => tx.stopgap.update({ where: { id }, data: { limitHours: '0' } }));
+    const run = await manager.post('/v1/forecast-runs', {});
+    await forecastsDone();
+    expect((await manager.get(`/v1/forecast-runs/${run.body.id}`)).body).toMatchObject({ status: 'done', error: null });
+    await close(id);
+  });
+
   it('closes what it owed, and says who did it, when and why', async () => {
     const { id } = await made('M5', { limitOn: '2026-06-12' });
     const closed = await close(id, { because: 'done-otherwise', reason: 'the site mended it', closedOn: '2026-06-04' });

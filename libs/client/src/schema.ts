@@ -4675,7 +4675,7 @@ export interface components {
              */
             madeOn: string;
             /** @default null */
-            limitHours?: string | null;
+            limitHours?: (string & (unknown & unknown)) | null;
             /** @default null */
             limitOn?: string | null;
             /** @default null */
@@ -5224,7 +5224,7 @@ export interface components {
                 kind: "stopgap";
                 description: string;
                 /** @default null */
-                limitHours?: string | null;
+                limitHours?: (string & (unknown & unknown)) | null;
                 /** @default null */
                 limitOn?: string | null;
                 /** @default null */

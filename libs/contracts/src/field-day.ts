@@ -9,6 +9,7 @@ import {
   LocalDate,
   PageQuery,
   Quantity,
+  SomeHours,
   SomeQuantity,
   text,
   Version,
@@ -115,7 +116,7 @@ export const FieldFact = z.discriminatedUnion('kind', [
     .strictObject({
       kind: kind('stopgap'),
       description: text(500, 1),
-      limitHours: Hours.nullable().default(null),
+      limitHours: SomeHours.nullable().default(null),
       limitOn: LocalDate.nullable().default(null),
       partId: Id.nullable().default(null),
       partExpectedOn: LocalDate.nullable().default(null),

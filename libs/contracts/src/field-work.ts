@@ -175,7 +175,7 @@ export const StopgapCreate = z
     code: Code.default('make-good'),
     description: text(500, 1),
     madeOn: LocalDate,
-    limitHours: Hours.nullable().default(null),
+    limitHours: SomeHours.nullable().default(null),
     limitOn: LocalDate.nullable().default(null),
     partId: Id.nullable().default(null),
     partQuantity: Quantity.default('1'),
