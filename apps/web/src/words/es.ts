@@ -27,7 +27,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'nav.sign-out': 'Salir, {name}',
   'look.language': 'Idioma',
   'look.light': 'Luz',
-  'look.auto': 'según el aparato',
+  'look.auto': 'automático',
   'look.day': 'día',
   'look.dark': 'oscuro',
 
