@@ -1,10 +1,9 @@
 import { stoppedClock } from '@deckround/platform';
 import { afterAll, beforeAll, expect, it } from '@jest/globals';
-import type { ApiClient } from '../support/api-client.js';
+import { type ApiClient, until } from '../support/api-client.js';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
-import { plannedShop } from '../support/planned-shop.js';
 import { runningApi } from '../support/running-api.js';
-import type { SmallShop } from '../support/small-shop.js';
+import { createSmallShop, type SmallShop, WEEK } from '../support/small-shop.js';
 
 let database: TestDatabase;
 let api: Awaited<ReturnType<typeof runningApi>>;
@@ -14,8 +13,13 @@ let manager: ApiClient;
 beforeAll(async () => {
   database = await freshDatabase();
   api = await runningApi(database, undefined, stoppedClock('2026-06-07T15:00:00Z'));
-  shop = await plannedShop(database, api);
+  shop = await createSmallShop(database.store);
   manager = await api.signIn('manager');
+  const { body: run } = await manager.post('/v1/forecast-runs', { asOf: '2026-06-07', costFrom: WEEK });
+  await until(
+    () => manager.get(`/v1/forecast-runs/${run.id}`),
+    ({ body }) => body.status === 'done',
+  );
 }, 60_000);
 afterAll(async () => {
   await api.service.stop();
