@@ -124,4 +124,13 @@ it('refuses the cursor of another order, and one that nobody gave out', async ()
   expect(elsewhere.body.detail).toMatch(/start again without it/);
   const forged = Buffer.from(JSON.stringify(['["cost","1; drop"]', shop.siteIds.get('S1')])).toString('base64url');
   expect((await manager.get(`/v1/due?order=cost&cursor=${forged}`)).status).toBe(422);
+  const id = shop.siteIds.get('S1')!;
+  for (const [key, last] of [
+    ['["date","2026-13-45"]', id],
+    ['["date","2026-06-07"]', '-'.repeat(36)],
+    ['["date","2026-06-07"]', '0123456789ABCDEFGHJKMNPQRS'],
+  ]) {
+    const cursor = Buffer.from(JSON.stringify([key, last])).toString('base64url');
+    expect([last, (await manager.get(`/v1/due?cursor=${cursor}`)).status]).toEqual([last, 422]);
+  }
 });

@@ -12966,7 +12966,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description What falls due, soonest first */
+            /** @description What falls due, in the order asked for */
             200: {
                 headers: {
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];

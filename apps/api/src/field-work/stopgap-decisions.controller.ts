@@ -1,4 +1,4 @@
-import { Stopgap, StopgapClose, StopgapRenewal } from '@deckround/contracts';
+import { ForecastRunCreate, Stopgap, StopgapClose, StopgapRenewal } from '@deckround/contracts';
 import type { JobQueue } from '@deckround/jobs';
 import type { Clock, Logger } from '@deckround/platform';
 import { Body, Controller, Inject, Param, Post, Req, Res } from '@nestjs/common';
@@ -41,7 +41,7 @@ export class StopgapDecisionsController {
     const view = await this.once.create(actor, request, reply, async (tx) => {
       const now = this.clock.now();
       await renewStopgap(tx, actor, id, body, now);
-      runId = (await askForecast(tx, actor, {}, now)).id;
+      runId = (await askForecast(tx, actor, ForecastRunCreate.parse({}), now)).id;
       return stopgaps.toView(await tx.stopgap.findUniqueOrThrow({ where: { id } }));
     });
     if (runId !== undefined) await askRun(this.queue, this.logger, 'forecast', actor.shopId, runId);

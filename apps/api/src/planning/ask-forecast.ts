@@ -1,25 +1,20 @@
+import type { ForecastRunCreate } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
 import { addDays, weekdayOf } from '@deckround/register';
 import { dateColumn, todayOf } from '@deckround/register-store';
 import type { Prisma, Tx } from '@deckround/store';
+import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
 
-interface Asked {
-  /** Left out = the shop's today. */
-  readonly asOf?: string | undefined;
-  /** First day priced; left out = the next Monday. */
-  readonly costFrom?: string | undefined;
-  readonly costDays?: number;
-}
-
 /**
- * Writes the row of a forecast that is asked for; its work is asked for once the row is committed.
+ * Writes the row of a forecast that is asked for: as of the shop’s today and priced from the next Monday, unless told. Its work
+ * is asked for once the row is committed.
  * @throws DomainError invalid-input
  */
 export async function askForecast(
   tx: Tx,
   actor: Actor,
-  asked: Asked,
+  asked: z.infer<typeof ForecastRunCreate>,
   now: Date,
 ): Promise<Prisma.ForecastRunGetPayload<object>> {
   const asOf = asked.asOf ?? (await todayOf(tx, now));
@@ -34,11 +29,8 @@ export async function askForecast(
       shopId: actor.shopId,
       asOf: dateColumn(asOf),
       costFrom: dateColumn(costFrom),
-      costDays: asked.costDays ?? COST_DAYS,
+      costDays: asked.costDays,
       askedBy: actor.kind === 'person' ? actor.id : null,
     },
   });
 }
-
-/** As in ForecastRunCreate. */
-const COST_DAYS = 14;

@@ -2,7 +2,7 @@ import type { DueOrder, DueQuery } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
 import { Prisma, type Tx } from '@deckround/store';
 import { OVERDUE_FROM } from '@deckround/upkeep';
-import type { z } from 'zod';
+import { z } from 'zod';
 import type { Actor } from '../access/actor.js';
 import { type Cursor, readCursor, writeCursor } from '../http/paging.js';
 
@@ -36,7 +36,7 @@ interface SiteSums {
  */
 const ORDERS: Record<
   DueOrder,
-  { columns: readonly string[]; casts: readonly string[]; keyOf: (row: Key) => unknown[] }
+  { columns: readonly string[]; casts: readonly (keyof typeof FORMS)[]; keyOf: (row: Key) => unknown[] }
 > = {
   date: { columns: ['due'], casts: ['date'], keyOf: (row) => [row.due] },
   cost: { columns: ['-cost'], casts: ['bigint'], keyOf: (row) => [-row.cost] },
@@ -119,26 +119,22 @@ function chanceOverdue(today: string): Prisma.Sql {
 function after(order: DueOrder, cursor: Cursor | null): Prisma.Sql {
   if (cursor === null) return Prisma.empty;
   const { columns, casts } = ORDERS[order];
-  const values = keyOfCursor(cursor.key, order, casts);
-  const bounds = values.map((value, place) => Prisma.sql`${value}::text::${Prisma.raw(casts[place]!)}`);
-  return Prisma.sql`where (${Prisma.raw([...columns, 'id'].join(', '))}) > (${Prisma.join([
-    ...bounds,
-    Prisma.sql`${cursor.id}::uuid`,
-  ])})`;
+  const bounds = boundsOf(cursor, order).map((bound, place) => {
+    const cast = Prisma.raw([...casts, 'uuid'][place]!);
+    return Prisma.sql`${String(bound)}::text::${cast}`;
+  });
+  return Prisma.sql`where (${Prisma.raw([...columns, 'id'].join(', '))}) > (${Prisma.join(bounds)})`;
 }
 
-const FORMS: Readonly<Record<string, RegExp>> = {
-  date: /^\d{4}-\d{2}-\d{2}$/,
-  bigint: /^-?\d{1,15}$/,
-  uuid: /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/,
-};
+const FORMS = { date: z.iso.date(), bigint: z.int(), uuid: z.uuid() };
 
-function keyOfCursor(key: string, order: DueOrder, casts: readonly string[]): string[] {
+/** @throws DomainError invalid-input where the cursor is of another list, or of nobody's making */
+function boundsOf({ key, id }: Cursor, order: DueOrder): (string | number)[] {
   try {
-    const [of, ...values] = JSON.parse(key) as unknown[];
-    const texts = values.map(String);
-    if (of === order && texts.length === casts.length && casts.every((cast, place) => FORMS[cast]!.test(texts[place]!)))
-      return texts;
+    const [of, ...values] = z.array(z.unknown()).parse(JSON.parse(key));
+    const { casts } = ORDERS[order];
+    if (of === order && values.length === casts.length)
+      return [...values, id].map((value, place) => FORMS[casts[place] ?? 'uuid'].parse(value));
   } catch {
     // falls through to the fault
   }

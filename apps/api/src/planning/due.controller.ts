@@ -39,7 +39,7 @@ export class DueController {
 
   @Get('due')
   @Allow(['manager', 'technician', 'supervisor'], 'read')
-  @Answers(200, pageOf(DueItem, 'DueItem'), 'What falls due, soonest first')
+  @Answers(200, pageOf(DueItem, 'DueItem'), 'What falls due, in the order asked for')
   async due(@Caller() actor: Actor, @Query({ schema: DueQuery }) query: z.infer<typeof DueQuery>) {
     if (query.order !== 'date') mayKnowCosts(actor);
     const { rows, next } = await this.store.inShop(actor.shopId, async (tx) =>

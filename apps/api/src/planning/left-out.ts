@@ -31,7 +31,7 @@ interface PlannedRun {
 /** What a plan left out as the week tells it: how much, at what price, and the first of it. */
 export async function leftOutOfWeek(tx: Tx, run: PlannedRun | null) {
   const all = run === null ? [] : await dearestFirst(tx, run);
-  const page = run === null ? { items: [], next: null } : await pageFrom(tx, run, 0, FIRST);
+  const page = run === null ? { items: [], next: null } : await pageFrom(tx, run.id, all, 0, FIRST);
   return {
     leftOut: page.items,
     leftOutCount: all.length,
@@ -53,11 +53,10 @@ export async function leftOutPage(tx: Tx, weekOf: string, cursorText: string | u
   if (days === null) return { items: [], next: null };
   const { plan } = await tx.planRun.findUniqueOrThrow({ where: { id: days.runId }, select: { plan: true } });
   const run = { id: days.runId, plan, standing: await standingWork(tx, days) };
-  return pageFrom(tx, run, Number(cursor?.key ?? 0), limit);
+  return pageFrom(tx, run.id, await dearestFirst(tx, run), Number(cursor?.key ?? 0), limit);
 }
 
-async function pageFrom(tx: Tx, run: PlannedRun, from: number, limit: number) {
-  const all = await dearestFirst(tx, run);
+async function pageFrom(tx: Tx, runId: string, all: readonly LeftNow[], from: number, limit: number) {
   const rows = all.slice(from, from + limit);
   const titles = await titlesOf(
     tx,
@@ -70,7 +69,7 @@ async function pageFrom(tx: Tx, run: PlannedRun, from: number, limit: number) {
         ...(titles.get(each.itemId) ?? { machineId: null, title: each.itemId }),
       }),
     ),
-    next: from + limit < all.length ? writeCursor({ key: String(from + limit), id: run.id }) : null,
+    next: from + limit < all.length ? writeCursor({ key: String(from + limit), id: runId }) : null,
   };
 }
 
