@@ -1,4 +1,5 @@
 import { DomainError } from '@deckround/platform';
+import { z } from 'zod';
 
 /** Rows are read in order of (key, id): a cursor names the last one sent. */
 export interface Cursor {
@@ -6,12 +7,15 @@ export interface Cursor {
   readonly id: string;
 }
 
-export function readCursor(text: string | undefined): Cursor | null {
+/**
+ * @param idForm of the ids of the rows
+ * @throws DomainError invalid-input where it is of nobody's making
+ */
+export function readCursor(text: string | undefined, idForm: z.ZodType<string> = z.uuid()): Cursor | null {
   if (text === undefined) return null;
   try {
     const [key, id] = JSON.parse(Buffer.from(text, 'base64url').toString('utf8')) as [string, string];
-    if (typeof key === 'string' && typeof id === 'string' && /^([0-9a-f-]{36}|[0-9A-Z]{26})$/.test(id))
-      return { key, id };
+    if (typeof key === 'string' && idForm.safeParse(id).success) return { key, id };
   } catch {
     // falls through to the fault
   }

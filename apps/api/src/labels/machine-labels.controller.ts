@@ -63,7 +63,7 @@ export class MachineLabelsController {
             machineId === undefined ? {} : { machineId },
             siteId === undefined ? {} : { machine: { siteId } },
             revoked === undefined ? {} : { revokedAt: revoked === 'true' ? { not: null } : null },
-            afterCursor('madeAt', readCursor(cursor), (key) => new Date(key)),
+            afterCursor('madeAt', readCursor(cursor, LabelId), (key) => new Date(key)),
           ],
         },
         include: INCLUDE,

@@ -119,22 +119,24 @@ function chanceOverdue(today: string): Prisma.Sql {
 function after(order: DueOrder, cursor: Cursor | null): Prisma.Sql {
   if (cursor === null) return Prisma.empty;
   const { columns, casts } = ORDERS[order];
-  const bounds = boundsOf(cursor, order).map((bound, place) => {
-    const cast = Prisma.raw([...casts, 'uuid'][place]!);
-    return Prisma.sql`${String(bound)}::text::${cast}`;
-  });
-  return Prisma.sql`where (${Prisma.raw([...columns, 'id'].join(', '))}) > (${Prisma.join(bounds)})`;
+  const bounds = boundsOf(cursor.key, order).map(
+    (bound, place) => Prisma.sql`${String(bound)}::text::${Prisma.raw(casts[place]!)}`,
+  );
+  return Prisma.sql`where (${Prisma.raw([...columns, 'id'].join(', '))}) > (${Prisma.join([
+    ...bounds,
+    Prisma.sql`${cursor.id}::uuid`,
+  ])})`;
 }
 
 const FORMS = { date: z.iso.date(), bigint: z.int(), uuid: z.uuid() };
 
-/** @throws DomainError invalid-input where the cursor is of another list, or of nobody's making */
-function boundsOf({ key, id }: Cursor, order: DueOrder): (string | number)[] {
+/** @throws DomainError invalid-input where the cursor is of another list */
+function boundsOf(key: string, order: DueOrder): (string | number)[] {
   try {
     const [of, ...values] = z.array(z.unknown()).parse(JSON.parse(key));
     const { casts } = ORDERS[order];
     if (of === order && values.length === casts.length)
-      return [...values, id].map((value, place) => FORMS[casts[place] ?? 'uuid'].parse(value));
+      return values.map((value, place) => FORMS[casts[place]!].parse(value));
   } catch {
     // falls through to the fault
   }
