@@ -148,6 +148,30 @@ browserStory('the week', { now: '2026-06-08T10:00:00Z' }, (stage) => {
   );
 
   it(
+    'is planned with the week after it, which is followed from here and stands on its own page',
+    async () => {
+      const { page, faults } = await visitor(stage.browser, stage.api.service.address, DESKTOP);
+      await signInAt(page, MANAGER, PASSWORD);
+      await page.route('**/v1/plan-runs', (route) => {
+        const asked = route.request().postDataJSON() as object;
+        return route.continue({ postData: JSON.stringify({ ...asked, seconds: 1 }) }); // the shortest choice is ten
+      });
+      await page.goto(`/week?of=${WEEK}`);
+      await page.getByLabel('Weeks to plan').selectOption('and the week after');
+      await page.getByRole('button', { name: 'Plan again' }).click();
+      await page.getByText('Then the week after it.').waitFor();
+      await page.getByText('Week of Mon, Jun 15: ').waitFor();
+      await page.getByRole('heading', { name: /\d+ visits?, \d+ machines?/ }).waitFor();
+      await page.getByRole('button', { name: 'Plan again' }).waitFor();
+      await page.getByRole('link', { name: 'Week after' }).click();
+      await page.getByRole('heading', { name: /^No visit this week; \d+ items wait for later$/ }).waitFor();
+      await page.getByRole('button', { name: 'Plan again' }).waitFor();
+      expect(faults).toEqual([]);
+    },
+    SLOW_MS,
+  );
+
+  it(
     'draws visits that would lie over each other on the map as one mark that lists them',
     async () => {
       const { page, faults } = await visitor(stage.browser, stage.api.service.address, DESKTOP);

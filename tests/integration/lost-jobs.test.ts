@@ -1,9 +1,11 @@
-import { createLogger, parseConfig, systemClock } from '@deckround/platform';
+import type { JobQueue } from '@deckround/jobs';
+import { parseConfig } from '@deckround/platform';
 import { claimRun, finishRun, renewLease } from '@deckround/store';
 import { createProcessors, sweepLostRuns } from '@deckround/worker';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
 import { createSmallShop, WEEK } from '../support/small-shop.js';
+import { workerContext } from '../support/worker-context.js';
 
 let database: TestDatabase;
 let shopId: string;
@@ -18,14 +20,9 @@ const askPlan = (iterations: number) =>
     tx.planRun.create({ data: { shopId, weekOf: new Date(`${WEEK}T00:00:00Z`), days: 7, seconds: 5, iterations } }),
   );
 
-function context(holder: string) {
-  return {
-    config: parseConfig({ JOB_LEASE_SECONDS: '2', SWEEP_SECONDS: '1' }),
-    store: database.store,
-    logger: createLogger('silent', 'test'),
-    clock: systemClock,
-    holder,
-  };
+function context(holder: string, queue?: JobQueue) {
+  const config = parseConfig({ JOB_LEASE_SECONDS: '2', SWEEP_SECONDS: '1' });
+  return workerContext(database.store, { config, holder, ...(queue && { queue }) });
 }
 
 describe('a run', () => {
@@ -67,8 +64,9 @@ describe('a run', () => {
       isReady: async () => true,
       close: async () => {},
     };
-    await sweepLostRuns({ ...context('sweeper'), queue });
+    await sweepLostRuns(context('sweeper', queue));
     expect(asked).toContain(id);
+    await createProcessors(context('one')).plan({ shopId, runId: id });
   });
 
   it('that cannot be done is failed with its reason, not tried for ever', async () => {

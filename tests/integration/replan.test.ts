@@ -1,8 +1,9 @@
-import { createLogger, parseConfig, stoppedClock } from '@deckround/platform';
+import { stoppedClock } from '@deckround/platform';
 import { createProcessors } from '@deckround/worker';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
 import { createSmallShop, WEEK } from '../support/small-shop.js';
+import { workerContext } from '../support/worker-context.js';
 
 let database: TestDatabase;
 let shopId: string;
@@ -20,8 +21,7 @@ async function planAgain(): Promise<string> {
       data: { shopId, weekOf: new Date(`${WEEK}T00:00:00Z`), days: 7, seconds: 5, iterations: 2000 },
     }),
   );
-  const context = { config: parseConfig({}), store, logger: createLogger('silent', 'test'), clock, holder: 'test' };
-  await createProcessors(context).plan({ shopId, runId: run.id });
+  await createProcessors(workerContext(store, { clock })).plan({ shopId, runId: run.id });
   expect(await store.inShop(shopId, (tx) => tx.planRun.findUniqueOrThrow({ where: { id: run.id } }))).toMatchObject({
     status: 'done',
   });

@@ -1,12 +1,13 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { checkPlan, type PlanningSnapshot, type WeekPlan } from '@deckround/planning';
-import { createLogger, parseConfig, stoppedClock } from '@deckround/platform';
+import { parseConfig, stoppedClock } from '@deckround/platform';
 import { createProcessors } from '@deckround/worker';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { askRoadServer } from '../../apps/worker/src/travel/road-server.js';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
 import { createSmallShop, WEEK } from '../support/small-shop.js';
+import { workerContext } from '../support/worker-context.js';
 
 let database: TestDatabase;
 let shopId: string;
@@ -56,8 +57,7 @@ async function plan() {
   );
   const config = parseConfig({ TRAVEL_TABLE_URL: root });
   const clock = stoppedClock('2026-06-05T15:00:00Z');
-  const context = { config, store, logger: createLogger('silent', 'test'), clock, holder: 'test' };
-  await createProcessors(context).plan({ shopId, runId: run.id });
+  await createProcessors(workerContext(store, { config, clock })).plan({ shopId, runId: run.id });
   const row = await store.inShop(shopId, (tx) => tx.planRun.findUniqueOrThrow({ where: { id: run.id } }));
   expect(row.status).toBe('done');
   return { snapshot: row.snapshot as unknown as PlanningSnapshot, plan: row.plan as unknown as WeekPlan, row };

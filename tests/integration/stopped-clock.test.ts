@@ -1,10 +1,11 @@
-import { createLogger, parseConfig, stoppedClock } from '@deckround/platform';
+import { parseConfig, stoppedClock } from '@deckround/platform';
 import { emitEvent } from '@deckround/store';
 import { createProcessors } from '@deckround/worker';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { freshDatabase, type TestDatabase } from '../support/database.js';
 import { plannedVisit } from '../support/finished-visit.js';
 import { createSmallShop, type SmallShop } from '../support/small-shop.js';
+import { workerContext } from '../support/worker-context.js';
 
 let database: TestDatabase;
 let shop: SmallShop;
@@ -20,8 +21,7 @@ describe('a shop whose clock stands still in the past', () => {
     const { shopId } = shop;
     const clock = stoppedClock('2026-06-05T12:00:00Z');
     const config = parseConfig({ SMTP_URL: 'smtp://127.0.0.1:1', WEBHOOK_PRIVATE: 'yes' }); // nobody is there
-    const logger = createLogger('silent', 'test');
-    const processors = createProcessors({ config, store, logger, clock, holder: 'test' });
+    const processors = createProcessors(workerContext(store, { config, clock }));
     const visit = await plannedVisit(store, shop, '2026-06-09');
     const endpointId = await store.inShop(shopId, async (tx) => {
       const { siteId } = visit;

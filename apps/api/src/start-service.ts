@@ -34,8 +34,9 @@ export async function startService(
   const inProcess = config.REDIS_URL === undefined;
   const queue =
     config.REDIS_URL === undefined
-      ? new InProcessJobs(createProcessors(context), (name, runId, error) =>
-          logger.error('job.failed', { name, runId }, error),
+      ? new InProcessJobs(
+          (queue) => createProcessors({ ...context, queue }),
+          (name, runId, error) => logger.error('job.failed', { name, runId }, error),
         )
       : new BullQueue({ redisUrl: config.REDIS_URL, prefix: config.QUEUE_PREFIX });
   const limiter =

@@ -10,8 +10,6 @@ export interface WorkerContext {
   readonly clock: Clock;
   /** Names this process among those that share the work. */
   readonly holder: string;
-}
-
-export interface SweepContext extends WorkerContext {
+  /** Where work that follows from work is asked for. */
   readonly queue: JobQueue;
 }

@@ -1,6 +1,6 @@
 import { BullQueue, BullRunner, type JobRunner } from '@deckround/jobs';
 import { type DynamicModule, Inject, Module, type OnApplicationShutdown } from '@nestjs/common';
-import type { SweepContext } from './context.js';
+import type { WorkerContext } from './context.js';
 import { startDeliveries } from './deliver/ask-deliveries.js';
 import { createProcessors } from './processors.js';
 import { startSweep } from './runs/sweep.js';
@@ -18,7 +18,7 @@ export class WorkerModule implements OnApplicationShutdown {
     @Inject(STOP_DELIVERIES) private readonly stopDeliveries: () => Promise<void>,
   ) {}
 
-  static for(context: SweepContext & { queue: BullQueue }): DynamicModule {
+  static for(context: WorkerContext & { queue: BullQueue }): DynamicModule {
     const { config, logger } = context;
     const createRunner = () =>
       new BullRunner(

@@ -6100,6 +6100,8 @@ export interface components {
                 mustDoMissing: number;
             } | null;
             error: string | null;
+            /** @description The run of the week after, asked for together with this one */
+            nextRunId: string | null;
         };
         PlanRunCreate: {
             /**
@@ -6114,7 +6116,13 @@ export interface components {
             days?: number;
             /**
              * Format: int32
-             * @description How long to search
+             * @description So many weeks, each planned for itself, one after the other: what one does counts as done in those after it, and what was only proposed in them gives way. The answer is the run of the first; `nextRunId` leads on. More than one wants 7 days
+             * @default 1
+             */
+            weeks?: number;
+            /**
+             * Format: int32
+             * @description How long to search, for each run
              */
             seconds?: number;
             /**
@@ -14158,7 +14166,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description The search stops within a moment and keeps the best plan it has */
+            /** @description The search stops within a moment and keeps the best plan it has; weeks that were to follow are not begun */
             202: {
                 headers: {
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];

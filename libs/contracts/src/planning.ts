@@ -102,7 +102,11 @@ export const PlanRunCreate = z
   .strictObject({
     weekOf: LocalDate.meta({ description: 'First day of the plan; usually a Monday' }),
     days: z.int().min(1).max(28).default(7),
-    seconds: z.int().min(1).max(3600).optional().meta({ description: 'How long to search' }),
+    weeks: z.int().min(1).max(4).default(1).meta({
+      description:
+        'So many weeks, each planned for itself, one after the other: what one does counts as done in those after it, and what was only proposed in them gives way. The answer is the run of the first; `nextRunId` leads on. More than one wants 7 days',
+    }),
+    seconds: z.int().min(1).max(3600).optional().meta({ description: 'How long to search, for each run' }),
     iterations: z
       .int()
       .min(1000)
@@ -120,6 +124,10 @@ export const PlanRunCreate = z
       .boolean()
       .optional()
       .meta({ description: 'Combine routes by set partitioning near the end; left out = from 20 seconds on' }),
+  })
+  .refine(({ days, weeks }) => weeks === 1 || days === 7, {
+    path: ['days'],
+    message: 'Several weeks are planned of 7 days each: leave days out, or ask for one run',
   })
   .meta({ id: 'PlanRunCreate' });
 export const PlanRun = z
@@ -153,6 +161,7 @@ export const PlanRun = z
       })
       .nullable(),
     error: z.string().nullable(),
+    nextRunId: Id.nullable().meta({ description: 'The run of the week after, asked for together with this one' }),
   })
   .meta({ id: 'PlanRun' });
 

@@ -8,12 +8,16 @@ import type { JobQueue, JobRunner } from './job-queue.js';
 export class InProcessJobs implements JobQueue, JobRunner {
   private readonly waiting = new Map<JobName, Map<string, JobPayload>>(JOB_NAMES.map((name) => [name, new Map()]));
   private readonly running = new Map<JobName, Promise<void>>();
+  private readonly processors: Processors;
   private closed = false;
 
+  /** @param createProcessors is given this queue, for work that follows from work */
   constructor(
-    private readonly processors: Processors,
+    createProcessors: (queue: JobQueue) => Processors,
     private readonly onFailure: (name: JobName, runId: string, error: unknown) => void,
-  ) {}
+  ) {
+    this.processors = createProcessors(this);
+  }
 
   async enqueue<N extends JobName>(name: N, payload: JobPayload<N>): Promise<void> {
     if (this.closed) return;

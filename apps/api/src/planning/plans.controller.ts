@@ -1,9 +1,10 @@
 import { PageQuery, PlanDifference, PlanDifferenceQuery, PlanRun, PlanRunCreate, pageOf } from '@deckround/contracts';
 import type { JobQueue } from '@deckround/jobs';
 import { planDifference, type WeekPlan } from '@deckround/planning';
-import { type Clock, type Config, DomainError, type Logger } from '@deckround/platform';
+import { type Config, DomainError, type Logger } from '@deckround/platform';
+import { addDays } from '@deckround/register';
 import { dateColumn, dateText } from '@deckround/register-store';
-import { PLAN_DOCUMENTS, type Prisma, type Store, type Tx } from '@deckround/store';
+import { cancelPlanRun, PLAN_DOCUMENTS, type Prisma, type Store, type Tx } from '@deckround/store';
 import { Body, Controller, Get, HttpCode, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBearerAuth, ApiOkResponse, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
@@ -12,12 +13,14 @@ import { type Actor, Allow, Caller } from '../access/actor.js';
 import { Answers, Creates } from '../http/answer.js';
 import { Once } from '../http/once.js';
 import { afterCursor, readCursor, toPage } from '../http/paging.js';
-import { CLOCK, CONFIG, LOGGER, QUEUE, STORE } from '../http/tokens.js';
+import { CONFIG, LOGGER, QUEUE, STORE } from '../http/tokens.js';
 import { instantOrNull } from '../register/values.js';
 import { askRun } from './ask-run.js';
 import { sendProgress } from './progress.js';
 
-type Row = Prisma.PlanRunGetPayload<{ omit: typeof PLAN_DOCUMENTS }>;
+/** A run without its documents, and which one follows it. */
+const SHOWN = { omit: PLAN_DOCUMENTS, include: { nextRun: { select: { id: true } } } } as const;
+type Row = Prisma.PlanRunGetPayload<typeof SHOWN>;
 const IdParam = z.uuid();
 /** Combining routes takes some seconds itself: it pays in longer runs. */
 const COMBINE_FROM_SECONDS = 20;
@@ -30,7 +33,6 @@ export class PlansController {
     @Inject(STORE) private readonly store: Store,
     @Inject(QUEUE) private readonly queue: JobQueue,
     @Inject(CONFIG) private readonly config: Config,
-    @Inject(CLOCK) private readonly clock: Clock,
     @Inject(LOGGER) private readonly logger: Logger,
     @Inject(Once) private readonly once: Once,
   ) {}
@@ -44,7 +46,7 @@ export class PlansController {
         where: afterCursor('askedAt', readCursor(cursor), (key) => new Date(key)),
         orderBy: [{ askedAt: 'asc' }, { id: 'asc' }],
         take: limit + 1,
-        omit: PLAN_DOCUMENTS,
+        ...SHOWN,
       }),
     );
     return toPage(rows, limit, (row) => row.askedAt.toISOString(), toView);
@@ -59,26 +61,39 @@ export class PlansController {
     @Req() request: FastifyRequest,
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
-    const view = await this.once.create(actor, request, reply, async (tx) =>
-      toView(
-        await tx.planRun.create({
-          data: {
-            shopId: actor.shopId,
-            weekOf: dateColumn(body.weekOf),
-            days: body.days,
-            seed: body.seed,
-            seconds: body.seconds ?? this.config.PLAN_SECONDS,
-            iterations: body.iterations ?? null,
-            threads: body.threads ?? (body.iterations === undefined ? this.config.PLAN_THREADS : 1),
-            combine: body.combine ?? (body.seconds ?? 0) >= COMBINE_FROM_SECONDS,
-            askedBy: actor.id,
-          },
-          omit: PLAN_DOCUMENTS,
-        }),
-      ),
-    );
+    const view = await this.once.create(actor, request, reply, async (tx) => {
+      const first = await this.askWeeks(tx, actor, body);
+      return toView(await find(tx, first));
+    });
     await askRun(this.queue, this.logger, 'plan', actor.shopId, view.id);
     return view;
+  }
+
+  /** @returns the run of the first week; each leads to the next */
+  private async askWeeks(tx: Tx, actor: Actor, body: z.infer<typeof PlanRunCreate>): Promise<string> {
+    const lastDate = addDays(body.weekOf, body.weeks * body.days - 1);
+    const runs: string[] = [];
+    for (let week = 0; week < body.weeks; week++) {
+      const weekOf = addDays(body.weekOf, week * body.days);
+      const { id } = await tx.planRun.create({
+        data: {
+          shopId: actor.shopId,
+          weekOf: dateColumn(weekOf),
+          days: body.days,
+          seed: body.seed,
+          seconds: body.seconds ?? this.config.PLAN_SECONDS,
+          iterations: body.iterations ?? null,
+          threads: body.threads ?? (body.iterations === undefined ? this.config.PLAN_THREADS : 1),
+          combine: body.combine ?? (body.seconds ?? 0) >= COMBINE_FROM_SECONDS,
+          askedBy: actor.id,
+          followsRunId: runs.at(-1) ?? null,
+          replansTo: week < body.weeks - 1 ? dateColumn(lastDate) : null,
+        },
+        select: { id: true },
+      });
+      runs.push(id);
+    }
+    return runs[0]!;
   }
 
   @Get(':id')
@@ -91,18 +106,15 @@ export class PlansController {
   @Post(':id/cancel')
   @Allow(['manager'])
   @HttpCode(202)
-  @Answers(202, PlanRun, 'The search stops within a moment and keeps the best plan it has')
+  @Answers(
+    202,
+    PlanRun,
+    'The search stops within a moment and keeps the best plan it has; weeks that were to follow are not begun',
+  )
   async cancel(@Caller() actor: Actor, @Param('id', { schema: IdParam }) id: string) {
     return this.store.inShop(actor.shopId, async (tx) => {
-      const row = await find(tx, id);
-      if (row.status === 'asked') {
-        await tx.planRun.updateMany({
-          where: { id, status: 'asked' },
-          data: { status: 'cancelled', cancelAsked: true, finishedAt: this.clock.now() },
-        });
-      } else if (row.status === 'running') {
-        await tx.planRun.updateMany({ where: { id }, data: { cancelAsked: true } });
-      }
+      await find(tx, id);
+      await cancelPlanRun(tx, id);
       return toView(await find(tx, id));
     });
   }
@@ -171,7 +183,7 @@ export class PlansController {
 }
 
 async function find(tx: Tx, id: string): Promise<Row> {
-  const row = await tx.planRun.findFirst({ where: { id }, omit: PLAN_DOCUMENTS });
+  const row = await tx.planRun.findFirst({ where: { id }, ...SHOWN });
   if (!row) throw new DomainError('not-found', 'There is no such plan run.');
   return row;
 }
@@ -198,5 +210,6 @@ function toView(row: Row) {
     warning: row.warning,
     progress: row.progress as z.infer<typeof PlanRun>['progress'],
     error: row.error,
+    nextRunId: row.nextRun?.id ?? null,
   };
 }

@@ -75,7 +75,10 @@ export const en = {
   'week.later': 'Week after',
   'week.strips': 'Days of the technicians',
   'week.none': 'Nothing is planned in this week. “Plan this week” proposes who drives where, when and doing what.',
+  'week.none-pays': 'The plan sends nobody anywhere this week: what waits is listed below, with the reason.',
   'week.empty': 'This week is not planned yet',
+  'week.without':
+    'No visit this week; {left, plural, =0 {nothing is left out} one {# item waits for later} other {# items wait for later}}',
   'week.sentence':
     '{visits, plural, one {# visit} other {# visits}}, {machines, plural, one {# machine} other {# machines}}, {driving} of driving; {left, plural, =0 {nothing is left out} one {# item waits for later} other {# items wait for later}};',
   'week.avoided': '{money} of waiting avoided',
@@ -89,7 +92,11 @@ export const en = {
     'So far {visits, plural, one {# visit} other {# visits}} with {items, plural, one {# item} other {# items}}, {left, number} left out, for {cost}',
   'week.plan': 'Plan this week',
   'week.plan-again': 'Plan again',
+  'week.weeks': 'Weeks to plan',
+  'week.and-after': '{n, plural, =0 {this week alone} one {and the week after} other {and # weeks after}}',
   'week.search-for': 'search for',
+  'week.of-week': 'Week of {date}',
+  'week.then': 'Then the week after it.',
   'week.stop': 'Stop, keep the best so far',
   'week.stopping': 'Stopping; the best plan so far is kept.',
   'week.reading': 'Reading the register and working out what is due …',

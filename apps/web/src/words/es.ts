@@ -76,7 +76,10 @@ export const es: Readonly<Record<WordKey, string>> = {
   'week.later': 'Semana siguiente',
   'week.strips': 'Jornadas de los técnicos',
   'week.none': 'Esta semana no hay nada planeado. «Planear esta semana» propone quién va adónde, cuándo y a qué.',
+  'week.none-pays': 'El plan no manda a nadie a ninguna parte esta semana: lo que espera está abajo, con su motivo.',
   'week.empty': 'Esta semana aún no está planeada',
+  'week.without':
+    'Ninguna visita esta semana; {left, plural, =0 {nada queda fuera} one {# trabajo espera} other {# trabajos esperan}}',
   'week.sentence':
     '{visits, plural, one {# visita} other {# visitas}}, {machines, plural, one {# máquina} other {# máquinas}}, {driving} de camino; {left, plural, =0 {nada queda fuera} one {# trabajo espera} other {# trabajos esperan}};',
   'week.avoided': '{money} de espera evitada',
@@ -90,7 +93,11 @@ export const es: Readonly<Record<WordKey, string>> = {
     'Hasta ahora {visits, plural, one {# visita} other {# visitas}} con {items, plural, one {# trabajo} other {# trabajos}}, {left, number} quedan fuera, por {cost}',
   'week.plan': 'Planear esta semana',
   'week.plan-again': 'Planear otra vez',
+  'week.weeks': 'Semanas por planear',
+  'week.and-after': '{n, plural, =0 {solo esta semana} one {y la semana siguiente} other {y # semanas más}}',
   'week.search-for': 'buscar durante',
+  'week.of-week': 'Semana del {date}',
+  'week.then': 'Después, la semana siguiente.',
   'week.stop': 'Parar y quedarse con lo mejor',
   'week.stopping': 'Parando; se conserva el mejor plan hasta ahora.',
   'week.reading': 'Leyendo el registro y calculando lo que toca …',

@@ -1,8 +1,8 @@
 import { findDueEndpoints, findDueSources, findShopsWithNotices } from '@deckround/store';
-import type { SweepContext } from '../context.js';
+import type { WorkerContext } from '../context.js';
 
 /** Asks every DELIVER_SECONDS for what is due to be sent or fetched. @returns how to stop; it waits for a look under way */
-export function startDeliveries({ store, queue, config, logger }: SweepContext): () => Promise<void> {
+export function startDeliveries({ store, queue, config, logger }: WorkerContext): () => Promise<void> {
   let underWay: Promise<void> | null = null;
   const look = async () => {
     for (const { id, shopId } of await store.asOwner(findDueEndpoints))

@@ -9,8 +9,8 @@ import { writeForecast } from './write-forecast.js';
 
 /** Due dates and usage of every machine of a shop: read, decide, write. */
 export function forecastProcessor(context: WorkerContext) {
-  return (payload: JobPayload<'forecast'>): Promise<void> =>
-    holdRun(context, 'forecast_run', payload, async (run) => {
+  return async (payload: JobPayload<'forecast'>): Promise<void> => {
+    await holdRun(context, 'forecast_run', payload, async (run) => {
       const { shopId, runId } = payload;
       const { snapshot, register } = await context.store.inShop(shopId, async (tx) => {
         const row = await tx.forecastRun.findUniqueOrThrow({ where: { id: runId } });
@@ -23,4 +23,5 @@ export function forecastProcessor(context: WorkerContext) {
         writeForecast(tx, shopId, runId, register, snapshot, result, snapshotHash(snapshot)),
       );
     });
+  };
 }

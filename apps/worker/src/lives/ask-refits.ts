@@ -1,11 +1,11 @@
 import { dateColumn, nowAt, wallClockOf } from '@deckround/register-store';
-import type { SweepContext } from '../context.js';
+import type { WorkerContext } from '../context.js';
 
 /** Days between two re-fits that nobody asked for. */
 const REFIT_DAYS = 30;
 
 /** Asks for a re-fit in every shop whose last one is a month old. Two processes that do so at once ask for one. */
-export async function askMonthlyRefits({ store, queue, clock, logger }: SweepContext): Promise<void> {
+export async function askMonthlyRefits({ store, queue, clock, logger }: WorkerContext): Promise<void> {
   const now = clock.now();
   const since = new Date(now.getTime() - REFIT_DAYS * 86_400_000);
   const due = await store.asOwner((tx) =>

@@ -6,8 +6,8 @@ import { holdRun } from '../runs/hold-run.js';
 
 /** Re-fits the lives of every replacing item of a shop and writes what they propose: read, decide, write. */
 export function livesProcessor(context: WorkerContext) {
-  return (payload: JobPayload<'lives'>): Promise<void> =>
-    holdRun(context, 'life_run', payload, async (run) => {
+  return async (payload: JobPayload<'lives'>): Promise<void> => {
+    await holdRun(context, 'life_run', payload, async (run) => {
       const { shopId, runId } = payload;
       const { asOf, register, history } = await context.store.inShop(shopId, async (tx) => ({
         asOf: dateText((await tx.lifeRun.findUniqueOrThrow({ where: { id: runId } })).asOf),
@@ -17,4 +17,5 @@ export function livesProcessor(context: WorkerContext) {
       const learned = await learnInThread(register, asOf, history);
       await run.finish('done', (tx) => writeLearned(tx, shopId, runId, asOf, learned));
     });
+  };
 }

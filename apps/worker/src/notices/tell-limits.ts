@@ -1,12 +1,12 @@
 import { dateText } from '@deckround/register-store';
 import { emitEvent, findNearLimits } from '@deckround/store';
-import type { SweepContext } from '../context.js';
+import type { WorkerContext } from '../context.js';
 
 /** A stopgap's limit is told this many days before it is reached. */
 const NEAR_DAYS = 5;
 
 /** Tells of every stopgap whose limit nears, once. Two processes that do so at the same time tell it once. */
-export async function tellNearLimits({ store, clock, logger }: SweepContext): Promise<void> {
+export async function tellNearLimits({ store, clock, logger }: WorkerContext): Promise<void> {
   const now = clock.now();
   for (const { stopgapId, shopId } of await store.asOwner((tx) => findNearLimits(tx, now, NEAR_DAYS))) {
     await store.inShop(shopId, async (tx) => {

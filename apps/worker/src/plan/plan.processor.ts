@@ -1,32 +1,24 @@
 import type { JobPayload } from '@deckround/jobs';
 import { PlanningSnapshot } from '@deckround/planning';
-import {
-  addDays,
-  inUse,
-  isDayUnderWay,
-  plannedWork,
-  planningSnapshot,
-  type Register,
-  upkeepSnapshot,
-} from '@deckround/register';
-import { countUnmadeBefore, dateText, loadRegister, shopNow, wallClockOf } from '@deckround/register-store';
-import { forecastInThread, planInThread } from '../compute/compute-in-thread.js';
+import { addDays, inUse } from '@deckround/register';
+import { countUnmadeBefore, dateText, loadRegister, shopNow } from '@deckround/register-store';
+import { planInThread } from '../compute/compute-in-thread.js';
 import type { PlanProgress } from '../compute/messages.js';
 import { snapshotHash } from '../compute/snapshot-hash.js';
 import type { WorkerContext } from '../context.js';
 import { type HeldRun, holdRun } from '../runs/hold-run.js';
 import { knownDrives } from '../travel/known-drives.js';
+import { endTurn } from './end-turn.js';
+import { daysAsked, snapshotOfDays } from './snapshot-of-days.js';
 import { writeWeekPlan } from './write-week-plan.js';
 
-/** From being told of a visit on a day under way to its start, at least. Own choice. */
-const MINUTES_TO_COME = 60;
 /** How often a cancel wish is looked for and progress is written, milliseconds. */
 const LOOK = 400;
 
 /** A week of visits for a shop: read, decide, write. A run taken over continues from the snapshot of the first. */
 export function planProcessor(context: WorkerContext) {
-  return (payload: JobPayload<'plan'>): Promise<void> =>
-    holdRun(context, 'plan_run', payload, async (run) => {
+  return async (payload: JobPayload<'plan'>): Promise<void> => {
+    const ended = await holdRun(context, 'plan_run', payload, async (run) => {
       const { shopId, runId } = payload;
       const { row, told, now, unmade } = await context.store.inShop(shopId, async (tx) => {
         const row = await tx.planRun.findUniqueOrThrow({ where: { id: runId } });
@@ -41,7 +33,7 @@ export function planProcessor(context: WorkerContext) {
       const snapshot =
         row.snapshot === null
           ? {
-              ...(await makeSnapshot(register, now, dateText(row.weekOf), row.days)),
+              ...(await snapshotOfDays(register, now, daysAsked(row))),
               ...(drives && { drives }),
             }
           : PlanningSnapshot.parse(row.snapshot);
@@ -89,38 +81,7 @@ export function planProcessor(context: WorkerContext) {
         clearInterval(look);
       }
     });
-}
-
-/**
- * The day whose knowledge the plan rests on: today, also in the middle of the week planned; or the eve of a week that is
- * over (planning it again must not know its future).
- */
-export function planAsOf(today: string, weekOf: string, days: number): string {
-  return today > addDays(weekOf, days - 1) ? addDays(weekOf, -1) : today;
-}
-
-async function makeSnapshot(told: Register, now: Date, firstDate: string, days: number): Promise<PlanningSnapshot> {
-  const today = wallClockOf(now, told.shop.timeZone).slice(0, 10);
-  const asOf = planAsOf(today, firstDate, days);
-  const register = asOf === today ? told : visitsUntil(told, addDays(firstDate, days - 1));
-  const { due } = await forecastInThread({
-    ...upkeepSnapshot(register, { asOf, costFrom: firstDate, costDays: days }),
-    planned: plannedWork(register, { asOf, firstDate, days }),
-  });
-  const present = (zone: string) => wallClockOf(now, zone).slice(0, 16);
-  const isUnderWay = asOf === today && asOf >= firstDate && isDayUnderWay(register, today, present);
-  const soon = new Date(now.getTime() + MINUTES_TO_COME * 60_000);
-  const soonest = (zone: string) => wallClockOf(soon, zone).slice(0, 16);
-  return planningSnapshot(register, due, { asOf, firstDate, days, ...(isUnderWay && { soonest }) });
-}
-
-/** The register without the visits after a date: a week that is over did not know them. */
-function visitsUntil(register: Register, date: string): Register {
-  const isKnown = (visit: { readonly date: string }) => visit.date <= date;
-  return {
-    ...register,
-    promises: register.promises.filter(isKnown),
-    previous: register.previous.filter(isKnown),
+    if (ended !== null) await endTurn(context, payload, ended);
   };
 }
 

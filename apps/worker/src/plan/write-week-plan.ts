@@ -11,6 +11,8 @@ import {
 import { BEGUN, dateColumn, reopenCalls, visitItemKey } from '@deckround/register-store';
 import { emitEvent, insertVisitItems, type Prisma, type Tx } from '@deckround/store';
 import { dayUnderWay, reachAnew, standingRoutes } from './day-under-way.js';
+import { giveWay } from './give-way.js';
+import { daysAsked } from './snapshot-of-days.js';
 
 /**
  * Writes a week from its first day that is not over: proposed visits are replaced, confirmed ones keep their promise and
@@ -27,7 +29,10 @@ export async function writeWeekPlan(
   snapshot: PlanningSnapshot,
   now: Date,
 ): Promise<void> {
-  const run = await tx.planRun.findUniqueOrThrow({ where: { id: runId }, select: { weekOf: true, days: true } });
+  const run = await tx.planRun.findUniqueOrThrow({
+    where: { id: runId },
+    select: { weekOf: true, days: true, replansTo: true },
+  });
   const from = new Date(Math.max(run.weekOf.getTime(), dateColumn(snapshot.asOf).getTime()));
   const to = new Date(run.weekOf.getTime() + (run.days - 1) * 86_400_000);
   const days = { gte: from, lte: to };
@@ -99,6 +104,7 @@ export async function writeWeekPlan(
       data: { state: 'planned', visitId: id, version: { increment: 1 } },
     });
   }
+  await giveWay(tx, newWork(register, visitOf, days), daysAsked(run));
   const leftAt = underWay ? await reachAnew(tx, underWay, plan) : new Map<string, Date>();
   await tx.dayRoute.deleteMany({
     where: { routeDate: days, ...(underWay && { NOT: await standingRoutes(tx, underWay) }) },
@@ -139,6 +145,17 @@ function visitsOfWork(plan: WeekPlan, fresh: readonly { id: string; visit: Plann
       visit.items.map(({ itemId }) => [itemId, visit.promisedVisitId ?? idOf.get(visit)!] as const),
     ),
   );
+}
+
+/** What the plan does and nothing did on these days before. */
+function newWork(
+  { promises, previous }: Register,
+  visitOf: ReadonlyMap<string, string>,
+  days: { gte: Date; lte: Date },
+) {
+  const isOn = ({ date }: { readonly date: string }) => dateColumn(date) >= days.gte && dateColumn(date) <= days.lte;
+  const before = new Set([...promises, ...previous].filter(isOn).flatMap(({ itemIds }) => itemIds));
+  return new Set([...visitOf.keys()].filter((itemId) => !before.has(itemId)));
 }
 
 /** Begun visits that have no place in the plan: what is left of their work is planned anew, or stays due. */

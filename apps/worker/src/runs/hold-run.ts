@@ -16,16 +16,18 @@ export interface HeldRun {
 /**
  * Runs `work` on one row of background work, at most one holder at a time: claims the row, renews the lease while the
  * work goes on, and records a failure that will not go away by itself.
+ *
+ * @returns how it ended; null = it was not ours to do, or is no longer
  */
 export async function holdRun(
   context: WorkerContext,
   table: RunTable,
   { shopId, runId }: { shopId: string; runId: string },
   work: (run: HeldRun) => Promise<void>,
-): Promise<void> {
+): Promise<'finished' | 'failed' | null> {
   const { store, holder, config, logger } = context;
   const lease = config.JOB_LEASE_SECONDS;
-  if (!(await store.inShop(shopId, (tx) => claimRun(tx, table, runId, holder, lease)))) return;
+  if (!(await store.inShop(shopId, (tx) => claimRun(tx, table, runId, holder, lease)))) return null;
   logger.info('run.claimed', { table, runId, holder });
   let lost = false;
   const heartbeat = setInterval(
@@ -51,14 +53,16 @@ export async function holdRun(
         logger.info('run.finished', { table, runId, status });
       },
     });
+    return 'finished';
   } catch (error) {
     if (error instanceof LeaseLost) {
       logger.warn('run.lease-lost', { table, runId });
-      return;
+      return null;
     }
     logger.error('run.failed', { table, runId }, error);
     const reason = error instanceof Error ? error.message : String(error);
     await store.inShop(shopId, (tx) => finishRun(tx, table, runId, holder, 'failed', reason.slice(0, 2000)));
+    return 'failed';
   } finally {
     clearInterval(heartbeat);
   }

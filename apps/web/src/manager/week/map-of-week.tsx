@@ -64,7 +64,7 @@ export function MapOfWeek({ week, sites, technicians, chosen, onChoose }: Props)
         <label className="small">
           {t('map.shows')}{' '}
           <select
-            className={style.seconds}
+            className={style.choice}
             value={shownDay ?? ''}
             onChange={(event) => setPicked(event.target.value || null)}
             disabled={chosenDay !== undefined}

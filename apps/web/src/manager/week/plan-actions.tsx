@@ -1,5 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { api, queryOf } from '../../data/api.js';
 import type { Week } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
@@ -10,6 +10,7 @@ import { hindrancesOf } from './unmade-visits.js';
 import style from './week.module.css';
 
 const SECONDS = [10, 30, 120] as const;
+const WEEKS = [1, 2, 3, 4] as const;
 
 interface Props {
   readonly plan: PlanSearch;
@@ -23,7 +24,8 @@ export function PlanActions({ plan, week, comparing, canCompare, onCompare }: Pr
   const { t, number, language } = useWords();
   const client = useQueryClient();
   const [seconds, setSeconds] = useState<number>(SECONDS[0]);
-  const start = useMutation({ mutationFn: () => plan.start(seconds) });
+  const [weeks, setWeeks] = useState<number>(WEEKS[0]);
+  const start = useMutation({ mutationFn: () => plan.start(seconds, weeks) });
   const stop = useMutation({ mutationFn: () => plan.stop() });
   const promise = useMutation({
     mutationFn: () => api.post('/v1/week/confirm', { weekOf: week!.weekOf }),
@@ -32,7 +34,7 @@ export function PlanActions({ plan, week, comparing, canCompare, onCompare }: Pr
   const unmade = week && hindrancesOf(week);
   const visits = week?.routes.flatMap((route) => route.visits) ?? [];
   const proposed = visits.filter((visit) => visit.state === 'proposed' && !unmade?.has(visit.id)).length;
-  const planned = (week?.routes.length ?? 0) > 0;
+  const planned = week !== undefined && week.planRunId !== null;
   const error = start.error ?? stop.error ?? promise.error;
   return (
     <div className={style.actions}>
@@ -55,20 +57,16 @@ export function PlanActions({ plan, week, comparing, canCompare, onCompare }: Pr
           >
             {planned ? t('week.plan-again') : t('week.plan')}
           </button>
-          <label className="small pencil">
-            {t('week.search-for')}{' '}
-            <select
-              className={style.seconds}
-              value={seconds}
-              onChange={(event) => setSeconds(Number(event.target.value))}
-            >
-              {SECONDS.map((each) => (
-                <option key={each} value={each}>
-                  {t('seconds', { n: each })}
-                </option>
-              ))}
-            </select>
-          </label>
+          <Choice
+            label={<span className="unseen">{t('week.weeks')}</span>}
+            {...{ of: WEEKS, value: weeks, onChange: setWeeks }}
+            name={(n) => t('week.and-after', { n: n - 1 })}
+          />
+          <Choice
+            label={t('week.search-for')}
+            {...{ of: SECONDS, value: seconds, onChange: setSeconds }}
+            name={(n) => t('seconds', { n })}
+          />
           {proposed > 0 ? (
             <button type="button" className="press" onClick={() => promise.mutate()} disabled={promise.isPending}>
               {t('week.promise-all', { n: proposed, count: number(proposed) })}
@@ -96,14 +94,49 @@ export function PlanActions({ plan, week, comparing, canCompare, onCompare }: Pr
   );
 }
 
+/** One of a few numbers. */
+function Choice({
+  label,
+  of,
+  value,
+  onChange,
+  name,
+}: {
+  readonly label: ReactNode;
+  readonly of: readonly number[];
+  readonly value: number;
+  readonly onChange: (value: number) => void;
+  readonly name: (each: number) => string;
+}) {
+  return (
+    <label className="small pencil">
+      {label}{' '}
+      <select className={style.choice} value={value} onChange={(event) => onChange(Number(event.target.value))}>
+        {of.map((each) => (
+          <option key={each} value={each}>
+            {name(each)}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
 /** While the search runs: its cost, falling; afterwards how it ended, when it did not end well. */
-export function PlanProgress({ plan }: { readonly plan: PlanSearch }) {
-  const { t, roundMoney, number } = useWords();
+export function PlanProgress({ plan, weekOf }: { readonly plan: PlanSearch; readonly weekOf: string }) {
+  const { t, roundMoney, number, day } = useWords();
   const { run, costs, isRunning } = plan;
   if (run === null) return null;
-  if (run.status === 'failed') return <p className="note clay">{t('week.failed', { why: run.error ?? '' })}</p>;
+  const isOfPage = run.weekOf === weekOf;
+  if (run.status === 'failed')
+    return (
+      <p className="note clay">
+        {isOfPage ? '' : `${t('week.of-week', { date: day(run.weekOf) })}: `}
+        {t('week.failed', { why: run.error ?? '' })}
+      </p>
+    );
   if (!isRunning)
-    return costs.length > 1 ? (
+    return costs.length > 1 && isOfPage ? (
       <p className="pencil small">
         {t('week.found', {
           from: roundMoney(costs[0]!),
@@ -116,6 +149,7 @@ export function PlanProgress({ plan }: { readonly plan: PlanSearch }) {
     <div className={style.progress}>
       <FallingLine costs={costs} label={t('week.falling')} />
       <p className="small pencil" role="status">
+        {isOfPage ? '' : `${t('week.of-week', { date: day(run.weekOf) })}: `}
         {run.cancelAsked
           ? t('week.stopping')
           : run.progress === null
@@ -124,6 +158,7 @@ export function PlanProgress({ plan }: { readonly plan: PlanSearch }) {
                 cost: roundMoney(run.progress.totalCents),
                 iterations: number(run.progress.iterations),
               })}
+        {run.nextRunId === null || run.cancelAsked ? '' : ` ${t('week.then')}`}
       </p>
     </div>
   );

@@ -10,26 +10,33 @@ import { addDays } from '../../words/local-date.js';
 const RECONNECT_MS = 1500;
 
 export interface PlanSearch {
+  /** Of several weeks asked for together, the one that is being planned now. */
   readonly run: PlanRun | null;
   /** Cost of the best plan so far, one per report: the falling line. */
   readonly costs: readonly number[];
   readonly isRunning: boolean;
-  start(seconds: number): Promise<void>;
+  start(seconds: number, weeks: number): Promise<void>;
   stop(): Promise<void>;
 }
 
 const isOpen = (run: PlanRun) => run.status === 'asked' || run.status === 'running';
 
-/** A plan run of one week: asked for, watched until it ends, taken up again after a reload. */
+/** The run looked at, and the week of the page on which it was asked for. */
+interface Kept {
+  readonly id: string;
+  readonly askedOn: string;
+}
+
+/** A plan run of one week, and those of the weeks after it: asked for, watched until they end, taken up again after a reload. */
 export function usePlanSearch(weekOf: string, shop: Shop, onBefore: () => void): PlanSearch {
   const client = useQueryClient();
-  const kept = useRef(stored<string>('deckround.plan-run', () => sessionStorage)).current;
+  const kept = useRef(stored<Kept>('deckround.plan-run', () => sessionStorage)).current;
   const [run, setRun] = useState<PlanRun | null>(null);
   const [costs, setCosts] = useState<readonly number[]>([]);
   const watching = useRef<AbortController | null>(null);
 
   const watch = useCallback(
-    async (id: string) => {
+    async (first: string, askedOn: string) => {
       watching.current?.abort();
       const own = new AbortController();
       watching.current = own;
@@ -40,30 +47,19 @@ export function usePlanSearch(weekOf: string, shop: Shop, onBefore: () => void):
         if (cost !== undefined) setCosts((before) => (before.at(-1) === cost ? before : [...before, cost]));
         return seen;
       };
-      let ended: PlanRun | null = null;
-      while (!signal.aborted) {
-        try {
-          for await (const { event, data } of serverEvents(`/v1/plan-runs/${id}/progress`, signal)) {
-            if (event === 'error') break;
-            see(JSON.parse(data) as PlanRun);
-          }
-          // A stream that was cut off says nothing about the run: its row does.
-          const now = see(await api.get<PlanRun>(`/v1/plan-runs/${id}`, signal));
-          if (!isOpen(now)) {
-            ended = now;
-            break;
-          }
-        } catch {
-          if (signal.aborted) return;
-        }
-        await new Promise((done) => setTimeout(done, RECONNECT_MS));
+      for (let id: string | null = first; id !== null; ) {
+        kept.write({ id, askedOn });
+        const ended: PlanRun | null = await untilEnded(id, see, signal);
+        if (ended === null) return;
+        // The search has ended for whoever looks when its week stands there: what stood there before can be pressed no more.
+        await client.invalidateQueries({ queryKey: weekQuery(ended.weekOf).queryKey });
+        if (signal.aborted) return;
+        id = ended.status === 'done' ? ended.nextRunId : null;
+        if (id === null) kept.clear();
+        else setCosts([]);
+        setRun(id === null ? ended : await api.get<PlanRun>(`/v1/plan-runs/${id}`, signal));
+        await client.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'week' });
       }
-      if (signal.aborted) return;
-      kept.clear();
-      // The search has ended for whoever looks when its week stands there: what stood there before can be pressed no more.
-      await client.invalidateQueries({ queryKey: weekQuery(weekOf).queryKey });
-      if (!signal.aborted) setRun(ended);
-      await client.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'week' });
     },
     [client, kept, weekOf],
   );
@@ -71,10 +67,13 @@ export function usePlanSearch(weekOf: string, shop: Shop, onBefore: () => void):
   useEffect(() => {
     setRun(null);
     setCosts([]);
-    const id = kept.read();
-    if (id !== null)
-      void api.get<PlanRun>(`/v1/plan-runs/${id}`).then(
-        (found) => (found.weekOf === weekOf && isOpen(found) ? watch(id) : undefined),
+    const last = kept.read();
+    if (last !== null)
+      void api.get<PlanRun>(`/v1/plan-runs/${last.id}`).then(
+        (found) => {
+          const isOurs = found.weekOf === weekOf || last.askedOn === weekOf;
+          return isOurs && isOpen(found) ? watch(found.id, last.askedOn) : undefined;
+        },
         () => undefined,
       );
     return () => watching.current?.abort();
@@ -84,19 +83,37 @@ export function usePlanSearch(weekOf: string, shop: Shop, onBefore: () => void):
     run,
     costs,
     isRunning: run !== null && isOpen(run),
-    start: async (seconds) => {
+    start: async (seconds, weeks) => {
       onBefore();
       setCosts([]);
       await askForecast(weekOf, shop);
-      const asked = await api.post<PlanRun>('/v1/plan-runs', { weekOf, seconds });
+      const asked = await api.post<PlanRun>('/v1/plan-runs', { weekOf, weeks, seconds });
       setRun(asked);
-      kept.write(asked.id);
-      void watch(asked.id);
+      void watch(asked.id, weekOf);
     },
     stop: async () => {
       if (run !== null) setRun(await api.post<PlanRun>(`/v1/plan-runs/${run.id}/cancel`, {}));
     },
   };
+}
+
+/** @returns the run when it has ended; null = nobody looks any more */
+async function untilEnded(id: string, see: (run: PlanRun) => PlanRun, signal: AbortSignal): Promise<PlanRun | null> {
+  while (!signal.aborted) {
+    try {
+      for await (const { event, data } of serverEvents(`/v1/plan-runs/${id}/progress`, signal)) {
+        if (event === 'error') break;
+        see(JSON.parse(data) as PlanRun);
+      }
+      // A stream that was cut off says nothing about the run: its row does.
+      const now = see(await api.get<PlanRun>(`/v1/plan-runs/${id}`, signal));
+      if (!isOpen(now)) return now;
+    } catch {
+      if (signal.aborted) return null;
+    }
+    await new Promise((done) => setTimeout(done, RECONNECT_MS));
+  }
+  return null;
 }
 
 /** Due dates and prices of waiting are reckoned anew with every plan; a plan does not fail for want of them. */

@@ -176,7 +176,7 @@ function PromiseForm({ visit, canBeMade }: { readonly visit: Visit; readonly can
             </button>
             <label className="small pencil">
               {t('promise.slot')}{' '}
-              <select className={style.seconds} value={slot} onChange={(event) => setSlot(Number(event.target.value))}>
+              <select className={style.choice} value={slot} onChange={(event) => setSlot(Number(event.target.value))}>
                 {SLOT_MINUTES.map((each) => (
                   <option key={each} value={each}>
                     ± {each} min

@@ -68,7 +68,7 @@ export function WeekBoard({ week, sites, technicians, chosen, onChoose, before }
         <BrokenPromises week={week} sites={sites} />
         {before === null ? null : <ComparedWeek before={before} week={week} sites={sites} technicians={technicians} />}
         {week.routes.length === 0 ? (
-          <p className="note">{t('week.none')}</p>
+          <p className="note">{t(week.planRunId === null ? 'week.none' : 'week.none-pays')}</p>
         ) : (
           <WeekStrips
             days={days}

@@ -1,7 +1,6 @@
 import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useNavigate, useSearch } from '@tanstack/react-router';
 import { useDeferredValue, useState } from 'react';
-import { useShop } from '../../app/shop-words.js';
 import { shopQuery, sitesQuery, techniciansQuery, weekQuery } from '../../data/queries.js';
 import type { Week } from '../../data/types.js';
 import { Why } from '../../design/why.js';
@@ -31,6 +30,7 @@ export function WeekPage() {
   const plan = usePlanSearch(weekOf, shop, () => {
     if (week.data) weekBefore(weekOf).write(outlineOf(week.data));
   });
+  const isSearching = plan.isRunning && plan.run?.weekOf === weekOf;
   const before = weekBefore(weekOf).read();
   const choose = (visit: string | undefined) => go(visit === undefined ? withoutVisit(search) : { ...search, visit });
   if (week.error) throw week.error;
@@ -49,7 +49,7 @@ export function WeekPage() {
           </Link>
         </div>
         {week.data ? (
-          <Sentence week={week.data} running={plan.isRunning ? (plan.run?.progress ?? null) : null} />
+          <Sentence week={week.data} running={isSearching ? (plan.run?.progress ?? null) : null} />
         ) : (
           <h1>{t('wait')}</h1>
         )}
@@ -64,8 +64,8 @@ export function WeekPage() {
             go(on ? { ...rest, compare: true } : rest);
           }}
         />
-        <PlanProgress plan={plan} />
-        {week.data?.warning && !plan.isRunning ? <p className="note straw">{sentence(week.data.warning)}</p> : null}
+        <PlanProgress plan={plan} weekOf={weekOf} />
+        {week.data?.warning && !isSearching ? <p className="note straw">{sentence(week.data.warning)}</p> : null}
       </header>
       {drawn && sites && technicians ? (
         <WeekBoard
@@ -94,7 +94,6 @@ function Sentence({
   readonly running: NonNullable<ReturnType<typeof usePlanSearch>['run']>['progress'];
 }) {
   const { t, minutes, roundMoney } = useWords();
-  const shop = useShop();
   const [open, setOpen] = useState(false);
   if (running !== null)
     return (
@@ -108,7 +107,7 @@ function Sentence({
       </h1>
     );
   if (week.routes.every((route) => route.visits.length === 0))
-    return <h1>{t('week.empty', { shop: shop?.name ?? '' })}</h1>;
+    return <h1>{week.planRunId === null ? t('week.empty') : t('week.without', { left: week.leftOutCount })}</h1>;
   const { visits, machines, driveMinutes, avoidedCents } = weekFigures(week);
   return (
     <h1>
