@@ -17,6 +17,7 @@ interface Item {
   code: string;
   slot: string | null;
   state: string;
+  role: string;
   title: string;
 }
 interface Seen {
@@ -117,13 +118,15 @@ describe('a visit on which something was recorded', () => {
 
   it('leaves what it skipped to another visit, which can be moved', async () => {
     const begun = await severalItems();
-    const [first, ...skipped] = begun.items;
-    await record(doneFact(first!), begun.id, first!.machineId);
+    // What pays for a visit is left.
+    const rider = begun.items.find(({ role }) => role === 'rider')!;
+    const skipped = begun.items.filter(({ id }) => id !== rider.id);
+    await record(doneFact(rider), begun.id, rider.machineId);
     await record({ kind: 'visit-finish', signedBy: 'Sorrel' }, begun.id, null);
     await runPlan(manager);
     const keys = new Set(skipped.map(({ machineId, code }) => `${machineId} ${code}`));
     const heir = (await visits()).find(
-      ({ state, items }) => state === 'proposed' && items.every((item) => keys.has(`${item.machineId} ${item.code}`)),
+      ({ state, items }) => state === 'proposed' && items.some((item) => keys.has(`${item.machineId} ${item.code}`)),
     );
     expect(heir).toBeDefined();
     expect((await manager.get(`/v1/visits/${heir!.id}/move-prices`)).status).toBe(200);

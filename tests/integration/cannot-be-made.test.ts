@@ -148,6 +148,13 @@ it('marks work on a machine that stands at another site by now, for the shop and
   const { id, siteId, technicianId, date, items } = visits.find((visit) => visit.items.length > 0)!;
   const { machineId } = items[0]!;
   const away = visits.find((visit) => visit.siteId !== siteId)!.siteId;
+  type Line = { partId: string | null; name: string; quantity: number };
+  const amounts = (lines: Line[]) => {
+    const sums = new Map<string, number>();
+    for (const { partId, name, quantity } of lines)
+      sums.set(partId ?? name, (sums.get(partId ?? name) ?? 0) + quantity);
+    return [...sums].map(([key, sum]) => [key, Number(sum.toFixed(3))]).sort();
+  };
   const moved = await manager.patch(`/v1/machines/${machineId}`, { siteId: away }, '*');
   expect(moved.status).toBe(200);
   type Marked = { machineId: string; isElsewhere: boolean };
@@ -157,6 +164,15 @@ it('marks work on a machine that stands at another site by now, for the shop and
   const shown = (await week()).routes.flatMap((route) => route.visits);
   expect(shown.flatMap((visit) => elsewhere(visit.items as never))).toEqual(own);
   const { body: day } = await manager.get(`/v1/field-day?date=${date}&technicianId=${technicianId}`);
+  // What it would have needed is not loaded.
+  type Work = { isElsewhere: boolean; parts: Line[] };
+  const work: Work[] = day.visits.flatMap((visit: { machines: { items: Work[] }[] }) =>
+    visit.machines.flatMap((machine) => machine.items),
+  );
+  expect(work.filter((item) => item.isElsewhere).flatMap((item) => item.parts).length).toBeGreaterThan(0);
+  expect(amounts(day.route.load)).toEqual(
+    amounts(work.filter((item) => !item.isElsewhere).flatMap((item) => item.parts)),
+  );
   const machines = day.visits.find((visit: { id: string }) => visit.id === id).machines;
   expect(machines.flatMap((machine: { items: Marked[] }) => elsewhere(machine.items))).toEqual(own);
   await runPlan(manager);

@@ -27,14 +27,16 @@ afterAll(async () => {
   await database.drop();
 });
 
-async function issued(day: string) {
+async function issued(day: string, onDraft = async (_visitId: string) => {}) {
   const { visit, draft } = await draftOf(database.store, shop, manager, day);
+  await onDraft(visit.id);
+  const { version } = (await manager.get(`/v1/charge-documents/${draft.id}`)).body;
   const { status, body } = await manager.send(
     'POST',
     `/v1/charge-documents/${draft.id}/issue`,
     {},
     {
-      ...{ 'if-match': `"${draft.version}"`, 'idempotency-key': randomUUID() },
+      ...{ 'if-match': `"${version}"`, 'idempotency-key': randomUUID() },
     },
   );
   if (status >= 300) throw new Error(JSON.stringify(body));
@@ -56,6 +58,7 @@ async function lateUse(visitId: string, quantity: string) {
     { 'if-match': `"${record.body.version}"` },
   );
   expect(decided.body.state).toBe('accepted');
+  return record.body.id as string;
 }
 
 const behind = async () =>
@@ -99,4 +102,16 @@ it('a document that charges work which was not done after all says so', async ()
       sentence: `Invoice ${document.document.number} charges what was taken back after it was issued: M1: Grease spindles.`,
     },
   ]);
+});
+
+it('a document that charges a part which was not used after all says so', async () => {
+  let used = '';
+  const { document } = await issued('2026-05-28', async (visitId) => {
+    used = await lateUse(visitId, '2');
+  });
+  expect(await since(document.id)).toEqual({ missing: [], surplus: [] });
+  expect((await manager.delete(`/v1/part-uses/${used}`)).status).toBe(204);
+  expect((await behind()).map(({ sentence }: { sentence: string }) => sentence)).toContain(
+    `Invoice ${document.document.number} charges what was taken back after it was issued: 2 × bearing 6205-2Z.`,
+  );
 });

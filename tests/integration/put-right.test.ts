@@ -86,6 +86,72 @@ describe('work recorded by mistake', () => {
   });
 });
 
+describe('a used part recorded by mistake', () => {
+  const belt = async () => {
+    const { body } = await manager.get('/v1/parts?limit=500');
+    return body.items.find((part: { code: string }) => part.code === 'BRG-6205-2Z');
+  };
+  const onHand = async (partId: string) =>
+    Number(
+      (
+        await stage.database.store.asOwner((tx) =>
+          tx.stock.aggregate({ where: { partId, technicianId: null }, _sum: { onHand: true } }),
+        )
+      )._sum.onHand ?? 0,
+    );
+  const use = async (machine: string, visitId: string | null) => {
+    const { id, description } = await belt();
+    const { body } = await record(
+      { kind: 'part-used', partId: id, name: description, quantity: '2' },
+      machine,
+      visitId,
+    );
+    expect(body.state).toBe('applied');
+    return body.id as string;
+  };
+
+  it('lies in stock again, and leaves the draft of its visit', async () => {
+    const { id: partId } = await belt();
+    const before = await onHand(partId);
+    expect(before).toBeGreaterThanOrEqual(4);
+    const visit = await plannedVisit(stage.database.store, shop, '2026-06-02');
+    const used = await use('M1', visit.id);
+    const wrong = await use('M1', visit.id);
+    await manager.post(`/v1/visits/${visit.id}/finish`, {
+      ...{ finishedAt: visit.endAt.toISOString(), done: visit.visitItems.map((item) => item.id) },
+    });
+    const charged = async () => {
+      const [draft] = (await manager.get(`/v1/charge-documents?visitId=${visit.id}`)).body.items;
+      const lines = draft.document.lines as { kind: string; quantity: string }[];
+      return lines.filter(({ kind }) => kind === 'parts').reduce((sum, { quantity }) => sum + Number(quantity), 0);
+    };
+    expect(await charged()).toBe(4);
+    expect(await onHand(partId)).toBe(before - 4);
+    // The visit is closed: its technician asks the shop.
+    expect((await stage.technician.delete(`/v1/part-uses/${wrong}`)).status).toBe(403);
+    expect((await manager.delete(`/v1/part-uses/${wrong}`)).status).toBe(204);
+    expect((await manager.delete(`/v1/part-uses/${wrong}`)).status).toBe(404);
+    expect(await charged()).toBe(2);
+    expect(await onHand(partId)).toBe(before - 2);
+    const left = (await manager.get(`/v1/part-uses?machineId=${shop.machineIds.get('M1')}`)).body.items;
+    expect(left.map(({ id }: { id: string }) => id)).toEqual([used]);
+    const [entry] = (await manager.get(`/v1/audit-entries?subjectId=${wrong}`)).body.items;
+    expect(entry).toMatchObject({ action: 'part-use.taken-back', detail: { quantity: '2', on: '2026-06-05' } });
+  });
+
+  it('is taken back by whoever recorded it, while the visit is open', async () => {
+    const { id: partId } = await belt();
+    const before = await onHand(partId);
+    const visit = await plannedVisit(stage.database.store, shop, '2026-06-01');
+    for (const visitId of [visit.id, null]) {
+      const used = await use('M1', visitId);
+      expect(await onHand(partId)).toBe(before - 2);
+      expect((await stage.technician.delete(`/v1/part-uses/${used}`)).status).toBe(204);
+      expect(await onHand(partId)).toBe(before);
+    }
+  });
+});
+
 describe('work found and taken back', () => {
   it('is owed again where it was owed, and leaves the same work at other places', async () => {
     const code = 'replace-spindle-bearings';

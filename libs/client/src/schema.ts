@@ -1185,22 +1185,6 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/part-uses": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["PartUse_list"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
     "/v1/part-uses/{id}": {
         parameters: {
             query?: never;
@@ -1209,6 +1193,22 @@ export interface paths {
             cookie?: never;
         };
         get: operations["PartUse_read"];
+        put?: never;
+        post?: never;
+        delete: operations["PartUse_remove"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/part-uses": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PartUse_list"];
         put?: never;
         post?: never;
         delete?: never;
@@ -4790,8 +4790,11 @@ export interface components {
              * @description Identifier of a row
              */
             machineId: string;
-            /** Format: date-time */
-            calledAt: string;
+            /**
+             * Format: date-time
+             * @description Left out = now
+             */
+            calledAt?: string;
             symptom: string;
             /** @default  */
             whenItHappens?: string;
@@ -5000,6 +5003,11 @@ export interface components {
                     stopgaps: {
                         description: string;
                         limitHours: string | null;
+                        /**
+                         * Format: date
+                         * @description Its hours count from here: it was made that day, or renewed
+                         */
+                        countedFrom: string;
                         limitOn: string | null;
                     }[];
                     itemCodes: {
@@ -5041,6 +5049,10 @@ export interface components {
                             quantity: number;
                             unit: string;
                         }[];
+                        /** @description The stopgap that it makes good */
+                        stopgapId: string | null;
+                        /** @description The call that it answers */
+                        roadCallId: string | null;
                     }[];
                 }[];
             }[];
@@ -5167,12 +5179,16 @@ export interface components {
                 kind: "item-done";
                 /**
                  * Format: uuid
-                 * @description Of the visit as it was read; found again by code and slot when it was replaced
+                 * @description Of the visit as it was read; found again by what it is for, or by code and slot, when it was replaced
                  */
                 itemId: string;
                 code: string;
                 /** @default null */
                 slot?: string | null;
+                /** @description The stopgap that it made good */
+                stopgapId?: string | null;
+                /** @description The call that it answered */
+                roadCallId?: string | null;
                 /** @default null */
                 meterHours?: string | null;
                 /** @default  */
@@ -12712,38 +12728,6 @@ export interface operations {
             500: components["responses"]["Failed"];
         };
     };
-    PartUse_list: {
-        parameters: {
-            query?: {
-                cursor?: string;
-                limit?: number;
-                /** @description Identifier of a row */
-                visitId?: string;
-            };
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            /** @description A page of the list, ordered by usedAt */
-            200: {
-                headers: {
-                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
-                    RateLimit: components["headers"]["RateLimit"];
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["PartUsePage"];
-                };
-            };
-            401: components["responses"]["SignedOut"];
-            403: components["responses"]["NotAllowed"];
-            422: components["responses"]["Unusable"];
-            429: components["responses"]["TooMany"];
-            500: components["responses"]["Failed"];
-        };
-    };
     PartUse_read: {
         parameters: {
             query?: never;
@@ -12769,6 +12753,69 @@ export interface operations {
             401: components["responses"]["SignedOut"];
             403: components["responses"]["NotAllowed"];
             404: components["responses"]["NotFound"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    PartUse_remove: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description It is gone */
+            204: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    PartUse_list: {
+        parameters: {
+            query?: {
+                cursor?: string;
+                limit?: number;
+                /** @description Identifier of a row */
+                visitId?: string;
+                /** @description Identifier of a row */
+                machineId?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of the list, ordered by usedAt */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PartUsePage"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
             422: components["responses"]["Unusable"];
             429: components["responses"]["TooMany"];
             500: components["responses"]["Failed"];

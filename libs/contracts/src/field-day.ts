@@ -21,6 +21,8 @@ const FieldItem = VisitItem.omit({ waitingCents: true, reason: true }).extend({
   torques: z.array(Torque),
   cautions: z.array(z.string()),
   parts: z.array(z.object({ partId: Id.nullable(), name: z.string(), quantity: z.number(), unit: z.string() })),
+  stopgapId: Id.nullable().meta({ description: 'The stopgap that it makes good' }),
+  roadCallId: Id.nullable().meta({ description: 'The call that it answers' }),
 });
 const FieldMachine = z.object({
   id: Id,
@@ -35,7 +37,14 @@ const FieldMachine = z.object({
   lastReading: z.object({ readAt: Instant, hours: Hours }).nullable(),
   hoursPerWeek: z.number().nullable(),
   cautions: z.array(z.string()).meta({ description: 'To be seen before the first step, each once' }),
-  stopgaps: z.array(z.object({ description: z.string(), limitHours: Hours.nullable(), limitOn: LocalDate.nullable() })),
+  stopgaps: z.array(
+    z.object({
+      description: z.string(),
+      limitHours: Hours.nullable(),
+      countedFrom: LocalDate.meta({ description: 'Its hours count from here: it was made that day, or renewed' }),
+      limitOn: LocalDate.nullable(),
+    }),
+  ),
   itemCodes: z.array(z.object({ code: Code, title: z.string(), scope: z.enum(['machine', 'spindle']) })),
   items: z.array(FieldItem),
 });
@@ -76,9 +85,15 @@ export const FieldFact = z.discriminatedUnion('kind', [
   z.strictObject({ kind: kind('reading'), hours: Hours }),
   z.strictObject({
     kind: kind('item-done'),
-    itemId: Id.meta({ description: 'Of the visit as it was read; found again by code and slot when it was replaced' }),
+    itemId: Id.meta({
+      description:
+        'Of the visit as it was read; found again by what it is for, or by code and slot, when it was replaced',
+    }),
     code: Code,
     slot: text(64).nullable().default(null),
+    // No defaults: a record sent again has to be the same as before.
+    stopgapId: Id.nullish().meta({ description: 'The stopgap that it made good' }),
+    roadCallId: Id.nullish().meta({ description: 'The call that it answered' }),
     meterHours: Hours.nullable().default(null),
     note: text(2000).default(''),
   }),
@@ -190,6 +205,7 @@ export const WorkTime = z
   .object({ id: Id, visitId: Id.nullable(), technicianId: Id.nullable(), startedAt: Instant, endedAt: Instant })
   .meta({ id: 'WorkTime', description: 'Time at work, from start to stop' });
 export const VisitFactsQuery = PageQuery.extend({ visitId: Id.optional() });
+export const PartUseQuery = VisitFactsQuery.extend({ machineId: Id.optional() });
 
 export const PhotoQuery = PageQuery.extend({
   machineId: Id.optional(),

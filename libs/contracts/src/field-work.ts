@@ -256,7 +256,7 @@ export const FollowUp = z
 export const RoadCallCreate = z
   .strictObject({
     machineId: Id,
-    calledAt: InstantIn,
+    calledAt: InstantIn.optional().meta({ description: 'Left out = now' }),
     symptom: text(1000, 1),
     whenItHappens: text(1000).default(''),
     tried: text(1000).default(''),

@@ -127,7 +127,7 @@ export const PlanRunCreate = z
   })
   .refine(({ days, weeks }) => weeks === 1 || days === 7, {
     path: ['days'],
-    message: 'Several weeks are planned of 7 days each: leave days out, or ask for one run',
+    message: 'several weeks are planned of 7 days each: leave days out, or ask for one run',
   })
   .meta({ id: 'PlanRunCreate' });
 export const PlanRun = z

@@ -9,9 +9,9 @@ import { FOUND, oweWork } from '../field-work/owed-work.js';
 import { recordCompletion } from '../field-work/record-completion.js';
 import { requireItemCode } from '../field-work/require-machine.js';
 import { closeVisit } from '../planning/close-visit.js';
-import { completeItem } from '../planning/complete-item.js';
 import type { VisitRow } from '../planning/visit-view.js';
 import { columnOrNull } from '../register/values.js';
+import { finishItem } from './finish-item.js';
 
 export type Fact = z.infer<typeof FieldFact>;
 
@@ -41,7 +41,7 @@ export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact, 
       await takeReadings(tx, shopId, [{ machineId, readAt: happenedAt, hours: fact.hours, source: actor.role! }], now);
       return;
     case 'item-done':
-      return finishItem(tx, actor, place, fact, on);
+      return finishItem(tx, actor, place, fact, on, now);
     case 'finding': {
       await requireItemCode(tx, machineId, fact.itemCode);
       const { kind: _, followUp, ...found } = fact;
@@ -112,30 +112,6 @@ export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact, 
 
 /** What a stopgap that fails costs, until the shop says otherwise: as in StopgapCreate. */
 const FAILURE_CENTS = 50_000;
-
-async function finishItem(
-  tx: Tx,
-  actor: Actor,
-  { visit, machineId }: Place,
-  fact: Extract<Fact, { kind: 'item-done' }>,
-  doneOn: Date,
-): Promise<void> {
-  const { meterHours, note } = fact;
-  // Planning again gives the items of a visit new ids: the work is the same.
-  const item =
-    visit?.visitItems.find((each) => each.id === fact.itemId && each.machineId === machineId) ??
-    visit?.visitItems.find(
-      (each) => each.machineId === machineId && each.code === fact.code && each.slot === fact.slot,
-    );
-  if (visit && item) {
-    if (item.state !== 'done') await completeItem(tx, actor, visit.id, item, { doneOn, meterHours, note });
-    return;
-  }
-  await requireItemCode(tx, machineId!, fact.code);
-  const { code, slot } = fact;
-  const work = { machineId: machineId!, code, slot, doneOn, meterHours, note };
-  await recordCompletion(tx, actor, visit?.id ?? null, work);
-}
 
 async function foundWork(
   tx: Tx,

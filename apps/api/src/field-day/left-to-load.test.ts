@@ -6,8 +6,8 @@ const belt = (quantity: number, missing = 0) => ({
 });
 const grease = (quantity: number) => ({ partId: null, name: 'grease', quantity, unit: 'g', missing: 0 });
 type Part = { partId: string | null; name: string; quantity: number; unit: string };
-const item = (role: string, ...parts: Part[]) => ({ role, parts, isDoneAhead: true });
-const open = (...parts: Part[]) => ({ role: 'anchor', parts, isDoneAhead: false });
+const item = (role: string, ...parts: Part[]) => ({ role, parts, isSpared: true });
+const open = (...parts: Part[]) => ({ role: 'anchor', parts, isSpared: false });
 
 it('leaves out what work done ahead needed', () => {
   const ahead = [item('anchor', belt(1)), item('rider', grease(0.1))];

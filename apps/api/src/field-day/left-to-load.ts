@@ -10,8 +10,8 @@ interface Load {
 interface Work {
   readonly role: string;
   readonly parts: readonly Load[];
-  /** Nobody has to do it on its day any more. */
-  readonly isDoneAhead: boolean;
+  /** Nobody does it there on its day: it was done before, or its machine stands at another site by now. */
+  readonly isSpared: boolean;
 }
 
 interface PlacedVisit {
@@ -26,17 +26,17 @@ export function isDoneAhead({ date, finishedAt, site }: PlacedVisit): boolean {
 }
 
 /**
- * A day's load without what work done ahead needed: of that no more than the rest of the day's work needs, since a list
- * that was made after it holds nothing for it any more. Work found on the spot was never in it.
+ * A day's load without what spared work needed: of that no more than the rest of the day's work needs, since a list that
+ * was made after it holds nothing for it any more. Work found on the spot was never in it.
  */
 export function leftToLoad<Line extends Load & { readonly missing: number }>(
   load: readonly Line[],
   work: readonly Work[],
 ): Line[] {
   const planned = work.filter(({ role }) => role !== 'found');
-  const needed = (line: Line, isDoneAhead: boolean) =>
+  const needed = (line: Line, isSpared: boolean) =>
     planned
-      .filter((item) => item.isDoneAhead === isDoneAhead)
+      .filter((item) => item.isSpared === isSpared)
       .flatMap(({ parts }) => parts.filter((part) => keyOf(part) === keyOf(line)))
       .reduce((sum, { quantity }) => sum + quantity, 0);
   return load.flatMap((line) => {

@@ -55,11 +55,11 @@ export async function loadDay(tx: Tx, technicianId: string, date: string) {
   const known = await loadMachines(tx, machineIds);
   const views = visits.map(({ site, ...visit }) => {
     const view = { ...toVisitView(visit), site };
-    const marked = visit.visitItems.map((item) => ({
-      ...item,
-      isElsewhere: isElsewhere(visit, item),
-      isDoneAhead: isDoneAhead(view) || (doneOn.get(item.id) ?? date) < date,
-    }));
+    const marked = visit.visitItems.map((item) => {
+      const elsewhere = isElsewhere(visit, item);
+      const isSpared = elsewhere || isDoneAhead(view) || (doneOn.get(item.id) ?? date) < date;
+      return { ...item, isElsewhere: elsewhere, isSpared };
+    });
     return { ...view, machines: machinesOf(marked, known) };
   });
   const work = views.flatMap(({ machines }) => machines.flatMap(({ items }) => items));
@@ -107,7 +107,7 @@ async function loadMachines(tx: Tx, machineIds: readonly string[]) {
   };
 }
 
-type MarkedItem = Prisma.VisitItemGetPayload<object> & { isElsewhere: boolean; isDoneAhead: boolean };
+type MarkedItem = Prisma.VisitItemGetPayload<object> & { isElsewhere: boolean; isSpared: boolean };
 
 function machinesOf(visitItems: readonly MarkedItem[], known: Known) {
   const machines = [...new Set(visitItems.map((item) => item.machineId))]
@@ -155,6 +155,7 @@ function machinesOf(visitItems: readonly MarkedItem[], known: Known) {
       stopgaps: stopgaps.map((each) => ({
         description: each.description,
         limitHours: hoursText(each.limitHours),
+        countedFrom: dateText(each.renewedOn ?? each.madeOn),
         limitOn: dateOrNull(each.limitOn),
       })),
       itemCodes: ownItems.map(({ code, title, scope }) => ({ code, title, scope })),

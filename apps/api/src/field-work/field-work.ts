@@ -12,7 +12,7 @@ import {
 } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
 import { WAITING_CENTS_PER_DAY } from '@deckround/register';
-import { dateColumn, dateText, endDowntime, todayOf } from '@deckround/register-store';
+import { dateColumn, dateText, endDowntime, shopNow, todayOf } from '@deckround/register-store';
 import type { Prisma } from '@deckround/store';
 import type { z } from 'zod';
 import { machineScope } from '../access/actor.js';
@@ -21,7 +21,7 @@ import { type Resource, resourceController } from '../register/resource.js';
 import { dateOrNull, given, hoursText } from '../register/values.js';
 import { meterChanges } from './meter-changes.js';
 import { settleCall, settleFindings } from './owed-work.js';
-import { refuseFutureDay } from './refuse-future.js';
+import { refuseFutureDay, refuseFutureTime } from './refuse-future.js';
 import { requireItemCode, requireMachines, slotId } from './require-machine.js';
 import { stopgaps } from './stopgaps.js';
 import { takeBack } from './take-back.js';
@@ -137,9 +137,11 @@ const roadCalls: Resource<Prisma.RoadCallGetPayload<object>> = {
   where: ofMachine,
   table: (tx) => tx.roadCall,
   toView: (row) => ({ ...row, calledAt: row.calledAt.toISOString(), answers: row.answers as object }),
-  insert: async (tx, actor, body: z.infer<typeof RoadCallCreate>) => {
+  insert: async (tx, actor, body: z.infer<typeof RoadCallCreate>, now) => {
     await requireMachines(tx, actor, [body.machineId]);
-    const row = await tx.roadCall.create({ data: roadCallRow(actor.shopId, body) });
+    const present = await shopNow(tx, now);
+    if (body.calledAt !== undefined) refuseFutureTime('/calledAt', body.calledAt, present);
+    const row = await tx.roadCall.create({ data: roadCallRow(actor.shopId, body, present) });
     if (!body.usable)
       await tx.machine.update({
         where: { id: body.machineId },
@@ -162,7 +164,7 @@ const roadCalls: Resource<Prisma.RoadCallGetPayload<object>> = {
   },
 };
 
-function roadCallRow(shopId: string, body: z.infer<typeof RoadCallCreate>) {
+function roadCallRow(shopId: string, body: z.infer<typeof RoadCallCreate>, present: Date) {
   const { symptomCode, minutes, skill, downCentsPerDay, calledAt, ...told } = body;
   const symptom = symptomCode === undefined ? undefined : symptomOf(symptomCode);
   if (symptomCode !== undefined && !symptom) {
@@ -173,7 +175,7 @@ function roadCallRow(shopId: string, body: z.infer<typeof RoadCallCreate>) {
   return {
     shopId,
     ...told,
-    calledAt: new Date(calledAt),
+    calledAt: calledAt === undefined ? present : new Date(calledAt),
     symptomCode: symptom?.code ?? null,
     minutes: minutes ?? symptom?.minutes ?? 60,
     skill: skill === undefined ? (symptom?.skill ?? null) : skill,

@@ -31,7 +31,7 @@ export function drawLoadLists(
 
 /** Machines on which something is left to do. */
 function namesOf(machines: DayVisit['machines']): string {
-  const left = machines.filter(({ items }) => items.some((item) => !item.isDoneAhead));
+  const left = machines.filter(({ items }) => items.some((item) => !item.isSpared));
   return left.map(({ code }) => code).join(', ');
 }
 

@@ -49,9 +49,10 @@ function machineOf(pdf: Pdf, machine: DayMachine, timeZone: string, units: strin
   line(pdf, [name, last].filter(Boolean).join(' · '));
   if (machine.items.some((item) => item.isElsewhere)) framed(pdf, words.elsewhere);
   blanks(pdf, [words.hoursNow, words.found], 38);
-  for (const { description, limitHours, limitOn } of machine.stopgaps) {
-    const limit = [limitHours && `${limitHours} h`, limitOn && words.day(limitOn)].filter(Boolean).join(', ');
-    framed(pdf, words.stopgap(description, limit));
+  for (const { description, limitHours, countedFrom, limitOn } of machine.stopgaps) {
+    const holds = limitHours && words.holdsHours(limitHours, words.day(countedFrom));
+    const until = limitOn && words.holdsUntil(words.day(limitOn));
+    framed(pdf, words.stopgap([description, holds, until].filter(Boolean).join(', ')));
   }
   if (machine.notes) line(pdf, machine.notes);
   subheading(pdf, words.before);

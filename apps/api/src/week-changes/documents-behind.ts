@@ -50,14 +50,14 @@ export async function documentsBehind(tx: Tx, today: string): Promise<View[]> {
 const named = ({ kind, name, machineCode, quantity }: Line) =>
   kind === 'part' ? `${quantity} × ${name}` : `${machineCode}: ${name}`;
 
-/** Closed visits of which a late record counts, or work was taken back, since a day. */
+/** Closed visits of which a late record counts, or work or parts were taken back, since a day. */
 async function visitsPutRight(tx: Tx, since: Date): Promise<string[]> {
   const late = await tx.fieldRecord.findMany({
     where: { state: 'accepted', visitId: { not: null }, decidedAt: { gte: since } },
     select: { visitId: true },
   });
   const takenBack = await tx.auditEntry.findMany({
-    where: { action: 'completion.taken-back', at: { gte: since } },
+    where: { action: { in: ['completion.taken-back', 'part-use.taken-back'] }, at: { gte: since } },
     select: { detail: true },
   });
   const ids = [...late, ...takenBack.map(({ detail }) => detail as { visitId?: string | null })];

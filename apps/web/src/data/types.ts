@@ -88,3 +88,4 @@ export type FieldMachine = FieldVisit['machines'][number];
 export type FieldItem = FieldMachine['items'][number];
 export type FieldFact = z.infer<typeof wire.FieldFact>;
 export type FieldRecord = z.infer<typeof wire.FieldRecord>;
+export type PartUse = z.infer<typeof wire.PartUse>;

@@ -2,7 +2,6 @@ import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
 import { api, queryOf, send } from '../data/api.js';
 import { useDraft } from '../data/draft.js';
-import { present } from '../data/present.js';
 import { symptomsQuery } from '../data/queries.js';
 import type { Machine, RoadCall } from '../data/types.js';
 import { ChooseFiles } from '../design/choose-files.js';
@@ -19,7 +18,6 @@ interface Draft {
 const EMPTY: Draft = { code: '', words: '', answers: {}, usable: false };
 
 interface SentReport {
-  calledAt: string | null;
   readonly callKey: string;
   readonly photoId: string;
   call: RoadCall | null;
@@ -27,7 +25,6 @@ interface SentReport {
 
 function newReport(): SentReport {
   return {
-    calledAt: null,
     callKey: crypto.randomUUID(),
     photoId: crypto.randomUUID(),
     call: null,
@@ -49,13 +46,10 @@ export function TroubleForm({ machine }: { readonly machine: Machine }) {
   const told = draft.value.words.trim();
   const report = useMutation({
     mutationFn: async () => {
-      sent.current.calledAt ??= present().toISOString();
-      const { calledAt } = sent.current;
       sent.current.call ??= await api.post<RoadCall>(
         '/v1/road-calls',
         {
           machineId: machine.id,
-          calledAt,
           symptom: told || picked?.title,
           usable,
           ...(picked ? { symptomCode: picked.code } : {}),
@@ -64,7 +58,8 @@ export function TroubleForm({ machine }: { readonly machine: Machine }) {
         sent.current.callKey,
       );
       if (photo) {
-        const place = queryOf({ machineId: machine.id, roadCallId: sent.current.call.id, takenAt: calledAt });
+        const { id: roadCallId, calledAt: takenAt } = sent.current.call;
+        const place = queryOf({ machineId: machine.id, roadCallId, takenAt });
         await send('PUT', `/v1/photos/${sent.current.photoId}${place}`, { file: photo });
       }
     },

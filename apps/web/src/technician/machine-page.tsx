@@ -52,8 +52,13 @@ export function MachinePage() {
           {t('at.stopgap', {
             what: stopgap.description,
             limit: [
-              stopgap.limitHours === null ? null : words.hours(stopgap.limitHours),
-              stopgap.limitOn === null ? null : words.day(stopgap.limitOn),
+              stopgap.limitHours === null
+                ? null
+                : t('stopgap.holds-hours', {
+                    hours: words.hours(stopgap.limitHours),
+                    day: words.day(stopgap.countedFrom),
+                  }),
+              stopgap.limitOn === null ? null : t('grounds.holds-until', { day: words.day(stopgap.limitOn) }),
             ]
               .filter(Boolean)
               .join(', '),

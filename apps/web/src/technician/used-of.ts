@@ -11,6 +11,7 @@ export interface Used {
   /** Sent, or waiting for it: what the service refused is used nowhere but here. */
   readonly quantity: number;
   readonly waiting: readonly KeptRecord[];
+  readonly sent: readonly KeptRecord[];
   readonly refused: readonly KeptRecord[];
 }
 
@@ -20,6 +21,7 @@ export function usedOf(part: PartMeant, kept: readonly KeptRecord[]): Used {
   return {
     quantity: quantityOf(counted),
     waiting: records.filter(({ state }) => state === 'waiting'),
+    sent: records.filter(({ state }) => state === 'sent'),
     refused: records.filter(({ state }) => state === 'refused'),
   };
 }

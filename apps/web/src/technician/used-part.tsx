@@ -1,4 +1,6 @@
+import { useMutation } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
+import { Failure } from '../design/failure.js';
 import type { KeptRecord } from '../offline/field-store.js';
 import { outbox } from '../offline/outbox.js';
 import { useWords } from '../words/words.js';
@@ -14,13 +16,15 @@ interface Props {
 }
 
 /**
- * How much of a part is recorded, and what the service refused of it, with the reason; what has not left the device can be
- * taken back, the last first.
+ * How much of a part is recorded, and what the service refused of it, with the reason; it can be taken back, the last first:
+ * what has left the device only while the service can be reached.
  */
 export function UsedPart({ part, kept, children }: Props) {
   const { t, number, sentence } = useWords();
-  const { quantity, waiting, refused } = usedOf(part, kept);
+  const { quantity, waiting, sent, refused } = usedOf(part, kept);
   const last = waiting.at(-1);
+  const lastSent = last ? undefined : sent.at(-1);
+  const takeBack = useMutation({ mutationFn: (record: KeptRecord) => outbox.takeBackUse(record) });
   const named = (n: number) => ({
     quantity: t('parts.amount', { n: number(n, 2), q: n, unit: part.unit }),
     part: sentence(part.name),
@@ -35,7 +39,18 @@ export function UsedPart({ part, kept, children }: Props) {
       <div className="row">
         {children}
         {last ? <TakeBack record={last} label={t('unsent.take-back')} /> : null}
+        {lastSent ? (
+          <button
+            type="button"
+            className="press-plain"
+            disabled={takeBack.isPending}
+            onClick={() => takeBack.mutate(lastSent)}
+          >
+            {t('unsent.take-back')}
+          </button>
+        ) : null}
       </div>
+      <Failure error={takeBack.error} />
       {refused.map((record) => (
         <div key={record.id} className="note clay tight">
           <p>

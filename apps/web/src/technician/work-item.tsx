@@ -24,9 +24,10 @@ export function WorkItem({ item, isOpen, isDone, meterHours, kept, record }: Pro
   const words = useWords();
   const { t, minutes } = words;
   const name = words.work(item);
+  const { id: itemId, code, slot, stopgapId, roadCallId } = item;
   const done = () =>
     record(
-      { kind: 'item-done', itemId: item.id, code: item.code, slot: item.slot, meterHours, note: '' },
+      { kind: 'item-done', itemId, code, slot, stopgapId, roadCallId, meterHours, note: '' },
       t('kept.item-done', { item: name }),
     );
   return (

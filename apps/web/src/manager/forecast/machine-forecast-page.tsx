@@ -16,6 +16,7 @@ import { OpenStopgaps } from '../stopgaps/open-stopgaps.js';
 import { Trail } from '../trail/trail.js';
 import { HourMeters } from './hour-meters.js';
 import { MachineWork } from './machine-work.js';
+import { RecordedParts } from './recorded-parts.js';
 import { RecordedWork } from './recorded-work.js';
 import { SeasonShape } from './season-shape.js';
 import { UsageChart } from './usage-chart.js';
@@ -82,6 +83,7 @@ export function MachineForecastPage() {
       <OpenStopgaps machineId={id} today={shop.today} />
       <MachineWork due={due} today={shop.today} />
       <RecordedWork machineId={id} />
+      <RecordedParts machineId={id} />
       <HourMeters machineId={id} changes={changes} today={shop.today} />
       <Trail of={{ machineId: id }} />
     </div>

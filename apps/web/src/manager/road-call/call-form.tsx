@@ -2,7 +2,6 @@ import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useRef } from 'react';
 import { api, Refused } from '../../data/api.js';
 import { useDraft } from '../../data/draft.js';
-import { present } from '../../data/present.js';
 import { symptomsQuery } from '../../data/queries.js';
 import type { Machine, RoadCall, Site } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
@@ -41,7 +40,6 @@ export function CallForm({ machines, sites, onTaken }: Props) {
         '/v1/road-calls',
         {
           machineId: machine!.id,
-          calledAt: present().toISOString(),
           symptom: symptom.trim() || picked?.title,
           usable,
           ...(picked ? { symptomCode: picked.code } : {}),

@@ -41,6 +41,10 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
   ],
   ['There is no such notice.', 'No existe ese aviso.'],
   [
+    'The visit is closed, or somebody else recorded it: the shop can take it back.',
+    'La visita está cerrada, o lo registró otra persona: el taller puede retirarlo.',
+  ],
+  [
     'Somebody else recorded this: the shop can take it back.',
     'Esto lo registró otra persona: el taller puede retirarlo.',
   ],
@@ -384,5 +388,9 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
   ['it lies in the past: give today or a later day', 'está en el pasado: indique hoy o un día posterior'],
   ['it lies before the day on which the stopgap was made', 'es anterior al día en que se hizo el arreglo provisional'],
   ['it lies in the future: give today or a day before', 'está en el futuro: indique hoy o un día anterior'],
+  [
+    'several weeks are planned of 7 days each: leave days out, or ask for one run',
+    'varias semanas se planean de 7 días cada una: omita los días, o pida un solo plan',
+  ],
   ['it lies in the future: check the device’s clock', 'está en el futuro: revise el reloj del aparato'],
 ];
