@@ -67,12 +67,12 @@ const since = async (id: string) => (await manager.get(`/v1/charge-documents/${i
 
 it('a document that was issued before a part came to light says what it lacks, until it is amended', async () => {
   const { visit, document } = await issued('2026-05-26');
-  expect(await since(document.id)).toEqual({ missing: [], surplus: [] });
+  expect(await since(document.id)).toEqual({ missing: [], surplus: [], left: null });
   expect(await behind()).toEqual([]);
   await lateUse(visit.id, '2');
   expect(await since(document.id)).toEqual({
     missing: [{ kind: 'part', name: 'bearing', machineCode: null, code: 'BRG-6205-2Z', slot: null, quantity: '2' }],
-    surplus: [],
+    ...{ surplus: [], left: null },
   });
   expect(await behind()).toMatchObject([
     {
@@ -109,9 +109,27 @@ it('a document that charges a part which was not used after all says so', async 
   const { document } = await issued('2026-05-28', async (visitId) => {
     used = await lateUse(visitId, '2');
   });
-  expect(await since(document.id)).toEqual({ missing: [], surplus: [] });
+  expect(await since(document.id)).toEqual({ missing: [], surplus: [], left: null });
   expect((await manager.delete(`/v1/part-uses/${used}`)).status).toBe(204);
   expect((await behind()).map(({ sentence }: { sentence: string }) => sentence)).toContain(
     `Invoice ${document.document.number} charges what was taken back after it was issued: 2 × bearing 6205-2Z.`,
   );
+});
+
+it('a document that somebody leaves as it is is told no more, until more comes to light', async () => {
+  const { visit, document } = await issued('2026-05-29');
+  const about = async () =>
+    (await behind()).filter(({ documentId }: { documentId: string }) => documentId === document.id);
+  const leave = (body: object) => manager.post(`/v1/charge-documents/${document.id}/leave`, body);
+  expect((await leave({ reason: 'x' })).status).toBe(409);
+  await lateUse(visit.id, '1');
+  expect(await about()).toHaveLength(1);
+  expect((await leave({ reason: '' })).status).toBe(422);
+  const left = { by: 'manager', at: expect.any(String), reason: 'a goodwill bearing' };
+  expect(await leave({ reason: 'a goodwill bearing' })).toMatchObject({ status: 201, body: { left } });
+  expect(await since(document.id)).toMatchObject({ left, missing: [{ quantity: '1' }] });
+  expect(await about()).toEqual([]);
+  await lateUse(visit.id, '1');
+  expect(await since(document.id)).toMatchObject({ left: null, missing: [{ quantity: '2' }] });
+  expect(await about()).toHaveLength(1);
 });

@@ -2305,6 +2305,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/charge-documents/{id}/leave": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["ChargeDocuments_leave"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/charge-documents/{id}/ubl": {
         parameters: {
             query?: never;
@@ -7619,6 +7635,16 @@ export interface components {
                 /** @description How many more, or fewer, of a part; null = it is work */
                 quantity: string | null;
             }[];
+            /** @description Who saw all of this and left the document as it is; null = nobody has */
+            left: {
+                by: string;
+                /** Format: date-time */
+                at: string;
+                reason: string;
+            } | null;
+        };
+        ChargeLeave: {
+            reason: string;
         };
         Empty: Record<string, never>;
         ChargeCredit: {
@@ -15686,6 +15712,51 @@ export interface operations {
             401: components["responses"]["SignedOut"];
             403: components["responses"]["NotAllowed"];
             404: components["responses"]["NotFound"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    ChargeDocuments_leave: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A key of the caller’s own choosing, kept for 7 days: repeating the request with it repeats the answer, not the effect. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "reason": "the customer pays it as it is"
+                 *     }
+                 */
+                "application/json": components["schemas"]["ChargeLeave"];
+            };
+        };
+        responses: {
+            /** @description It stays as it is, although its visit’s records say otherwise; what comes to light later is told */
+            201: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChargesSince"];
+                };
+            };
+            400: components["responses"]["KeyMissing"];
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["TooLarge"];
             422: components["responses"]["Unusable"];
             429: components["responses"]["TooMany"];
             500: components["responses"]["Failed"];

@@ -294,11 +294,16 @@ export const ChargesSince = z
   .object({
     missing: z.array(ChargedSince).meta({ description: 'On record, and not charged' }),
     surplus: z.array(ChargedSince).meta({ description: 'Charged, and not on record' }),
+    left: z
+      .object({ by: z.string(), at: Instant, reason: z.string() })
+      .nullable()
+      .meta({ description: 'Who saw all of this and left the document as it is; null = nobody has' }),
   })
   .meta({
     id: 'ChargesSince',
     description: 'What came to light of a visit, or was taken back, since its document was made',
   });
+export const ChargeLeave = z.strictObject({ reason: text(500, 1) }).meta({ id: 'ChargeLeave' });
 export const ChargeCredit = z.strictObject({ reason: text(500, 1) }).meta({ id: 'ChargeCredit' });
 export const ChargeAmendment = z
   .strictObject({ reason: text(500, 1), facts: ChargeFacts.default({}) })

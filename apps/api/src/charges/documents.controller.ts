@@ -5,6 +5,7 @@ import {
   ChargeDocument,
   ChargeDocumentQuery,
   ChargeFacts,
+  ChargeLeave,
   ChargesSince,
   pageOf,
 } from '@deckround/contracts';
@@ -26,8 +27,8 @@ import { pdfFile, ublFile } from './document-files.js';
 import { DOCUMENT_INCLUDE, type DocumentRow, documentView } from './document-view.js';
 import { draftCharges, redraftCharges } from './draft-charges.js';
 import { creditDocument, issueDraft } from './issue.js';
+import { chargesSince, leaveAsItIs } from './left-as-it-is.js';
 import { shopCharges } from './settings.js';
-import { sinceIssue } from './since-issue.js';
 
 const IdParam = z.uuid();
 const NoBody = z.strictObject({}).meta({ id: 'Empty' });
@@ -90,7 +91,27 @@ export class ChargeDocumentsController {
   since(@Caller() actor: Actor, @Param('id', { schema: IdParam }) id: string) {
     return this.store.inShop(actor.shopId, async (tx) => {
       const row = await findDocument(tx, actor, id);
-      return row.kind === 'invoice' ? sinceIssue(tx, row) : { missing: [], surplus: [] };
+      return row.kind === 'invoice' ? chargesSince(tx, row) : { missing: [], surplus: [], left: null };
+    });
+  }
+
+  @Post(':id/leave')
+  @Allow(['manager'])
+  @Creates(
+    ChargesSince,
+    'It stays as it is, although its visit’s records say otherwise; what comes to light later is told',
+  )
+  leave(
+    @Caller() actor: Actor,
+    @Param('id', { schema: IdParam }) id: string,
+    @Body({ schema: ChargeLeave }) body: z.infer<typeof ChargeLeave>,
+    @Req() request: FastifyRequest,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ) {
+    return this.once.create(actor, request, reply, async (tx) => {
+      const row = await holdDocument(tx, actor, id);
+      await leaveAsItIs(tx, actor, row, body.reason, await shopNow(tx, this.clock.now()));
+      return chargesSince(tx, row);
     });
   }
 

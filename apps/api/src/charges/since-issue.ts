@@ -5,14 +5,17 @@ import type { z } from 'zod';
 import { type DoneItem, factsOf, findChargedVisit, workDone } from './charged-visit.js';
 import { partsUsed } from './parts-used.js';
 
-type Since = z.infer<typeof ChargesSince>;
-type Line = Since['missing'][number];
+export type Differences = Pick<z.infer<typeof ChargesSince>, 'missing' | 'surplus'>;
+type Line = Differences['missing'][number];
 
 /**
  * What the records of a visit say by now, against what its document charges: what came to light after it was issued, and
  * what was taken back. Parts that a person has stated stand as they were stated.
  */
-export async function sinceIssue(tx: Tx, row: { readonly visitId: string; readonly record: unknown }): Promise<Since> {
+export async function sinceIssue(
+  tx: Tx,
+  row: { readonly visitId: string; readonly record: unknown },
+): Promise<Differences> {
   const { record } = row.record as { record: VisitRecord };
   const facts = factsOf(row);
   const visit = await findChargedVisit(tx, row.visitId);

@@ -226,6 +226,7 @@ export const EXAMPLES: Readonly<Record<string, unknown>> = {
   ChargeSettings_changeCustomer: { minimumCharge: '60.00' },
   ChargeDocuments_change: { purchaseOrder: 'PO-115' },
   ChargeDocuments_issue: {},
+  ChargeDocuments_leave: { reason: 'the customer pays it as it is' },
   ChargeDocuments_credit: { reason: 'billed to the wrong site' },
   ChargeDocuments_amend: { reason: 'order number was missing', facts: { purchaseOrder: 'PO-116' } },
   Accounting_acknowledge: { receiverNumber: 'L-1042' },

@@ -5,22 +5,23 @@ import { dateColumn } from '@deckround/register-store';
 import type { Tx } from '@deckround/store';
 import type { z } from 'zod';
 import { latestInvoice } from '../charges/charged-visit.js';
-import { sinceIssue } from '../charges/since-issue.js';
+import { chargesSince } from '../charges/left-as-it-is.js';
 
 type View = z.infer<typeof Alert>;
 type Line = z.infer<typeof ChargesSince>['missing'][number];
 
-/** What came to light is told for so many days: by then the document was amended, or is left as it is. Own choice. */
-const TOLD_DAYS = 30;
+/** What came to light longer ago is told no more, whether or not somebody has decided about it. Own choice. */
+const TOLD_DAYS = 365;
 
-/** Issued documents of visits of which something came to light, or was taken back, that they do not know. */
+/** Issued documents of visits of which something came to light, or was taken back, that they do not know, and that nobody has left as they are. */
 export async function documentsBehind(tx: Tx, today: string): Promise<View[]> {
   const alerts: View[] = [];
   for (const visitId of await visitsPutRight(tx, dateColumn(addDays(today, -TOLD_DAYS)))) {
     const invoice = await latestInvoice(tx, visitId);
     if (invoice?.state !== 'issued' || (await tx.chargeDocument.count({ where: { creditsId: invoice.id } })) > 0)
       continue;
-    const { missing, surplus } = await sinceIssue(tx, invoice);
+    const { missing, surplus, left } = await chargesSince(tx, invoice);
+    if (left !== null) continue;
     const told = missing.length > 0 ? missing : surplus;
     if (told.length === 0) continue;
     const site = await tx.site.findUniqueOrThrow({ where: { id: invoice.siteId } });

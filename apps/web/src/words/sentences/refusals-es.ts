@@ -41,6 +41,10 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
   ],
   ['There is no such notice.', 'No existe ese aviso.'],
   [
+    'The document charges what is on record: there is nothing to decide about it.',
+    'El documento cobra lo que consta: no hay nada que decidir sobre él.',
+  ],
+  [
     'The visit is closed, or somebody else recorded it: the shop can take it back.',
     'La visita está cerrada, o lo registró otra persona: el taller puede retirarlo.',
   ],
