@@ -121,9 +121,8 @@ browserStory('the technician', { isPlanned: true }, (stage) => {
       await page.getByRole('button', { name: /^Stop the time/ }).waitFor();
       // Planning again replaces a visit by one of its own: the clock runs on there.
       const visitId = await stage.database.store.asOwner(async (tx) => {
-        const { id: old, ...visit } = await tx.visit.findUniqueOrThrow({
-          where: { id: page.url().split('/').at(-1)! },
-        });
+        const row = await tx.visit.findUniqueOrThrow({ where: { id: page.url().split('/').at(-1)! } });
+        const { id: old, statedCharges: _, ...visit } = row;
         const { id } = await tx.visit.create({ data: visit });
         await tx.visitItem.updateMany({ where: { visitId: old, state: 'planned' }, data: { visitId: id } });
         await tx.visit.update({ where: { id: old }, data: { state: 'cancelled' } });

@@ -133,3 +133,19 @@ it('a document that somebody leaves as it is is told no more, until more comes t
   expect(await since(document.id)).toMatchObject({ left: null, missing: [{ quantity: '2' }] });
   expect(await about()).toHaveLength(1);
 });
+
+it('a document of which all work was taken back is credited, not amended', async () => {
+  const { visit, document } = await issued('2026-05-30');
+  const { items } = (await manager.get(`/v1/completions?machineId=${shop.machineIds.get('M1')}&limit=500`)).body;
+  for (const done of items.filter((each: { visitId: string }) => each.visitId === visit.id))
+    expect((await manager.delete(`/v1/completions/${done.id}`)).status).toBe(204);
+  const amended = await manager.post(`/v1/charge-documents/${document.id}/amend`, { reason: 'nothing was done' });
+  expect(amended).toMatchObject({
+    status: 409,
+    body: { detail: 'No work is left to charge: take the document back without another.' },
+  });
+  expect(
+    (await manager.post(`/v1/charge-documents/${document.id}/credit`, { reason: 'nothing was done' })).status,
+  ).toBe(201);
+  expect((await behind()).filter((each: { documentId: string }) => each.documentId === document.id)).toEqual([]);
+});

@@ -113,6 +113,7 @@ describe('planning a week again', () => {
     const found = await store.inShop(shopId, async (tx) => {
       const {
         id: _,
+        statedCharges: __,
         visitItems,
         ...row
       } = await tx.visit.findUniqueOrThrow({
@@ -123,7 +124,7 @@ describe('planning a week again', () => {
       const visit = await tx.visit.create({
         data: { ...row, arriveAt: at('19:00'), startAt: at('19:00'), endAt: at('19:30') },
       });
-      const [{ id: __, ...item }] = visitItems as [(typeof visitItems)[0]];
+      const [{ id: ___, ...item }] = visitItems as [(typeof visitItems)[0]];
       await tx.visitItem.create({ data: { ...item, visitId: visit.id, serviceItemId: null, code: 'found-here' } });
       return visit;
     });

@@ -224,9 +224,9 @@ describe('closing a stopgap', () => {
     for (const siteId of field.shop.siteIds.values()) await manager.post('/v1/site-contacts', { siteId, ...contact });
     const visit = await store.inShop(field.shop.shopId, async (tx) => {
       const like = await tx.visit.findFirstOrThrow({ include: { visitItems: { take: 1 } } });
-      const { id: _, visitItems, ...row } = like;
+      const { id: _, statedCharges: __, visitItems, ...row } = like;
       const made = await tx.visit.create({ data: { ...row, state: 'confirmed', visitDate: new Date('2026-07-01') } });
-      const { id: __, ...item } = visitItems[0]!;
+      const { id: ___, ...item } = visitItems[0]!;
       const repair = { serviceItemId: null, roadCallId: null, stopgapId: id, machineId: machine('M3'), code: 'hose' };
       await tx.visitItem.create({ data: { ...item, ...repair, slot: null, visitId: made.id, state: 'planned' } });
       return made;

@@ -8,7 +8,6 @@ import {
   toMinor,
   type VisitRecord,
 } from '@deckround/billing';
-import { DomainError } from '@deckround/platform';
 import { DEFAULT_SHOP } from '@deckround/register';
 import { dateColumn, dateText, wallClockOf } from '@deckround/register-store';
 import { estimateTrip, type TravelSettings } from '@deckround/routing';
@@ -43,7 +42,6 @@ export async function buildRecord(
     hours: hours.get(item.machine.id) ?? '',
   });
   const stated = new Map((facts.work ?? []).map((work) => [work.itemId, work]));
-  requireItems([...stated.keys()], done, '/work');
   const timed = await timedMinutes(tx, visit.id, done, stated);
   return {
     currency: shop.currency,
@@ -90,16 +88,6 @@ interface StandardConsumable {
   quantity: number;
   unit: string;
   perSpindle?: boolean;
-}
-
-function requireItems(ids: readonly string[], done: readonly DoneItem[], pointer: string): void {
-  const known = new Set(done.map((item) => item.id));
-  const wrong = ids.findIndex((id) => !known.has(id));
-  if (wrong >= 0) {
-    throw new DomainError('invalid-input', 'It names work that was not done on this visit.', [
-      { pointer: `${pointer}/${wrong}/itemId`, detail: 'not an item that was done' },
-    ]);
-  }
 }
 
 /** The last reading of each machine by then. */

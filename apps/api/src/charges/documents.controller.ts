@@ -147,7 +147,7 @@ export class ChargeDocumentsController {
       requireVersion(ifMatch, before.version);
       if (before.state !== 'draft')
         throw new DomainError('document-issued', 'It is issued and stays as it is: amend or credit it instead.');
-      await redraftCharges(tx, before, withFacts(before, body));
+      await redraftCharges(tx, before, body);
       return findDocument(tx, actor, id);
     });
     reply.header('etag', etagOf(row.version));
@@ -202,19 +202,13 @@ export class ChargeDocumentsController {
       await creditDocument(tx, actor, row, body.reason, await shopNow(tx, this.clock.now()));
       const { number, issuedOn } = row.document as unknown as Body_;
       const refersTo = { number: number!, issuedOn: issuedOn! };
-      const replaced = { id: row.id, customerId: row.customerId, refersTo };
-      const draftId = await draftCharges(tx, row.visitId, withFacts(row, body.facts), replaced);
-      return documentView(await findDocument(tx, actor, draftId!));
+      const replaced = { id: row.id, customerId: row.customerId, refersTo, facts: factsOf(row) };
+      const draftId = await draftCharges(tx, row.visitId, body.facts, replaced);
+      if (draftId === null)
+        throw new DomainError('conflict', 'No work is left to charge: take the document back without another.');
+      return documentView(await findDocument(tx, actor, draftId));
     });
   }
-}
-
-/** What was stated before, and what is stated now over it. */
-function withFacts(row: DocumentRow, changes: Facts): Facts {
-  const before = factsOf(row);
-  const work = new Map((before.work ?? []).map((each) => [each.itemId, each]));
-  for (const each of changes.work ?? []) work.set(each.itemId, { ...work.get(each.itemId), ...each });
-  return { ...before, ...changes, ...(work.size > 0 && { work: [...work.values()] }) };
 }
 
 async function visibleTo(tx: Tx, actor: Actor): Promise<object> {

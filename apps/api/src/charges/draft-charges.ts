@@ -2,9 +2,10 @@ import { type ChargeDocument, checkDocument, draftDocument, priceVisit, toMinor 
 import { dateColumn } from '@deckround/register-store';
 import type { Tx } from '@deckround/store';
 import { buildRecord } from './build-record.js';
-import { type ChargedVisit, type Facts, factsOf, findChargedVisit, latestInvoice } from './charged-visit.js';
+import { type ChargedVisit, type Facts, factsOf, findChargedVisit, latestInvoice, workDone } from './charged-visit.js';
 import { buyerOf, exemptionOf, termsOf } from './settings.js';
 import { settleStock } from './settle-stock.js';
+import { requireDone, standingFacts, withStated } from './stated-facts.js';
 
 /** What a visit costs a customer by the settings of today. */
 async function priceOf(
@@ -16,8 +17,9 @@ async function priceOf(
 ) {
   const customer = await tx.customer.findUniqueOrThrow({ where: { id: customerId } });
   const { settings, buyer } = await termsOf(tx, customerId);
+  const standing = standingFacts(facts, workDone(visit));
   const payer = { customerId, exemption: exemptionOf(customer, buyer) };
-  const record = await buildRecord(tx, visit, settings, facts, payer);
+  const record = await buildRecord(tx, visit, settings, standing, payer);
   const document = draftDocument(priceVisit(record, settings), record, settings, {
     seller: { code: visit.shop.name, ...settings.seller },
     buyer: buyerOf(customer, buyer),
@@ -43,20 +45,29 @@ interface Replaced {
   readonly id: string;
   readonly customerId: string;
   readonly refersTo: ChargeDocument['refersTo'];
+  /** What was stated for it. */
+  readonly facts: Facts;
 }
 
 /**
  * Drafts the document of a visit that was just finished; a visit on which nothing was done has none. Whoever the site
- * belongs to then pays: later drafts of the visit keep to that customer, though the site may be another's by then.
+ * belongs to then pays: later drafts of the visit keep to that customer, though the site may be another's by then. What was
+ * stated before, on a credited document or on a draft that went, stands unless something else is stated now.
  */
 export async function draftCharges(
   tx: Tx,
   visitId: string,
-  facts: Facts,
+  stated: Facts,
   replaces: Replaced | null = null,
 ): Promise<string | null> {
   const visit = await findChargedVisit(tx, visitId);
-  if (!visit.visitItems.some((item) => item.state === 'done')) return null;
+  const done = workDone(visit);
+  requireDone(stated, done);
+  const facts = withStated(replaces?.facts ?? (visit.statedCharges as Facts | null) ?? {}, stated);
+  if (done.length === 0) {
+    if (Object.keys(facts).length > 0) await keepStated(tx, visitId, facts);
+    return null;
+  }
   const customerId = replaces?.customerId ?? visit.site.customerId;
   const row = await tx.chargeDocument.create({
     data: {
@@ -82,29 +93,38 @@ export async function followLateFacts(tx: Tx, visitId: string): Promise<void> {
   const latest = await latestInvoice(tx, visitId);
   if (latest === null) await draftCharges(tx, visitId, {});
   else if (latest.state !== 'draft') await settleStock(tx, visitId);
-  else if (latest.replacesId !== null || (await isAnythingDone(tx, visitId)))
-    await redraftCharges(tx, latest, factsOf(latest));
+  else if (latest.replacesId !== null || (await isAnythingDone(tx, visitId))) await redraftCharges(tx, latest);
   else {
+    await keepStated(tx, visitId, factsOf(latest));
     await tx.chargeDocument.delete({ where: { id: latest.id } });
     await settleStock(tx, visitId);
   }
+}
+
+/** For the next draft of a visit that has none. */
+async function keepStated(tx: Tx, visitId: string, statedCharges: Facts): Promise<void> {
+  await tx.visit.update({ where: { id: visitId }, data: { statedCharges } });
 }
 
 async function isAnythingDone(tx: Tx, visitId: string): Promise<boolean> {
   return (await tx.visitItem.count({ where: { visitId, state: 'done' } })) > 0;
 }
 
-/** Computes a draft anew, with other facts or by other settings. */
+/** Computes a draft anew, by the settings and the work of today, with what is stated now over what was stated before. */
 export async function redraftCharges(
   tx: Tx,
-  draft: { id: string; visitId: string; customerId: string; document: unknown },
-  facts: Facts,
+  draft: { id: string; visitId: string; customerId: string; document: unknown; record: unknown },
+  stated: Facts = {},
 ): Promise<void> {
   const visit = await findChargedVisit(tx, draft.visitId);
+  requireDone(stated, workDone(visit));
   const { refersTo } = draft.document as ChargeDocument;
   await tx.chargeDocument.update({
     where: { id: draft.id },
-    data: { ...(await priceOf(tx, visit, draft.customerId, facts, refersTo)), version: { increment: 1 } },
+    data: {
+      ...(await priceOf(tx, visit, draft.customerId, withStated(factsOf(draft), stated), refersTo)),
+      version: { increment: 1 },
+    },
   });
   await settleStock(tx, draft.visitId);
 }

@@ -75,13 +75,10 @@ async function statedParts(
   return stated.map(({ partId, itemId, machineId, quantity, coverage }, index) => {
     const part = parts.get(partId);
     const item = done.find((each) => (itemId === null ? each.machineId === machineId : each.id === itemId)) ?? null;
-    const fault = (field: string, detail: string) =>
-      new DomainError('invalid-input', 'It names a part or a place that is not of this visit.', [
-        { pointer: `/parts/${index}/${field}`, detail },
+    if (!part)
+      throw new DomainError('invalid-input', 'It names a part that the shop does not keep.', [
+        { pointer: `/parts/${index}/partId`, detail: 'no such part' },
       ]);
-    if (!part) throw fault('partId', 'no such part');
-    if (!item && itemId !== null) throw fault('itemId', 'not an item that was done');
-    if (!item && machineId !== null) throw fault('machineId', 'nothing was done on this machine');
     return {
       ...{ part, item, workId: itemId, quantity: new Prisma.Decimal(quantity) },
       coverage: (coverage as Coverage | undefined) ?? null,

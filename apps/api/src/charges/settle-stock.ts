@@ -2,6 +2,7 @@ import { Prisma, type Tx } from '@deckround/store';
 import { lockVisit } from '../planning/lock-visit.js';
 import { factsOf, findChargedVisit, latestInvoice, workDone } from './charged-visit.js';
 import { partsUsed } from './parts-used.js';
+import { standingFacts } from './stated-facts.js';
 import { giveBackToStock, takeFromStock } from './stock.js';
 
 const NONE = new Prisma.Decimal(0);
@@ -16,8 +17,9 @@ export async function settleStock(tx: Tx, visitId: string): Promise<void> {
   const { shopId, technicianId } = visit;
   const invoice = await latestInvoice(tx, visitId);
   const done = visit.state === 'done' ? workDone(visit) : [];
+  const facts = invoice ? standingFacts(factsOf(invoice), done) : {};
   const wanted = new Map<string, Prisma.Decimal>();
-  for (const { part, quantity } of await partsUsed(tx, visit, done, invoice ? factsOf(invoice) : {}))
+  for (const { part, quantity } of await partsUsed(tx, visit, done, facts))
     wanted.set(part.id, quantity.plus(wanted.get(part.id) ?? NONE));
   const before = new Map((await tx.partTaken.findMany({ where: { visitId } })).map((row) => [row.partId, row]));
   // always in the same order, so that two visits that use the same parts wait for each other and not in a circle

@@ -178,7 +178,11 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
   // The input cannot be used
   ['Some fields cannot be used. Nothing was changed.', 'Algunos campos no se pueden usar. No se cambió nada.'],
   ['It names work that was not done on this visit.', 'Nombra trabajo que no se hizo en esta visita.'],
-  ['It names a part or a place that is not of this visit.', 'Nombra una pieza o un lugar que no es de esta visita.'],
+  ['It names a part that the shop does not keep.', 'Nombra una pieza que el taller no lleva.'],
+  [
+    'No work is left to charge: take the document back without another.',
+    'No queda trabajo que cobrar: anule el documento sin hacer otro.',
+  ],
   [
     'Send the picture itself, with Content-Type image/jpeg, image/png or image/webp.',
     'Envíe la imagen misma, en JPEG, PNG o WebP.',
