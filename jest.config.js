@@ -7,6 +7,8 @@ export default {
   modulePathIgnorePatterns: ['<rootDir>/.deckround', '/dist/'],
   transform: {},
   testTimeout: 120_000,
+  // The files do not share a database. Here, not among the arguments of a run: there a caller's own would not replace it.
+  maxWorkers: '100%',
   // What files keep in their modules stays until their worker ends.
   workerIdleMemoryLimit: '1GB',
 };

@@ -181,7 +181,6 @@ function jest(env) {
     '--json',
     `--outputFile=${results}`,
     '--silent=false',
-    '--maxWorkers=100%', // the files do not share a database
     ...process.argv.slice(2),
   ];
   return new Promise((done, refuse) => {

@@ -28,8 +28,12 @@ withArtefacts('documents as UBL 2.1', () => {
     };
     schemas = { invoice: xsd('Invoice'), credit: xsd('CreditNote') };
     const sch = join(ARTEFACTS, 'en16931/EN16931-UBL-validation-preprocessed.sch');
-    rules = Schema.fromString(readFileSync(sch, 'utf8'));
+    rules = Schema.fromString(soughtOnce(readFileSync(sch, 'utf8')));
   });
+  // The library puts `//` before what a rule is for. Where the rule has its own, the whole document would be searched from
+  // each of its nodes: the same nodes are found, in eight times the time.
+  const soughtOnce = (sch: string) =>
+    sch.replace(/<rule context="[^"]*"/g, (rule) => rule.replace(/(["|]\s*)\/\//g, '$1'));
   const checkXsd = (document: ChargeDocument) => {
     const xml = XmlDocument.fromString(writeUbl(document));
     try {
@@ -79,13 +83,13 @@ withArtefacts('documents as UBL 2.1', () => {
     expect(faultsOf(document)).toEqual([]);
   });
 
-  // The rules take seconds a document: thousands are for `npm run bench:billing`.
+  // The rules take a quarter of a second a document: thousands are for `npm run bench:billing`.
   it('of any visit pass every rule of EN 16931', () => {
     fc.assert(
       fc.property(anyVisit, anyCharges('en16931'), (record, settings) => {
         expect(faultsOf(issued(record, settings))).toEqual([]);
       }),
-      { seed: 2, numRuns: Number(process.env.DECKROUND_EN_DOCUMENTS ?? 1), endOnFailure: true },
+      { seed: 2, numRuns: Number(process.env.DECKROUND_EN_DOCUMENTS ?? 8), endOnFailure: true },
     );
   }, 3_600_000);
 
