@@ -17,7 +17,7 @@ export async function fieldShop() {
   const [manager, technician] = [await api.signIn('manager'), await api.signIn('technician')];
   const at = clock.now().toISOString();
   return {
-    ...{ database, clock, shop, manager, technician },
+    ...{ database, clock, shop, manager, technician, signIn: api.signIn },
     /** @param machineId null = it is about the visit alone */
     record: (fact: object, visitId: string | null, machineId: string | null): Promise<Answer> =>
       technician.post('/v1/field-records', {

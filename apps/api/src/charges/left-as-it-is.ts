@@ -7,7 +7,7 @@ import { audit } from '../audit/audit.js';
 import type { DocumentRow } from './document-view.js';
 import { type Differences, sinceIssue } from './since-issue.js';
 
-const ACTION = 'charge-document.left';
+export const LEFT = 'charge-document.left';
 
 /** What an issued document lacks or charges too much, and whether somebody has decided to leave it so. */
 export async function chargesSince(
@@ -16,7 +16,7 @@ export async function chargesSince(
 ): Promise<z.infer<typeof ChargesSince>> {
   const since = await sinceIssue(tx, row);
   const entry = await tx.auditEntry.findFirst({
-    where: { action: ACTION, subjectId: row.id },
+    where: { action: LEFT, subjectId: row.id },
     orderBy: [{ at: 'desc' }, { id: 'desc' }],
   });
   const { seen, reason } = (entry?.detail ?? {}) as { seen?: string; reason?: string };
@@ -25,13 +25,15 @@ export async function chargesSince(
   return { ...since, left: isSeen ? { by: entry.actorName, at: entry.at.toISOString(), reason: reason ?? '' } : null };
 }
 
-/** @throws DomainError conflict where there is nothing to be left as it is */
+/** @throws DomainError conflict where there is nothing to be left as it is, or where it was taken back */
 export async function leaveAsItIs(tx: Tx, actor: Actor, row: DocumentRow, reason: string, now: Date): Promise<void> {
   const { missing, surplus } = await sinceIssue(tx, row);
   if (row.state !== 'issued' || row.kind !== 'invoice' || missing.length + surplus.length === 0)
     throw new DomainError('conflict', 'The document charges what is on record: there is nothing to decide about it.');
+  if (await tx.chargeDocument.findFirst({ where: { creditsId: row.id } }))
+    throw new DomainError('conflict', 'It was credited before: read it again.');
   const detail = { reason, seen: inWords({ missing, surplus }) };
-  await audit(tx, actor, { action: ACTION, subjectKind: 'charge-document', subjectId: row.id, detail }, now);
+  await audit(tx, actor, { action: LEFT, subjectKind: 'charge-document', subjectId: row.id, detail }, now);
 }
 
 /** The same for the same differences. */

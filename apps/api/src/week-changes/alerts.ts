@@ -25,7 +25,7 @@ export async function alertsOf(tx: Tx, register: Register, now: Date): Promise<z
   return [
     ...(await movesAsked(tx, weeks)),
     ...(await overdueOrders(tx, today)),
-    ...(await documentsBehind(tx, today)),
+    ...(await documentsBehind(tx)),
     ...(await lateParts(register, weeks, visits, today)),
     ...(await stopgapLimits(tx, register, weeks, visits, today)),
   ];

@@ -508,6 +508,7 @@ export const en = {
   'trail.meter-change.taken-back': 'New hour meter of {day} taken back',
   'trail.completion.taken-back': '“{work}” of {day} taken back: it was not done',
   'trail.part-use.taken-back': '{n} × “{what}” of {day} taken back: not used',
+  'trail.charge-document.left': 'Left as it is: {reason}',
   'trail.part-order.received': '{n} received {day}',
   'trail.part-order.cancelled': '{n} cancelled {day}',
   'trail.part-order.taken-back': '{n} taken back {day}: {reason}',
@@ -1132,7 +1133,10 @@ export const en = {
   'said.order-by': 'Order it by {byDate}: ordered today, it comes {comesDate}, in time for the visit.',
   'said.document-lacks': 'Invoice {number} does not charge what came to light after it was issued: {what}.',
   'said.document-beyond': 'Invoice {number} charges what was taken back after it was issued: {what}.',
-  'said.amend-or-leave': 'Amend the document: what is on record by then is charged. Or leave it as it is.',
+  'said.document-lacks-and-beyond':
+    'Invoice {number} does not charge what came to light after it was issued: {lacks}. It charges what was taken back: {beyond}.',
+  'said.amend-or-leave':
+    'Take it back and draft it anew: what is on record by then is charged. Or leave it as it is, and say why.',
   'said.order-overdue':
     '{part}: {quantity} ordered {orderedDate} should have come {expectedDate}, and nothing counts on them any more.',
   'said.ask-supplier':
@@ -1184,7 +1188,7 @@ export const en = {
   'alert.move-asked': 'A site asks for another day',
   'alert.order-overdue': 'An order of parts is overdue',
   'alert.document-behind': 'An issued document does not agree with what is on record',
-  'alert.document': 'The document',
+  'alert.document': 'To the document: take it back, or draft it anew',
   'alert.order': 'The order',
   'alert.part-late-for-visit': 'A part comes too late',
   'alert.part-late-for-stopgap': 'A stopgap ends before its part comes',
@@ -1279,7 +1283,8 @@ export const en = {
   'charges.save-first': 'Save your entries first, then issue it.',
   'charges.missing': 'On record since it was issued, and not charged here:',
   'charges.surplus': 'Charged here, and taken back since it was issued:',
-  'charges.since-what': 'To amend takes this document back and drafts it anew with what is on record now.',
+  'charges.since-what':
+    'To draft it anew takes this document back and charges what is on record now. Left as it is, nothing is charged or given back for it.',
   'charges.leave': 'Leave it as it is',
   'charges.why-left': 'Why it may stay as it is',
   'charges.left': 'Left as it is by {name}, {when}: {reason}',

@@ -508,6 +508,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'trail.meter-change.taken-back': 'Horómetro nuevo del {day} retirado',
   'trail.completion.taken-back': '«{work}» del {day} retirado: no se hizo',
   'trail.part-use.taken-back': '{n} × «{what}» del {day} retirado: no se usó',
+  'trail.charge-document.left': 'Se deja como está: {reason}',
   'trail.part-order.received': '{n} recibidas el {day}',
   'trail.part-order.cancelled': '{n} canceladas el {day}',
   'trail.part-order.taken-back': '{n} retiradas el {day}: {reason}',
@@ -1140,7 +1141,10 @@ export const es: Readonly<Record<WordKey, string>> = {
   'said.order-by': 'Pedirla a más tardar el {byDate}: si se pide hoy, llega el {comesDate}, a tiempo para la visita.',
   'said.document-lacks': 'La factura {number} no cobra lo que se supo después de emitirla: {what}.',
   'said.document-beyond': 'La factura {number} cobra lo que se retiró después de emitirla: {what}.',
-  'said.amend-or-leave': 'Rectifique el documento: se cobra lo que conste entonces. O déjelo como está.',
+  'said.document-lacks-and-beyond':
+    'La factura {number} no cobra lo que se supo después de emitirla: {lacks}. Cobra lo que se retiró: {beyond}.',
+  'said.amend-or-leave':
+    'Anúlela y haga otro borrador: se cobra lo que conste entonces. O déjela como está, y diga por qué.',
   'said.order-overdue':
     '{part}: lo pedido el {orderedDate} (cantidad: {quantity}) debía llegar el {expectedDate}, y ya no se cuenta con ello.',
   'said.ask-supplier':
@@ -1191,7 +1195,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'alert.move-asked': 'Un lugar pide otro día',
   'alert.order-overdue': 'Un pedido de piezas está atrasado',
   'alert.document-behind': 'Un documento emitido no concuerda con lo registrado',
-  'alert.document': 'El documento',
+  'alert.document': 'Al documento: anularlo, o hacer otro borrador',
   'alert.order': 'El pedido',
   'alert.part-late-for-visit': 'Una pieza llega tarde',
   'alert.part-late-for-stopgap': 'Un arreglo provisional acaba antes de su pieza',
@@ -1286,7 +1290,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'charges.save-first': 'Guarde primero lo escrito, luego emítalo.',
   'charges.missing': 'Registrado después de emitirlo, y no cobrado aquí:',
   'charges.surplus': 'Cobrado aquí, y retirado después de emitirlo:',
-  'charges.since-what': 'Al rectificar se retira este documento y se redacta de nuevo con lo que consta ahora.',
+  'charges.since-what':
+    'Al hacer otro borrador se anula este documento y se cobra lo que consta ahora. Si queda como está, no se cobra ni se devuelve nada por ello.',
   'charges.leave': 'Dejarlo como está',
   'charges.why-left': 'Por qué puede quedar como está',
   'charges.left': 'Lo dejó como está {name}, {when}: {reason}',

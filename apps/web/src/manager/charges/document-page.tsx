@@ -6,6 +6,7 @@ import type { ChargeDocument } from '../../data/types.js';
 import { FileButton } from '../../design/file-button.js';
 import { Scrolling } from '../../design/scrolling.js';
 import { useWords } from '../../words/words.js';
+import { Trail } from '../trail/trail.js';
 import { documentName } from './charges-page.js';
 import { DraftActions } from './draft-actions.js';
 import { IssuedActions } from './issued-actions.js';
@@ -79,6 +80,7 @@ export function DocumentPage() {
         ) : null}
       </div>
       {row.state === 'draft' ? <DraftActions key={row.version} row={row} /> : <IssuedActions row={row} />}
+      <Trail of={{ subjectId: id }} />
     </div>
   );
 }

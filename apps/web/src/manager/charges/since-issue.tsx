@@ -1,10 +1,8 @@
 import { queryOptions, useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
 import { api } from '../../data/api.js';
 import type { ChargesSince } from '../../data/types.js';
-import { usePost } from '../../data/use-post.js';
-import { Failure } from '../../design/failure.js';
 import { useWords } from '../../words/words.js';
+import { LeaveAsItIs } from './leave-as-it-is.js';
 
 type Line = ChargesSince['missing'][number];
 
@@ -14,7 +12,7 @@ const sinceQuery = (id: string) =>
     queryFn: ({ signal }) => api.get<ChargesSince>(`/v1/charge-documents/${id}/since`, signal),
   });
 
-/** What came to light, or was taken back, since a document was issued: somebody amends it, or leaves it as it is. */
+/** What came to light, or was taken back, since a document was issued: somebody drafts it anew, or leaves it as it is. */
 export function SinceIssue({ id }: { readonly id: string }) {
   const { t, moment } = useWords();
   const since = useQuery(sinceQuery(id)).data;
@@ -33,32 +31,6 @@ export function SinceIssue({ id }: { readonly id: string }) {
         <p>{t('charges.left', { name: left.by, when: moment(left.at), reason: left.reason })}</p>
       )}
     </div>
-  );
-}
-
-function LeaveAsItIs({ id }: { readonly id: string }) {
-  const { t } = useWords();
-  const [reason, setReason] = useState('');
-  const leave = usePost(`/v1/charge-documents/${id}/leave`, () => setReason(''));
-  return (
-    <form
-      className="stack"
-      onSubmit={(event) => {
-        event.preventDefault();
-        leave.mutate({ reason: reason.trim() });
-      }}
-    >
-      <label className="field">
-        <span className="label">{t('charges.why-left')}</span>
-        <input value={reason} maxLength={500} onChange={(event) => setReason(event.target.value)} />
-      </label>
-      <p>
-        <button type="submit" className="press-quiet" disabled={reason.trim() === '' || leave.isPending}>
-          {t('charges.leave')}
-        </button>
-      </p>
-      <Failure error={leave.error} />
-    </form>
   );
 }
 

@@ -6,6 +6,7 @@ import type { Alert, VisitAnswer, VisitMoved } from '../../data/types.js';
 import { Failure } from '../../design/failure.js';
 import { said } from '../../words/said.js';
 import { useWords } from '../../words/words.js';
+import { LeaveAsItIs } from '../charges/leave-as-it-is.js';
 import { CloseStopgap } from '../stopgaps/close-stopgap.js';
 import { RenewStopgap } from '../stopgaps/renew-stopgap.js';
 import { ReplyForm } from '../week/answer-of-site.js';
@@ -72,6 +73,7 @@ export function AlertNote({ alert, today }: { readonly alert: Alert; readonly to
           <CloseStopgap id={alert.stopgapId} today={today} />
         </>
       ) : null}
+      {alert.documentId ? <LeaveAsItIs id={alert.documentId} /> : null}
       {answer && answer.state === 'open' ? <ReplyForm key={answer.version} answer={answer} /> : null}
       <Failure error={move.error} />
     </>
