@@ -27,7 +27,7 @@ interface Visit {
   technicianId: string;
   state: string;
   version: number;
-  items: { title: string; state: string; machineId: string }[];
+  items: { title: string; state: string; machineId: string; reason: string }[];
 }
 
 async function stopgapOn(code: string, description: string): Promise<string> {
@@ -71,6 +71,9 @@ describe('work that a technician did as it was planned before', () => {
     expect(after.state).toBe('done');
     const charged = await chargedWork(field, planned!.id);
     expect(charged.filter((title) => title === 'Make good: hose of M6 tied up')).toHaveLength(1);
+    expect(after.items.find((each) => each.title.includes('hose of M6'))?.reason).toBe(
+      'Done here, though the desk had closed it meanwhile.',
+    );
   });
 
   it('makes good the stopgap that it was for, not another of the same machine', async () => {

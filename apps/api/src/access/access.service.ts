@@ -52,12 +52,9 @@ export class AccessService {
   /** A sign-in of this person; its token is known to the caller alone. */
   async openSession(person: Prisma.PersonGetPayload<{ include: { shop: true } }>) {
     const { secret, hash } = newSecret(SESSION_PREFIX);
-    const lastSeenAt = this.clock.now();
-    const expiresAt = new Date(lastSeenAt.getTime() + this.config.SESSION_MAX_DAYS * DAY_MS);
+    const expiresAt = new Date(this.clock.now().getTime() + this.config.SESSION_MAX_DAYS * DAY_MS);
     await this.store.inShop(person.shopId, (tx) =>
-      tx.session.create({
-        data: { shopId: person.shopId, personId: person.id, tokenHash: hash, expiresAt, lastSeenAt },
-      }),
+      tx.session.create({ data: { shopId: person.shopId, personId: person.id, tokenHash: hash, expiresAt } }),
     );
     const { id, name, timeZone, currency, units, clockShiftDays } = person.shop;
     return {

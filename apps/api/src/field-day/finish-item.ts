@@ -10,7 +10,9 @@ import type { Fact, Place } from './apply-fact.js';
 
 type ItemDone = Extract<Fact, { kind: 'item-done' }>;
 /** A call or a stopgap: what it names exactly one of. */
-type Owed = Pick<Prisma.VisitItemUncheckedCreateInput, 'code' | 'title' | 'minutes' | 'stopgapId' | 'roadCallId'>;
+type Owed = Pick<Prisma.VisitItemUncheckedCreateInput, 'code' | 'title' | 'minutes' | 'stopgapId' | 'roadCallId'> & {
+  readonly isClosed: boolean;
+};
 
 /** A piece of work was done: of the visit as it stands by now, or as the technician had read it. */
 export async function finishItem(
@@ -50,12 +52,21 @@ async function owedBy(tx: Tx, machineId: string, { stopgapId, roadCallId }: Item
   if (stopgapId) {
     const stopgap = await tx.stopgap.findFirst({ where: { id: stopgapId, machineId } });
     if (stopgap === null) return null;
-    const { code, description, minutes } = stopgap;
-    return { ...none, stopgapId, code, title: stopgapTitle(description), minutes };
+    const { code, description, minutes, closedOn } = stopgap;
+    return { ...none, stopgapId, code, title: stopgapTitle(description), minutes, isClosed: closedOn !== null };
   }
   if (!roadCallId) return null;
   const call = await tx.roadCall.findFirst({ where: { id: roadCallId, machineId } });
-  return call && { ...none, roadCallId, code: 'road-call', title: roadCallTitle(call.symptom), minutes: call.minutes };
+  if (call === null) return null;
+  const { symptom, minutes, closedOn } = call;
+  return {
+    ...none,
+    roadCallId,
+    code: 'road-call',
+    title: roadCallTitle(symptom),
+    minutes,
+    isClosed: closedOn !== null,
+  };
 }
 
 /**
@@ -66,7 +77,7 @@ async function finishOwed(
   tx: Tx,
   actor: Actor,
   visit: VisitRow | null,
-  { code, title, minutes, ...work }: Owed & { machineId: string },
+  { code, title, minutes, isClosed, ...work }: Owed & { machineId: string },
   doneOn: Date,
   now: Date,
 ): Promise<void> {
@@ -80,7 +91,11 @@ async function finishOwed(
     visit?.id ?? null,
   );
   if (visit === null) return;
-  const reason = 'Done here, though it no longer stood in this visit.';
+  const isDoneElsewhere = (await tx.visitItem.count({ where: { ...owed, state: 'done' } })) > 0;
+  const reason =
+    isClosed && !isDoneElsewhere
+      ? 'Done here, though the desk had closed it meanwhile.'
+      : 'Done here, though it no longer stood in this visit.';
   const done = { code, title, minutes, reason, role: 'found', state: 'done' };
   await tx.visitItem.create({ data: { shopId: actor.shopId, visitId: visit.id, ...work, ...done } });
 }

@@ -7,10 +7,11 @@ import { useWords } from '../../words/words.js';
 /** Why a piece of work falls due: the planner's own sentence, or in another language what its date is made of. */
 export function Evidence({ item }: { readonly item: VisitItem }) {
   const words = useWords();
-  const isEnglish = words.language === 'en';
+  // What was done beside the plan says itself why; it need not fall due.
+  const isTold = words.language === 'en' || item.role === 'found';
   const { machineId, code } = item;
-  const rows = useQuery({ ...dueQuery({ machineId, code }), enabled: !isEnglish }).data ?? [];
-  if (isEnglish) return item.reason === null ? null : <p className="pencil small">{item.reason}</p>;
+  const rows = useQuery({ ...dueQuery({ machineId, code }), enabled: !isTold }).data ?? [];
+  if (isTold) return item.reason === null ? null : <p className="pencil small">{words.sentence(item.reason)}</p>;
   const due = rows.find((row) => row.slot === item.slot);
   if (!due) return null;
   return (

@@ -17,6 +17,9 @@ export const RECORDS: readonly (readonly [english: string, spanish: string])[] =
     '«{told}» no es la hora de una lectura (RFC 3339, con su zona).',
   ],
   ['The reading lies in the future ({told}).', 'La lectura está en el futuro ({told}).'],
+  ['Found at the machine and done there.', 'Hallado en la máquina y hecho ahí mismo.'],
+  ['Done here, though it no longer stood in this visit.', 'Hecho aquí, aunque ya no estaba en esta visita.'],
+  ['Done here, though the desk had closed it meanwhile.', 'Hecho aquí, aunque la oficina ya lo había cerrado.'],
   ['Make good: {what}', 'Reparar del todo: {what}'],
   ['Road call: {what}', 'Llamada: {what}'],
 ];
