@@ -66,9 +66,14 @@ browserStory('the parts that a technician used', { isPlanned: true }, (stage) =>
       const uses = () => stage.database.store.asOwner((tx) => tx.partUse.findMany({ orderBy: { name: 'asc' } }));
       expect((await uses()).map(({ quantity }) => Number(quantity)).sort()).toEqual([1, Number(amount)].sort());
 
-      // What was sent is taken back where it went.
-      await page.getByRole('button', { name: 'Take it back' }).last().dblclick();
+      // What was sent is taken back by a record of its own, which goes the same way.
+      await page.context().setOffline(true);
+      await page.getByRole('button', { name: 'Take it back' }).last().click();
+      await page.getByRole('button', { name: 'It was another part' }).dblclick();
       await saidOther.waitFor({ state: 'detached' });
+      expect(await uses()).toHaveLength(2);
+      await page.context().setOffline(false);
+      await page.getByText(/All \d+ records sent/).waitFor({ timeout: 60_000 });
       expect((await uses()).map(({ quantity }) => Number(quantity))).toEqual([Number(amount)]);
 
       await page.context().setOffline(true);

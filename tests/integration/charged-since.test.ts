@@ -110,7 +110,8 @@ it('a document that charges a part which was not used after all says so', async 
     used = await lateUse(visitId, '2');
   });
   expect(await since(document.id)).toEqual({ missing: [], surplus: [], left: null });
-  expect((await manager.delete(`/v1/part-uses/${used}`)).status).toBe(204);
+  const taken = await manager.post(`/v1/part-uses/${used}/take-back`, { because: 'not-used' });
+  expect(taken.status).toBe(201);
   expect((await behind()).map(({ sentence }: { sentence: string }) => sentence)).toContain(
     `Invoice ${document.document.number} charges what was taken back after it was issued: 2 × bearing 6205-2Z.`,
   );

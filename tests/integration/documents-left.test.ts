@@ -62,6 +62,7 @@ it('an issued document that lacks something is told until somebody answers, howe
   // Longer than anybody stays signed in.
   field.clock.moveTo('2027-07-01T15:00:00Z');
   manager = await field.signIn('manager');
+  await field.database.store.asOwner((tx) => tx.session.updateMany({ data: { lastSeenAt: field.clock.now() } }));
   const lacks = `Invoice ${number} does not charge what came to light after it was issued: 2 × bearing.`;
   expect(await told(id)).toEqual([lacks]);
   expect((await leave(id, 'given for nothing')).status).toBe(201);

@@ -177,6 +177,7 @@ describe('the examples of the document', () => {
     expect(faults).toEqual([]);
     // What needs more than a shop's first week stands in tests of its own, by name.
     const elsewhere = [
+      'PartsTakenBack_takeBack',
       'FieldRecords_decide',
       'RoadCallAnswers_options',
       'RoadCallAnswers_choose',

@@ -87,6 +87,9 @@ describe('work recorded by mistake', () => {
 });
 
 describe('a used part recorded by mistake', () => {
+  const WRONG = { because: 'other-part', reason: 'counted twice' };
+  const takeBack = (useId: string, visitId: string) =>
+    record({ kind: 'part-taken-back', useId, name: 'belt', quantity: '2', because: 'not-used' }, 'M1', visitId);
   const belt = async () => {
     const { body } = await manager.get('/v1/parts?limit=500');
     return body.items.find((part: { code: string }) => part.code === 'BRG-6205-2Z');
@@ -127,28 +130,60 @@ describe('a used part recorded by mistake', () => {
     };
     expect(await charged()).toBe(4);
     expect(await onHand(partId)).toBe(before - 4);
-    // The visit is closed: its technician asks the shop.
-    expect((await stage.technician.delete(`/v1/part-uses/${wrong}`)).status).toBe(403);
-    expect((await manager.delete(`/v1/part-uses/${wrong}`)).status).toBe(204);
-    expect((await manager.delete(`/v1/part-uses/${wrong}`)).status).toBe(404);
+    expect((await stage.technician.post(`/v1/part-uses/${wrong}/take-back`, WRONG)).status).toBe(403);
+    expect((await manager.post(`/v1/part-uses/${wrong}/take-back`, {})).status).toBe(422);
+    expect((await manager.post(`/v1/part-uses/${wrong}/take-back`, WRONG)).status).toBe(201);
+    expect((await manager.post(`/v1/part-uses/${wrong}/take-back`, WRONG)).status).toBe(404);
     expect(await charged()).toBe(2);
     expect(await onHand(partId)).toBe(before - 2);
     const left = (await manager.get(`/v1/part-uses?machineId=${shop.machineIds.get('M1')}`)).body.items;
     expect(left.map(({ id }: { id: string }) => id)).toEqual([used]);
     const [entry] = (await manager.get(`/v1/audit-entries?subjectId=${wrong}`)).body.items;
-    expect(entry).toMatchObject({ action: 'part-use.taken-back', detail: { quantity: '2', on: '2026-06-05' } });
+    const detail = { quantity: '2', on: '2026-06-05', because: 'other-part', reason: 'counted twice' };
+    expect(entry).toMatchObject({ action: 'part-use.taken-back', detail });
   });
 
-  it('is taken back by whoever recorded it, while the visit is open', async () => {
+  it('is taken back by whoever recorded it, without a network too, and once however often that is sent', async () => {
     const { id: partId } = await belt();
     const before = await onHand(partId);
     const visit = await plannedVisit(stage.database.store, shop, '2026-06-01');
     for (const visitId of [visit.id, null]) {
       const used = await use('M1', visitId);
       expect(await onHand(partId)).toBe(before - 2);
-      expect((await stage.technician.delete(`/v1/part-uses/${used}`)).status).toBe(204);
+      for (const _ of ['sent', 'sent by another press'])
+        expect(await takeBack(used, visit.id)).toMatchObject({ status: 201, body: { state: 'applied' } });
       expect(await onHand(partId)).toBe(before);
+      const [entry] = (await manager.get(`/v1/audit-entries?subjectId=${used}`)).body.items;
+      expect(entry).toMatchObject({ actorName: 'technician', detail: { because: 'not-used' } });
     }
+  });
+
+  it('that its technician takes back after the visit was finished waits for the shop, as all that comes late', async () => {
+    const { id: partId } = await belt();
+    const before = await onHand(partId);
+    const visit = await plannedVisit(stage.database.store, shop, '2026-05-29');
+    const used = await use('M1', visit.id);
+    await stage.record({ kind: 'visit-finish', signedBy: 'Sorrel' }, visit.id, null);
+    const late = await takeBack(used, visit.id);
+    expect(late.body.state).toBe('review');
+    expect(await onHand(partId)).toBe(before - 2);
+    expect((await stage.accept(late.body.id)).status).toBe(200);
+    expect(await onHand(partId)).toBe(before);
+  });
+
+  it('is refused where it is another’s, or none', async () => {
+    const visit = await plannedVisit(stage.database.store, shop, '2026-05-28');
+    const { id, description } = await belt();
+    const at = stage.clock.now().toISOString();
+    const others = await manager.post('/v1/field-records', {
+      ...{ id: randomUUID(), deviceAt: at, sentAt: at, visitId: visit.id, machineId: shop.machineIds.get('M1')! },
+      fact: { kind: 'part-used', partId: id, name: description, quantity: '1' },
+    });
+    expect((await takeBack(others.body.id, visit.id)).status).toBe(403);
+    expect(await takeBack(randomUUID(), visit.id)).toMatchObject({
+      status: 422,
+      body: { detail: 'There is no such used part to take back.' },
+    });
   });
 });
 

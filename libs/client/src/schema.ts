@@ -689,6 +689,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/part-uses/{id}/take-back": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["PartsTakenBack_takeBack"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/agreements/{id}": {
         parameters: {
             query?: never;
@@ -1185,22 +1201,6 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/part-uses/{id}": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["PartUse_read"];
-        put?: never;
-        post?: never;
-        delete: operations["PartUse_remove"];
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
     "/v1/part-uses": {
         parameters: {
             query?: never;
@@ -1209,6 +1209,22 @@ export interface paths {
             cookie?: never;
         };
         get: operations["PartUse_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/part-uses/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PartUse_read"];
         put?: never;
         post?: never;
         delete?: never;
@@ -4228,6 +4244,32 @@ export interface components {
              */
             evenIfGone?: boolean;
         };
+        /** @description Why a used part that was recorded counts no more */
+        PartTakenBack: {
+            /** @enum {string} */
+            because: "not-used" | "other-part" | "wrong-quantity";
+            /** @default  */
+            reason?: string;
+        };
+        /** @description A part that went into a machine */
+        PartUse: {
+            /**
+             * Format: uuid
+             * @description Identifier of a row
+             */
+            id: string;
+            visitId: string | null;
+            /**
+             * Format: uuid
+             * @description Identifier of a row
+             */
+            machineId: string;
+            partId: string | null;
+            name: string;
+            quantity: string;
+            /** Format: date-time */
+            usedAt: string;
+        };
         AgreementCreate: {
             /**
              * Format: uuid
@@ -5231,6 +5273,19 @@ export interface components {
                 quantity: string & (unknown & unknown);
             } | {
                 /** @enum {string} */
+                kind: "part-taken-back";
+                /**
+                 * Format: uuid
+                 * @description The record of the used part
+                 */
+                useId: string;
+                /** @description As it was recorded, for whoever decides about a late record */
+                name: string;
+                quantity: string & (unknown & unknown);
+                /** @enum {string} */
+                because: "not-used" | "other-part" | "wrong-quantity";
+            } | {
+                /** @enum {string} */
                 kind: "work-time";
                 /** Format: date-time */
                 startedAt: string;
@@ -5279,25 +5334,6 @@ export interface components {
         PartUsePage: {
             items: components["schemas"]["PartUse"][];
             next: string | null;
-        };
-        /** @description A part that went into a machine */
-        PartUse: {
-            /**
-             * Format: uuid
-             * @description Identifier of a row
-             */
-            id: string;
-            visitId: string | null;
-            /**
-             * Format: uuid
-             * @description Identifier of a row
-             */
-            machineId: string;
-            partId: string | null;
-            name: string;
-            quantity: string;
-            /** Format: date-time */
-            usedAt: string;
         };
         /** @description One page; `next` is null on the last */
         WorkTimePage: {
@@ -11049,6 +11085,52 @@ export interface operations {
             500: components["responses"]["Failed"];
         };
     };
+    PartsTakenBack_takeBack: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A key of the caller’s own choosing, kept for 7 days: repeating the request with it repeats the answer, not the effect. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "because": "other-part",
+                 *       "reason": "the belt of the next machine"
+                 *     }
+                 */
+                "application/json": components["schemas"]["PartTakenBack"];
+            };
+        };
+        responses: {
+            /** @description The used part as it was: it counts no more, and lies in stock again */
+            201: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PartUse"];
+                };
+            };
+            400: components["responses"]["KeyMissing"];
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
+            409: components["responses"]["Conflict"];
+            413: components["responses"]["TooLarge"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
     Agreement_read: {
         parameters: {
             query?: never;
@@ -12754,65 +12836,6 @@ export interface operations {
             500: components["responses"]["Failed"];
         };
     };
-    PartUse_read: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                id: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            /** @description The row; its ETag is needed to change it */
-            200: {
-                headers: {
-                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
-                    RateLimit: components["headers"]["RateLimit"];
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["PartUse"];
-                };
-            };
-            401: components["responses"]["SignedOut"];
-            403: components["responses"]["NotAllowed"];
-            404: components["responses"]["NotFound"];
-            422: components["responses"]["Unusable"];
-            429: components["responses"]["TooMany"];
-            500: components["responses"]["Failed"];
-        };
-    };
-    PartUse_remove: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                id: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            /** @description It is gone */
-            204: {
-                headers: {
-                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
-                    RateLimit: components["headers"]["RateLimit"];
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            401: components["responses"]["SignedOut"];
-            403: components["responses"]["NotAllowed"];
-            404: components["responses"]["NotFound"];
-            409: components["responses"]["Conflict"];
-            422: components["responses"]["Unusable"];
-            429: components["responses"]["TooMany"];
-            500: components["responses"]["Failed"];
-        };
-    };
     PartUse_list: {
         parameters: {
             query?: {
@@ -12842,6 +12865,36 @@ export interface operations {
             };
             401: components["responses"]["SignedOut"];
             403: components["responses"]["NotAllowed"];
+            422: components["responses"]["Unusable"];
+            429: components["responses"]["TooMany"];
+            500: components["responses"]["Failed"];
+        };
+    };
+    PartUse_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The row; its ETag is needed to change it */
+            200: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PartUse"];
+                };
+            };
+            401: components["responses"]["SignedOut"];
+            403: components["responses"]["NotAllowed"];
+            404: components["responses"]["NotFound"];
             422: components["responses"]["Unusable"];
             429: components["responses"]["TooMany"];
             500: components["responses"]["Failed"];

@@ -78,6 +78,11 @@ export const FieldDay = z
   })
   .meta({ id: 'FieldDay', description: 'A technician’s day whole, to be read ahead and used without a network' });
 
+const because = z.enum(['not-used', 'other-part', 'wrong-quantity']);
+export const PartTakenBack = z
+  .strictObject({ because, reason: text(500).default('') })
+  .meta({ id: 'PartTakenBack', description: 'Why a used part that was recorded counts no more' });
+
 const kind = <K extends string>(name: K) => z.literal(name);
 /** What can be recorded in the field; each is a fact of its own and never changed. */
 export const FieldFact = z.discriminatedUnion('kind', [
@@ -110,6 +115,13 @@ export const FieldFact = z.discriminatedUnion('kind', [
     partId: Id.nullable().default(null),
     name: text(500, 1),
     quantity: SomeQuantity,
+  }),
+  z.strictObject({
+    kind: kind('part-taken-back'),
+    useId: Id.meta({ description: 'The record of the used part' }),
+    name: text(500, 1).meta({ description: 'As it was recorded, for whoever decides about a late record' }),
+    quantity: SomeQuantity,
+    because,
   }),
   z
     .strictObject({ kind: kind('work-time'), startedAt: InstantIn, endedAt: InstantIn })

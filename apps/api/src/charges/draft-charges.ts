@@ -66,6 +66,7 @@ export async function draftCharges(
   const facts = withStated(replaces?.facts ?? (visit.statedCharges as Facts | null) ?? {}, stated);
   if (done.length === 0) {
     if (Object.keys(facts).length > 0) await keepStated(tx, visitId, facts);
+    await settleStock(tx, visitId);
     return null;
   }
   const customerId = replaces?.customerId ?? visit.site.customerId;

@@ -12,6 +12,7 @@ import { closeVisit } from '../planning/close-visit.js';
 import type { VisitRow } from '../planning/visit-view.js';
 import { columnOrNull } from '../register/values.js';
 import { finishItem } from './finish-item.js';
+import { takeBackRecorded } from './take-back-part.js';
 
 export type Fact = z.infer<typeof FieldFact>;
 
@@ -66,6 +67,8 @@ export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact, 
       if (visitId !== null) await settleStock(tx, visitId);
       else if (fact.partId !== null) await takeFromStock(tx, fact.partId, new Prisma.Decimal(fact.quantity), null);
       return;
+    case 'part-taken-back':
+      return takeBackRecorded(tx, actor, fact, now);
     case 'work-time': {
       const technician = await tx.technician.findFirst({ where: { personId: actor.id } });
       await tx.workTime.create({

@@ -100,7 +100,8 @@ export async function applyRecord(
   );
   if (visit?.state === 'done') await followLateFacts(tx, visit.id);
   // It was made after all: what was done there is charged.
-  if (visit?.state === 'cancelled' && !NEVER_LATE.has((row.fact as Fact).kind))
+  const { kind } = row.fact as Fact;
+  if (visit?.state === 'cancelled' && kind !== 'part-taken-back' && !NEVER_LATE.has(kind))
     await closeVisit(tx, visit, believed(row.deviceAt, row, now), {}, now);
 }
 

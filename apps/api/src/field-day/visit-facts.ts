@@ -1,24 +1,22 @@
 import { PartUse, PartUseQuery, VisitFactsQuery, WorkTime } from '@deckround/contracts';
 import type { Prisma } from '@deckround/store';
 import { type Resource, resourceController } from '../register/resource.js';
-import { takeBackPart } from './take-back-part.js';
 
 const ofVisit = ({ visitId }: Record<string, unknown>) => (visitId === undefined ? {} : { visitId });
 const ofMachine = ({ machineId }: Record<string, unknown>) => (machineId === undefined ? {} : { machineId });
 
-const partUses: Resource<Prisma.PartUseGetPayload<object>> = {
+export const partUses: Resource<Prisma.PartUseGetPayload<object>> = {
   path: 'part-uses',
   name: 'PartUse',
   view: PartUse,
   query: PartUseQuery,
   readers: ['manager', 'technician'],
-  writers: ['manager', 'technician'],
+  writers: [],
   order: 'usedAt',
   orderValue: (key) => new Date(key),
   where: (query) => ({ ...ofVisit(query), ...ofMachine(query) }),
   table: (tx) => tx.partUse,
   toView: (row) => ({ ...row, quantity: String(row.quantity), usedAt: row.usedAt.toISOString() }),
-  remove: takeBackPart,
 };
 
 const workTimes: Resource<Prisma.WorkTimeGetPayload<object>> = {

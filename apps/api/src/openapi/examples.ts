@@ -166,6 +166,7 @@ export const EXAMPLES: Readonly<Record<string, unknown>> = {
     partExpectedOn: '2026-06-09',
     minutes: 45,
   },
+  PartsTakenBack_takeBack: { because: 'other-part', reason: 'the belt of the next machine' },
   Stopgap_change: { partExpectedOn: '2026-06-10' },
   StopgapDecisions_renew: { limitHours: '40', limitOn: null, reason: 'the plate was bolted on again and holds' },
   StopgapDecisions_close: { because: 'done-otherwise', reason: 'the site welded a new bracket on' },

@@ -63,7 +63,7 @@ async function documentsPutInDoubt(tx: Tx): Promise<string[]> {
       from (
         select visit_id, decided_at as at from field_record
           where state = 'accepted' and visit_id is not null
-            and kind in ('item-done', 'found-work', 'part-used')
+            and kind in ('item-done', 'found-work', 'part-used', 'part-taken-back')
         union all
         select (detail ->> 'visitId')::uuid, at from audit_entry
           where action in ('completion.taken-back', 'part-use.taken-back') and detail ->> 'visitId' is not null

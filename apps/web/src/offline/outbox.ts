@@ -1,6 +1,6 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useEffect, useSyncExternalStore } from 'react';
-import { Away, api, queryOf, Refused, send } from '../data/api.js';
+import { Away, queryOf, Refused, send } from '../data/api.js';
 import { connection } from '../data/connection.js';
 import { sessions } from '../data/session.js';
 import type { FieldFact } from '../data/types.js';
@@ -64,14 +64,6 @@ export const outbox = {
       const still = (await fieldStore.withState(record.state)).some((each) => each.order === record.order);
       if (still && record.state !== 'sent') await fieldStore.remove(record.order!);
     });
-    await changed();
-  },
-  /** What was sent is taken back where it went, which wants the network. */
-  async takeBackUse(record: KeptRecord): Promise<void> {
-    await api.remove(`/v1/part-uses/${record.id}`).catch((error: unknown) => {
-      if (!(error instanceof Refused) || error.problem.status !== 404) throw error;
-    });
-    await exclusively(() => fieldStore.remove(record.order!));
     await changed();
   },
   async sendAgain(record: KeptRecord): Promise<void> {

@@ -50,7 +50,7 @@ export function ForeseenPart({ part, kept, record }: Props) {
   );
   if (!isRecorded(part, kept)) return button(t('parts.use', told));
   return (
-    <UsedPart part={part} kept={kept}>
+    <UsedPart part={part} kept={kept} record={record}>
       {button(t(used === 0 ? 'parts.use' : 'parts.use-more', told))}
     </UsedPart>
   );

@@ -39,6 +39,7 @@ export function PartForm({ parts, foreseen, kept, record }: Props) {
             key={each.partId ?? each.name}
             part={{ ...each, unit: parts.find(({ id }) => id === each.partId)?.unit ?? 'each' }}
             kept={kept}
+            record={record}
           />
         ))}
         <label className="field">

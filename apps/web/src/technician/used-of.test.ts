@@ -20,3 +20,15 @@ test('what the service refused is told apart from what waits to be sent, and is 
   expect(isRecorded(BELT, [recorded('refused', '4')])).toBe(true);
   expect(isRecorded({ partId: 'p2', name: 'belt' }, kept)).toBe(false);
 });
+
+test('what is taken back is used no more, unless the service refused that', () => {
+  const sent = recorded('sent', '2');
+  const back = (state: KeptRecord['state']): KeptRecord => ({
+    ...recorded(state, '2'),
+    id: 'back',
+    fact: { kind: 'part-taken-back', useId: sent.id, name: 'belt', quantity: '2', because: 'not-used' },
+  });
+  expect(isRecorded(BELT, [sent, back('waiting')])).toBe(false);
+  expect(usedOf(BELT, [sent, recorded('sent', '1'), back('sent')]).quantity).toBe(1);
+  expect(usedOf(BELT, [sent, back('refused')]).quantity).toBe(2);
+});

@@ -1,9 +1,9 @@
-import { useMutation } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
-import { Failure } from '../design/failure.js';
 import type { KeptRecord } from '../offline/field-store.js';
 import { outbox } from '../offline/outbox.js';
 import { useWords } from '../words/words.js';
+import type { Recorder } from './recorder.js';
+import { TakeBackSent } from './take-back-sent.js';
 import style from './technician.module.css';
 import { type PartMeant, quantityOf, usedOf } from './used-of.js';
 import { WhyRefused } from './why-refused.js';
@@ -12,19 +12,18 @@ interface Props {
   readonly part: PartMeant & { readonly unit: string };
   /** What is kept of the machine. */
   readonly kept: readonly KeptRecord[];
+  readonly record: Recorder;
   readonly children?: ReactNode;
 }
 
 /**
- * How much of a part is recorded, and what the service refused of it, with the reason; it can be taken back, the last first:
- * what has left the device only while the service can be reached.
+ * How much of a part is recorded, and what the service refused of it, with the reason; it can be taken back, the last first.
  */
-export function UsedPart({ part, kept, children }: Props) {
+export function UsedPart({ part, kept, record, children }: Props) {
   const { t, number, sentence } = useWords();
   const { quantity, waiting, sent, refused } = usedOf(part, kept);
   const last = waiting.at(-1);
   const lastSent = last ? undefined : sent.at(-1);
-  const takeBack = useMutation({ mutationFn: (record: KeptRecord) => outbox.takeBackUse(record) });
   const named = (n: number) => ({
     quantity: t('parts.amount', { n: number(n, 2), q: n, unit: part.unit }),
     part: sentence(part.name),
@@ -39,25 +38,15 @@ export function UsedPart({ part, kept, children }: Props) {
       <div className="row">
         {children}
         {last ? <TakeBack record={last} label={t('unsent.take-back')} /> : null}
-        {lastSent ? (
-          <button
-            type="button"
-            className="press-plain"
-            disabled={takeBack.isPending}
-            onClick={() => takeBack.mutate(lastSent)}
-          >
-            {t('unsent.take-back')}
-          </button>
-        ) : null}
+        {lastSent ? <TakeBackSent key={lastSent.id} used={lastSent} record={record} /> : null}
       </div>
-      <Failure error={takeBack.error} />
-      {refused.map((record) => (
-        <div key={record.id} className="note clay tight">
+      {refused.map((each) => (
+        <div key={each.id} className="note clay tight">
           <p>
-            <strong>{t('parts.refused', named(quantityOf([record])))}</strong>
+            <strong>{t('parts.refused', named(quantityOf([each])))}</strong>
           </p>
-          <WhyRefused record={record} />
-          <TakeBack record={record} label={t('unsent.throw-away')} />
+          <WhyRefused record={each} />
+          <TakeBack record={each} label={t('unsent.throw-away')} />
         </div>
       ))}
     </div>

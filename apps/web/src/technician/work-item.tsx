@@ -39,7 +39,7 @@ export function WorkItem({ item, isOpen, isDone, meterHours, kept, record }: Pro
       {isDone
         ? item.parts
             .filter((part) => isRecorded(part, kept))
-            .map((part) => <UsedPart key={part.name} part={part} kept={kept} />)
+            .map((part) => <UsedPart key={part.name} part={part} kept={kept} record={record} />)
         : null}
       {isOpen && !isDone ? (
         <>

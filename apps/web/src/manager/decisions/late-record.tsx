@@ -59,6 +59,8 @@ function whatItSays(fact: FieldRecord['fact'], { t, hours, minutes, named }: Wor
       return t('kept.item-done', { item: named(`item.${text('code')}`, text('code')) });
     case 'part-used':
       return t('kept.part-used', { n: text('quantity'), part: text('name') });
+    case 'part-taken-back':
+      return t('kept.part-taken-back', { n: text('quantity'), part: text('name') });
     case 'found-work':
       return t(fact['done'] === true ? 'kept.found-done' : 'kept.found-owed', { what: text('title') });
     case 'stopgap':

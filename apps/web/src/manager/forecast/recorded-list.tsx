@@ -1,7 +1,4 @@
-import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useState } from 'react';
-import { api } from '../../data/api.js';
-import { Failure } from '../../design/failure.js';
+import type { ReactNode } from 'react';
 import { type Column, StackedTable } from '../../design/stacked-table.js';
 import { useWords } from '../../words/words.js';
 
@@ -12,55 +9,15 @@ interface Props<T> {
   readonly columns: readonly Column<T>[];
   /** In order of time. */
   readonly rows: readonly T[];
-  /** Where a row is removed. */
-  readonly path: (row: T) => string;
-  readonly nameOf: (row: T) => string;
-  /** Asked before it happens. */
-  readonly really: (row: T) => string;
+  /** Where a row is taken back. */
+  readonly takeBack: (row: T) => ReactNode;
 }
 
 /** What was recorded of a machine, newest first: what was recorded by mistake is taken back here. */
-export function RecordedList<T extends { readonly id: string }>({
-  title,
-  columns,
-  rows,
-  path,
-  nameOf,
-  really,
-}: Props<T>) {
+export function RecordedList<T extends { readonly id: string }>({ title, columns, rows, takeBack }: Props<T>) {
   const { t } = useWords();
-  const client = useQueryClient();
-  const [asked, setAsked] = useState<string | null>(null);
-  const takeBack = useMutation({
-    mutationFn: (row: T) => api.remove(path(row)),
-    onSettled: () => client.invalidateQueries(),
-  });
   if (rows.length === 0) return null;
-  const taking: Column<T> = {
-    head: t('recorded.take-back'),
-    isHeadUnseen: true,
-    isBare: true,
-    cell: (row) =>
-      asked === row.id ? (
-        <button
-          type="button"
-          className="press-quiet"
-          disabled={takeBack.isPending}
-          onClick={() => takeBack.mutate(row)}
-        >
-          {really(row)}
-        </button>
-      ) : (
-        <button
-          type="button"
-          className="press-plain"
-          aria-label={t('recorded.take-back-of', { work: nameOf(row) })}
-          onClick={() => setAsked(row.id)}
-        >
-          {t('recorded.take-back')}
-        </button>
-      ),
-  };
+  const taking: Column<T> = { head: t('recorded.take-back'), isHeadUnseen: true, isBare: true, cell: takeBack };
   return (
     <section>
       <h2>{title}</h2>
@@ -70,7 +27,6 @@ export function RecordedList<T extends { readonly id: string }>({
         rows={rows.slice(-SHOWN).reverse()}
         keyOf={({ id }) => id}
       />
-      <Failure error={takeBack.error} />
     </section>
   );
 }

@@ -4,6 +4,7 @@ import type { PartUse } from '../../data/types.js';
 import type { Column } from '../../design/stacked-table.js';
 import { useWords } from '../../words/words.js';
 import { RecordedList } from './recorded-list.js';
+import { TakeBackUse } from './take-back-use.js';
 
 const partsQuery = (machineId: string) =>
   queryOptions({
@@ -25,9 +26,7 @@ export function RecordedParts({ machineId }: { readonly machineId: string }) {
       title={t('recorded.parts')}
       columns={columns}
       rows={used}
-      path={({ id }) => `/v1/part-uses/${id}`}
-      nameOf={nameOf}
-      really={(row) => t('recorded.really-part', { part: nameOf(row) })}
+      takeBack={(row) => <TakeBackUse id={row.id} part={nameOf(row)} />}
     />
   );
 }

@@ -5,6 +5,7 @@ import type { Column } from '../../design/stacked-table.js';
 import { useWords } from '../../words/words.js';
 import { useWorkName } from '../work-name.js';
 import { RecordedList } from './recorded-list.js';
+import { TakeBackWork } from './take-back-work.js';
 
 const recordedQuery = (machineId: string) =>
   queryOptions({
@@ -32,9 +33,7 @@ export function RecordedWork({ machineId }: { readonly machineId: string }) {
       title={t('recorded.title')}
       columns={columns}
       rows={done}
-      path={({ id }) => `/v1/completions/${id}`}
-      nameOf={titleOf}
-      really={(row) => t('recorded.really', { work: titleOf(row) })}
+      takeBack={(row) => <TakeBackWork id={row.id} work={titleOf(row)} />}
     />
   );
 }

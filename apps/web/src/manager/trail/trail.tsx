@@ -54,6 +54,7 @@ function whatWasDone(
   const text = (name: string) => (detail[name] == null ? '' : String(detail[name]));
   const { hours, dayOfYear, number, t } = words;
   const day = text('on') || text('doneOn');
+  const because = text('because') && t(`${action.split('.')[0]}.because.${text('because')}` as WordKey);
   const limit = [
     text('limitHours') && t('stopgap.holds-hours', { hours: hours(text('limitHours')), day: dayOfYear(text('on')) }),
     text('limitOn') && t('grounds.holds-until', { day: dayOfYear(text('limitOn')) }),
@@ -61,7 +62,8 @@ function whatWasDone(
   return t(key as WordKey, {
     what: text('what'),
     reason: text('reason'),
-    because: text('because') && t(`stopgap.because.${text('because')}` as WordKey),
+    because,
+    why: [because, text('reason')].filter(Boolean).join(': '),
     day: day && dayOfYear(day),
     work: text('code') && workName(text('code'), text('slot') || null),
     n: text('quantity') && number(Number(text('quantity')), 3),

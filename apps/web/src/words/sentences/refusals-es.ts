@@ -44,10 +44,9 @@ export const REFUSALS: readonly (readonly [english: string, spanish: string])[] 
     'The document charges what is on record: there is nothing to decide about it.',
     'El documento cobra lo que consta: no hay nada que decidir sobre él.',
   ],
-  [
-    'The visit is closed, or somebody else recorded it: the shop can take it back.',
-    'La visita está cerrada, o lo registró otra persona: el taller puede retirarlo.',
-  ],
+  ['There is no such used part to take back.', 'No existe esa pieza usada que retirar.'],
+  ['There is no such used part: it was taken back, it seems.', 'No existe esa pieza usada: parece que ya se retiró.'],
+  ['no such record of a used part', 'no existe ese registro de una pieza usada'],
   [
     'Somebody else recorded this: the shop can take it back.',
     'Esto lo registró otra persona: el taller puede retirarlo.',
