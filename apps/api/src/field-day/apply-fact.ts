@@ -1,7 +1,5 @@
-import type { FieldFact } from '@deckround/contracts';
 import { dateColumn, takeReadings, wallClockOf } from '@deckround/register-store';
 import { emitEvent, Prisma, type Tx } from '@deckround/store';
-import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
 import { settleStock } from '../charges/settle-stock.js';
 import { takeFromStock } from '../charges/stock.js';
@@ -9,23 +7,10 @@ import { FOUND, oweWork } from '../field-work/owed-work.js';
 import { recordCompletion } from '../field-work/record-completion.js';
 import { requireItemCode } from '../field-work/require-machine.js';
 import { closeVisit } from '../planning/close-visit.js';
-import type { VisitRow } from '../planning/visit-view.js';
 import { columnOrNull } from '../register/values.js';
+import type { Fact, Place } from './fact.js';
 import { finishItem } from './finish-item.js';
 import { takeBackRecorded } from './take-back-part.js';
-
-export type Fact = z.infer<typeof FieldFact>;
-
-/** A fact and where it belongs. Everything about a machine names it; the contract sees to that. */
-export interface Place {
-  readonly id: string;
-  readonly happenedAt: Date;
-  /** Another time of the device, put right as that one is. */
-  readonly believed: (instant: string) => Date;
-  readonly timeZone: string;
-  readonly visit: VisitRow | null;
-  readonly machineId: string | null;
-}
 
 /** Writes down what follows from a fact. */
 export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact, now: Date): Promise<void> {

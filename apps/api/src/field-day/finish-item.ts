@@ -6,7 +6,7 @@ import { requireItemCode } from '../field-work/require-machine.js';
 import { completeItem, settleOwed } from '../planning/complete-item.js';
 import { leaveVisits } from '../planning/leave-visits.js';
 import type { VisitRow } from '../planning/visit-view.js';
-import type { Fact, Place } from './apply-fact.js';
+import type { Fact, Place } from './fact.js';
 
 type ItemDone = Extract<Fact, { kind: 'item-done' }>;
 /** A call or a stopgap: what it names exactly one of. */

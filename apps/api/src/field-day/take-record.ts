@@ -9,7 +9,8 @@ import { requireMachines } from '../field-work/require-machine.js';
 import { closeVisit } from '../planning/close-visit.js';
 import { lockVisit } from '../planning/lock-visit.js';
 import { VISIT_INCLUDE, type VisitRow } from '../planning/visit-view.js';
-import { applyFact, type Fact } from './apply-fact.js';
+import { applyFact } from './apply-fact.js';
+import type { Fact } from './fact.js';
 
 type Body = z.infer<typeof FieldRecordCreate>;
 /** A clock that is off by more is not believed. */

@@ -99,6 +99,7 @@ export const en = {
   'week.then': 'Then the week after it.',
   'week.stop': 'Stop, keep the best so far',
   'week.stopping': 'Stopping; the best plan so far is kept.',
+  'week.waiting': 'Waiting for its turn: the plans of a shop are made one after the other …',
   'week.reading': 'Reading the register and working out what is due …',
   'week.best': 'Best so far {cost}, after {iterations} tries.',
   'week.found': 'The search brought the cost from {from} down to {to} in {iterations} tries.',

@@ -100,6 +100,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'week.then': 'Después, la semana siguiente.',
   'week.stop': 'Parar y quedarse con lo mejor',
   'week.stopping': 'Parando; se conserva el mejor plan hasta ahora.',
+  'week.waiting': 'A la espera de su turno: los planes de un taller se hacen uno tras otro …',
   'week.reading': 'Leyendo el registro y calculando lo que toca …',
   'week.best': 'Lo mejor hasta ahora {cost}, tras {iterations} intentos.',
   'week.found': 'La búsqueda bajó el costo de {from} a {to} en {iterations} intentos.',

@@ -153,7 +153,7 @@ export function PlanProgress({ plan, weekOf }: { readonly plan: PlanSearch; read
         {run.cancelAsked
           ? t('week.stopping')
           : run.progress === null
-            ? t('week.reading')
+            ? t(run.status === 'asked' ? 'week.waiting' : 'week.reading')
             : t('week.best', {
                 cost: roundMoney(run.progress.totalCents),
                 iterations: number(run.progress.iterations),

@@ -55,9 +55,10 @@ export function usePlanSearch(weekOf: string, shop: Shop, onBefore: () => void):
         await client.invalidateQueries({ queryKey: weekQuery(ended.weekOf).queryKey });
         if (signal.aborted) return;
         id = ended.status === 'done' ? ended.nextRunId : null;
-        if (id === null) kept.clear();
-        else setCosts([]);
-        setRun(id === null ? ended : await api.get<PlanRun>(`/v1/plan-runs/${id}`, signal));
+        if (id === null) {
+          kept.clear();
+          setRun(ended);
+        } else setCosts([]);
         await client.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'week' });
       }
     },
