@@ -8,7 +8,7 @@ import { audit } from '../audit/audit.js';
 import { followLateFacts } from '../charges/draft-charges.js';
 import { settleStock } from '../charges/settle-stock.js';
 import { lockVisit } from '../planning/lock-visit.js';
-import type { Fact } from './apply-fact.js';
+import type { Fact } from './fact.js';
 
 /**
  * Takes back a used part that was recorded by mistake: it lies in stock again, and is in its visit's draft no more. An
