@@ -171,6 +171,18 @@ describe('a used part recorded by mistake', () => {
     expect(await onHand(partId)).toBe(before);
   });
 
+  it('that waits for the shop’s decision is withdrawn by whoever recorded it, and nobody has to decide', async () => {
+    const { id: partId, description } = await belt();
+    const visit = await plannedVisit(stage.database.store, shop, '2026-05-27');
+    await stage.record({ kind: 'visit-finish', signedBy: 'Sorrel' }, visit.id, null);
+    const used = await record({ kind: 'part-used', partId, name: description, quantity: '2' }, 'M1', visit.id);
+    expect(used.body.state).toBe('review');
+    expect((await takeBack(used.body.id, visit.id)).body.state).toBe('applied');
+    expect((await manager.get('/v1/field-records?state=review')).body.items).toEqual([]);
+    const { items } = (await manager.get('/v1/field-records?state=dismissed')).body;
+    expect(items.map(({ id }: { id: string }) => id)).toContain(used.body.id);
+  });
+
   it('is refused where it is another’s, or none', async () => {
     const visit = await plannedVisit(stage.database.store, shop, '2026-05-28');
     const { id, description } = await belt();

@@ -41,6 +41,19 @@ export async function takeBackPart(
 }
 
 /**
+ * A used part that still waits for the shop's decision is withdrawn by whoever recorded it: nobody has to decide any more.
+ *
+ * @returns whether it waited
+ */
+export async function withdrawWaiting(tx: Tx, actor: Actor, useId: string, now: Date): Promise<boolean> {
+  const { count } = await tx.fieldRecord.updateMany({
+    where: { id: useId, kind: 'part-used', state: 'review', recordedBy: actor.id },
+    data: { state: 'dismissed', decidedBy: actor.id, decidedAt: now, version: { increment: 1 } },
+  });
+  return count > 0;
+}
+
+/**
  * Who recorded a used part in the field takes it back there; so does the shop, when it lets a late record count.
  *
  * @throws DomainError invalid-input where nobody recorded it, not-allowed where somebody else did

@@ -11,6 +11,7 @@ import { lockVisit } from '../planning/lock-visit.js';
 import { VISIT_INCLUDE, type VisitRow } from '../planning/visit-view.js';
 import { applyFact } from './apply-fact.js';
 import type { Fact } from './fact.js';
+import { withdrawWaiting } from './take-back-part.js';
 
 type Body = z.infer<typeof FieldRecordCreate>;
 /** A clock that is off by more is not believed. */
@@ -34,7 +35,8 @@ export async function takeRecord(tx: Tx, actor: Actor, body: Body, now: Date): P
   const skewSeconds = Math.round((now.getTime() - Date.parse(body.sentAt)) / 1000);
   if (visitId !== null) await lockVisit(tx, visitId);
   const visit = visitId === null ? null : await tx.visit.findUnique({ where: { id: visitId }, include: VISIT_INCLUDE });
-  const reviewReason = doubtOf(fact) ?? lateReason(visitId, visit, fact);
+  const isWithdrawal = fact.kind === 'part-taken-back' && (await withdrawWaiting(tx, actor, fact.useId, now));
+  const reviewReason = isWithdrawal ? null : (doubtOf(fact) ?? lateReason(visitId, visit, fact));
   const { count } = await tx.fieldRecord.createMany({
     skipDuplicates: true,
     data: [
