@@ -1,6 +1,6 @@
 import type { StopgapClose } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
-import { dateColumn, dateText, todayOf } from '@deckround/register-store';
+import { dateColumn, dateText, shopNow, todayOf } from '@deckround/register-store';
 import type { Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
@@ -32,5 +32,5 @@ export async function closeStopgap(
   await tx.dueForecast.deleteMany({ where: { stopgapId: id } });
   const subject = { subjectKind: 'stopgap', subjectId: id, machineId };
   const detail = { what: description, because, reason, on: closedOn };
-  await audit(tx, actor, { action: 'stopgap.closed', ...subject, detail }, now);
+  await audit(tx, actor, { action: 'stopgap.closed', ...subject, detail }, await shopNow(tx, now));
 }

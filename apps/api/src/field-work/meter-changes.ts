@@ -1,6 +1,6 @@
 import { MeterChange, MeterChangeCreate, MeterChangeQuery } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
-import { dateColumn, dateText, revisitReadings } from '@deckround/register-store';
+import { dateColumn, dateText, revisitReadings, shopNow } from '@deckround/register-store';
 import type { Prisma } from '@deckround/store';
 import type { z } from 'zod';
 import { machineScope } from '../access/actor.js';
@@ -40,7 +40,7 @@ export const meterChanges: Resource<Row> = {
     await tx.meterChange.deleteMany({ where: { machineId, changedOn, origin: 'found' } });
     const row = await tx.meterChange.create({ data: { shopId: actor.shopId, machineId, ...body, changedOn } });
     await revisitReadings(tx, [machineId]);
-    await audit(tx, actor, { ...act(row, 'told'), detail: toldOf(row) }, now);
+    await audit(tx, actor, { ...act(row, 'told'), detail: toldOf(row) }, await shopNow(tx, now));
     return row.id;
   },
   remove: async (tx, actor, row, now) => {
@@ -52,7 +52,7 @@ export const meterChanges: Resource<Row> = {
     }
     await tx.meterChange.delete({ where: { id: row.id } });
     await revisitReadings(tx, [row.machineId]);
-    await audit(tx, actor, { ...act(row, 'taken-back'), detail: toldOf(row) }, now);
+    await audit(tx, actor, { ...act(row, 'taken-back'), detail: toldOf(row) }, await shopNow(tx, now));
   },
 };
 

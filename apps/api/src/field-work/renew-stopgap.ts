@@ -2,7 +2,7 @@ import type { StopgapRenewal } from '@deckround/contracts';
 import { clause } from '@deckround/planning';
 import { DomainError } from '@deckround/platform';
 import { limitAhead, stopgapLimit } from '@deckround/register';
-import { dateText, todayOf } from '@deckround/register-store';
+import { dateText, shopNow, todayOf } from '@deckround/register-store';
 import type { Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
@@ -52,7 +52,7 @@ export async function renewStopgap(
   const before = { limitHoursBefore: hoursText(row.limitHours), limitOnBefore: dateOrNull(row.limitOn) };
   const subject = { subjectKind: 'stopgap', subjectId: id, machineId: row.machineId };
   const detail = { what: row.description, reason, on: today, ...renewed, ...before };
-  await audit(tx, actor, { action: 'stopgap.renewed', ...subject, detail }, now);
+  await audit(tx, actor, { action: 'stopgap.renewed', ...subject, detail }, await shopNow(tx, now));
 }
 
 async function usageOf(tx: Tx, machineId: string) {

@@ -1,3 +1,4 @@
+import { shopNow } from '@deckround/register-store';
 import type { Prisma, Tx } from '@deckround/store';
 import type { Actor } from '../access/actor.js';
 import { audit } from '../audit/audit.js';
@@ -25,7 +26,7 @@ export async function takeBack(
     tx,
     actor,
     { ...act, detail: { machineId, visitId, code, slot, doneOn: doneOn.toISOString().slice(0, 10) } },
-    now,
+    await shopNow(tx, now),
   );
   if (visitId === null) return;
   const { state } = await tx.visit.findUniqueOrThrow({ where: { id: visitId }, select: { state: true } });

@@ -1,6 +1,6 @@
 import type { DeliveryTakenBack } from '@deckround/contracts';
 import { DomainError } from '@deckround/platform';
-import { dateColumn, todayOf } from '@deckround/register-store';
+import { dateColumn, shopNow, todayOf } from '@deckround/register-store';
 import { Prisma, type Tx } from '@deckround/store';
 import type { z } from 'zod';
 import type { Actor } from '../access/actor.js';
@@ -45,7 +45,7 @@ export async function receive(tx: Tx, actor: Actor, row: OrderRow, delivery: Del
     tx,
     actor,
     { ...act(row, 'received'), detail: { partId: row.partId, quantity: String(came), on: receivedOn } },
-    now,
+    await shopNow(tx, now),
   );
 }
 
@@ -56,7 +56,7 @@ export async function cancelRest(tx: Tx, actor: Actor, row: OrderRow, cancelledO
     tx,
     actor,
     { ...act(row, 'cancelled'), detail: { partId: row.partId, quantity: String(row.outstanding), on: cancelledOn } },
-    now,
+    await shopNow(tx, now),
   );
 }
 
@@ -94,7 +94,7 @@ export async function takeBackDelivery(
     },
   });
   const detail = { partId, quantity, reason, on: await todayOf(tx, now) };
-  await audit(tx, actor, { ...act(row, 'taken-back'), detail }, now);
+  await audit(tx, actor, { ...act(row, 'taken-back'), detail }, await shopNow(tx, now));
 }
 
 /** @throws DomainError invalid-input where nothing came, or more than was ordered */
