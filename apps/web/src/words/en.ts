@@ -1196,6 +1196,7 @@ export const en = {
   'alert.move-asked': 'A site asks for another day',
   'alert.order-overdue': 'An order of parts is overdue',
   'alert.document-behind': 'An issued document does not agree with what is on record',
+  'alert.invoice': 'Invoice {number}',
   'alert.document': 'To the document: take it back, or draft it anew',
   'alert.order': 'The order',
   'alert.part-late-for-visit': 'A part comes too late',

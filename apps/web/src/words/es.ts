@@ -1203,6 +1203,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'alert.move-asked': 'Un lugar pide otro día',
   'alert.order-overdue': 'Un pedido de piezas está atrasado',
   'alert.document-behind': 'Un documento emitido no concuerda con lo registrado',
+  'alert.invoice': 'Factura {number}',
   'alert.document': 'Al documento: anularlo, o hacer otro borrador',
   'alert.order': 'El pedido',
   'alert.part-late-for-visit': 'Una pieza llega tarde',

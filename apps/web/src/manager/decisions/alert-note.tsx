@@ -7,6 +7,7 @@ import { Failure } from '../../design/failure.js';
 import { said } from '../../words/said.js';
 import { useWords } from '../../words/words.js';
 import { LeaveAsItIs } from '../charges/leave-as-it-is.js';
+import { SinceLines } from '../charges/since-lines.js';
 import { CloseStopgap } from '../stopgaps/close-stopgap.js';
 import { RenewStopgap } from '../stopgaps/renew-stopgap.js';
 import { ReplyForm } from '../week/answer-of-site.js';
@@ -38,7 +39,14 @@ export function AlertNote({ alert, today }: { readonly alert: Alert; readonly to
         {alert.siteName ? `: ${alert.siteName}` : ''}
         {alert.machineCode ? `, ${alert.machineCode}` : ''}
       </h2>
-      <p>{said(sentence, alert.sentence, words)}</p>
+      {alert.documentId ? (
+        <>
+          <p>{t('alert.invoice', { number: String(sentence.values['number']) })}</p>
+          <SinceLines id={alert.documentId} />
+        </>
+      ) : (
+        <p>{said(sentence, alert.sentence, words)}</p>
+      )}
       <p className="pencil">{said(choice, alert.choice, words)}</p>
       <div className="row">
         {alert.move ? (

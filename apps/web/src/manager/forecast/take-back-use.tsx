@@ -28,7 +28,7 @@ export function TakeBackUse({ id, part }: { readonly id: string; readonly part: 
         }}
       >
         <p className="pencil">{t('recorded.taken-back-what')}</p>
-        <FormField label={t('stopgap.because')} fault={faults.get('because')}>
+        <FormField label={t('parts.why-back')} fault={faults.get('because')}>
           {(tied) => (
             <select {...tied} value={because} onChange={(event) => setBecause(event.target.value)}>
               {BECAUSE.map((each) => (
