@@ -10,7 +10,7 @@ export function TorqueFigure({ torque }: { readonly torque: FieldItem['torques']
   if (torque.ftLb === null || torque.nm === null)
     return (
       <p>
-        <span>{sentence(torque.what)}</span>: {t('torque.manual')} <span>{sentence(torque.note)}</span>
+        <span>{sentence(torque.what)}</span>: {torque.note ? sentence(torque.note) : t('torque.manual')}
       </p>
     );
   const both = [span(torque.ftLb, 'ft-lb'), span(torque.nm, 'N·m')];

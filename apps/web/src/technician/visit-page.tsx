@@ -77,7 +77,7 @@ function MachineList({
   readonly visit: FieldVisit;
   readonly kept: ReturnType<typeof useKeptOf>;
 }) {
-  const { t } = useWords();
+  const { t, named } = useWords();
   const doneHere = new Set(kept.flatMap(({ fact }) => (fact.kind === 'item-done' ? [fact.itemId] : [])));
   return (
     <section className="tight">
@@ -92,7 +92,10 @@ function MachineList({
                 params={{ date: day.date, visitId: visit.id, machineId: machine.id }}
                 className={style.open}
               >
-                <strong>{machine.code}</strong>
+                <span>
+                  <strong>{machine.code}</strong>{' '}
+                  <span className="pencil">{named(`class.${machine.machineClass}`, machine.machineClass)}</span>
+                </span>
                 <span className="pencil">{t('at.done-of', { done, all: machine.items.length })}</span>
                 {machine.items.some((item) => item.isElsewhere) ? <span>✕ {t('at.elsewhere')}</span> : null}
               </Link>
