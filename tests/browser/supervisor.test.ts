@@ -30,12 +30,12 @@ browserStory('the grounds supervisor', { isPlanned: true }, (stage) => {
       };
       await signInAt(page, 'supervisor@small-shop.example', PASSWORD);
       // S1 has two of the six machines; nothing of the others shows.
-      await page.getByRole('heading', { name: /^2 of 2 can mow until Sat, Jun 13$/ }).waitFor();
+      await page.getByRole('heading', { name: /^2 of 2 can mow now and on Sat, Jun 13$/ }).waitFor();
       expect(await page.locator('a[href^="/grounds/"]').count()).toBe(2);
       await look();
 
       await page.getByRole('link', { name: /^M1 / }).click();
-      await page.getByRole('heading', { name: /^M1 can mow until/ }).waitFor();
+      await page.getByRole('heading', { name: /^M1 can mow now and on/ }).waitFor();
       await page.getByText(/^last 506\.0\sh/).waitFor();
       for (const key of '41') await page.getByRole('button', { name: key, exact: true }).click();
       await page.getByText(/h less than last time/).waitFor();
@@ -174,7 +174,7 @@ browserStory('the grounds supervisor', { isPlanned: true }, (stage) => {
       const own = await visitor(stage.browser, stage.api.service.address, PHONE);
       await signInAt(own.page, 'supervisor@small-shop.example', PASSWORD);
       await own.page.goto(`/L/${anew.id}`);
-      await own.page.getByRole('heading', { name: /^M4 can mow until/ }).waitFor();
+      await own.page.getByRole('heading', { name: /^M4 can mow now and on/ }).waitFor();
 
       const readings = await stage.database.store.asOwner((tx) => tx.reading.findMany({ where: { source: 'label' } }));
       expect(readings.map((reading) => [reading.machineId, String(reading.hours)])).toEqual([[machineId, '663.2']]);
@@ -188,7 +188,7 @@ browserStory('the grounds supervisor', { isPlanned: true }, (stage) => {
     await liveOn('2026-06-17');
     const { page, faults } = await visitor(stage.browser, stage.api.service.address, PHONE);
     await signInAt(page, 'supervisor@small-shop.example', PASSWORD);
-    await page.getByRole('heading', { name: /can mow until Sat, Jun 20$/ }).waitFor();
+    await page.getByRole('heading', { name: /can mow now and on Sat, Jun 20$/ }).waitFor();
     await page.getByText('No visit is planned yet.').waitFor();
     expect(faults).toEqual([]);
   });

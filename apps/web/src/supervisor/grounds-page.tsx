@@ -1,12 +1,14 @@
 import { Link } from '@tanstack/react-router';
 import { CalendarAddresses } from '../calendar/calendar-addresses.js';
 import { SiteContacts } from '../contacts/site-contacts.js';
-import { StateOfMachine } from '../design/state-shape.js';
+import { type MachineState, StateOfMachine } from '../design/state-shape.js';
+import type { WordKey } from '../words/en.js';
 import { useWords } from '../words/words.js';
 import { BlockDays } from './block-days.js';
 import { ComingVisits } from './coming-visits.js';
 import { EndedWishes } from './ended-wishes.js';
 import style from './grounds.module.css';
+import { dayOfState } from './machine-states.js';
 import { SiteEvents } from './site-events.js';
 import { useGrounds } from './use-grounds.js';
 
@@ -17,6 +19,8 @@ export function GroundsPage() {
   if (!grounds) return <h1>{t('wait')}</h1>;
   const { machines, sites, saturday, today } = grounds;
   const idle = machines.filter(({ isReady }) => !isReady);
+  const since = (state: MachineState, on: string | null) =>
+    on === null ? {} : { detail: t(`state.day.${state}` as WordKey, { day: dayBeside(on, today) }) };
   const line = ({ machine, state, due }: (typeof machines)[number]) => (
     <li key={machine.id}>
       <Link to="/grounds/$machineId" params={{ machineId: machine.id }} className={style.line}>
@@ -24,7 +28,7 @@ export function GroundsPage() {
           <strong>{machine.code}</strong>{' '}
           <span className="small pencil">{named(`class.${machine.machineClass}`, machine.machineClass)}</span>
         </span>
-        <StateOfMachine state={state} {...(due[0]?.p50 ? { detail: dayBeside(due[0].p50, today) } : {})} />
+        <StateOfMachine state={state} {...since(state, dayOfState(state, due, today))} />
       </Link>
     </li>
   );

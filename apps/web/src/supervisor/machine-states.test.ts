@@ -1,6 +1,6 @@
 import { expect, test } from '@jest/globals';
 import type { DueItem, Machine } from '../data/types.js';
-import { canMowUntil, saturdayFrom, stateOf } from './machine-states.js';
+import { canMowUntil, dayOfState, saturdayFrom, stateOf } from './machine-states.js';
 
 test('the Saturday to be ready for', () => {
   // 4 June 2026 was a Thursday (ISO 8601 calendar).
@@ -40,4 +40,20 @@ test('a machine is counted on only as long as its stopgap holds', () => {
   expect(canMowUntil('2026-06-06', 'stopgap', stopgap(null))).toBe(true);
   expect(canMowUntil('2026-06-06', 'overdue', [])).toBe(true);
   expect(canMowUntil('2026-06-06', 'down', [])).toBe(false);
+});
+
+test('the day beside a state is of what makes the machine so, not of other work', () => {
+  const item = (kind: string, p50: string, chance: number) =>
+    ({ kind, p50, costFrom: '2026-06-04', probabilityOverdue: [chance] }) as unknown as DueItem;
+  const due = [
+    item('service', '2026-06-05', 0.1),
+    item('service', '2026-05-20', 0.9),
+    item('service', '2026-05-02', 0.7),
+    item('stopgap', '2026-06-15', 0),
+  ];
+  const dayOf = (state: Parameters<typeof dayOfState>[0]) => dayOfState(state, due, '2026-06-04');
+  expect(dayOf('stopgap')).toBe('2026-06-15');
+  expect(dayOf('overdue')).toBe('2026-05-02');
+  expect(dayOfState('service-soon', due.slice(0, 1), '2026-06-04')).toBe('2026-06-05');
+  expect([dayOf('down'), dayOf('in-our-hands'), dayOf('ready')]).toEqual([null, null, null]);
 });

@@ -20,6 +20,14 @@ export function stopgapEnd(due: readonly DueItem[]): string | null {
   return ends.sort()[0] ?? null;
 }
 
+/** The day beside the word of a state, of what makes it so: since when it is overdue, until when its stopgap holds. */
+export function dayOfState(state: MachineState, due: readonly DueItem[], today: string): string | null {
+  if (state === 'stopgap') return stopgapEnd(due);
+  if (state !== 'overdue' && state !== 'service-soon') return null;
+  const told = state === 'service-soon' ? due : due.filter((item) => chanceOverdue(item, today) >= OVERDUE_FROM);
+  return told.flatMap(({ p50 }) => p50 ?? []).sort()[0] ?? null;
+}
+
 /**
  * It can mow until a day: overdue service slows nobody down; a fault, the shop's hands and a stopgap that ends by then do.
  */

@@ -62,6 +62,9 @@ export const es: Readonly<Record<WordKey, string>> = {
   'state.stopgap': 'Con arreglo provisional',
   'state.down': 'Parada',
   'state.in-our-hands': 'En nuestras manos',
+  'state.day.service-soon': 'hacia el {day}',
+  'state.day.overdue': 'desde cerca del {day}',
+  'state.day.stopgap': 'hasta el {day}',
 
   'class.zero-turn': 'giro cero',
   'class.stand-on': 'de pie',
@@ -352,11 +355,11 @@ export const es: Readonly<Record<WordKey, string>> = {
   'kept.stopgap': 'arreglo provisional: {what}',
 
   'grounds.page': 'Máquinas – Deckround',
-  'grounds.title': '{usable} de {all} pueden segar hasta el {day}',
-  'grounds.idle': 'No pueden segar hasta el {day}',
+  'grounds.title': '{usable} de {all} pueden segar ahora y el {day}',
+  'grounds.idle': 'Con estas no se cuenta para el {day}',
   'grounds.no-visit': 'Aún no hay visita planificada.',
   'grounds.back': 'Volver a las máquinas',
-  'grounds.can': '{machine} puede segar hasta el {day}',
+  'grounds.can': '{machine} puede segar ahora y el {day}',
   'grounds.cannot': '{machine} no se debe usar ahora',
   'grounds.runs-out':
     '{machine} aguanta hasta el {end} más o menos: su arreglo provisional acaba antes de que termine el {day}',
