@@ -12,6 +12,7 @@ import { DEFAULT_SHOP } from '@deckround/register';
 import { dateColumn, dateText, wallClockOf } from '@deckround/register-store';
 import { estimateTrip, type TravelSettings } from '@deckround/routing';
 import { lastReadings, type Prisma, type Tx } from '@deckround/store';
+import { partName } from '../register/part-name.js';
 import { type ChargedVisit, type DoneItem, type Facts, workDone } from './charged-visit.js';
 import { partsUsed } from './parts-used.js';
 import { timedMinutes } from './timed-minutes.js';
@@ -103,7 +104,7 @@ async function meterHours(tx: Tx, done: readonly DoneItem[], until: Date): Promi
 function priced(part: Prisma.PartGetPayload<object>, currency: string) {
   return {
     code: part.code,
-    name: [part.description, part.designation].filter(Boolean).join(' '),
+    name: partName(part),
     unit: part.unit,
     unitPrice: fromMinor(part.unitPriceCents, currency),
     unitCost: fromMinor(part.unitCostCents, currency),
