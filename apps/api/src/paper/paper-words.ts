@@ -22,6 +22,8 @@ const EN = {
   stopgap: (what: string) => `On a stopgap: ${what}`,
   holdsHours: (hours: string, day: string) => `holds for ${hours} h from ${day} on`,
   holdsUntil: (day: string) => `holds until ${day}`,
+  holdsEither: (hours: string, day: string, until: string) =>
+    `holds for ${hours} h from ${day} on, or until ${until}, whichever comes first`,
   before: 'Before the first step',
   torqueManual: 'the figure is in the machine’s manual',
   found: 'Found and measured',
@@ -56,6 +58,7 @@ const ES: PaperTexts = {
   stopgap: (what) => `Con arreglo provisional: ${what}`,
   holdsHours: (hours, day) => `aguanta ${hours} h desde el ${day}`,
   holdsUntil: (day) => `aguanta hasta el ${day}`,
+  holdsEither: (hours, day, until) => `aguanta ${hours} h desde el ${day}, o hasta el ${until}, lo que ocurra primero`,
   before: 'Antes del primer paso',
   torqueManual: 'la cifra está en el manual de la máquina',
   found: 'Hallado y medido',

@@ -50,9 +50,15 @@ function machineOf(pdf: Pdf, machine: DayMachine, timeZone: string, units: strin
   if (machine.items.some((item) => item.isElsewhere)) framed(pdf, words.elsewhere);
   blanks(pdf, [words.hoursNow, words.found], 38);
   for (const { description, limitHours, countedFrom, limitOn } of machine.stopgaps) {
-    const holds = limitHours && words.holdsHours(limitHours, words.day(countedFrom));
-    const until = limitOn && words.holdsUntil(words.day(limitOn));
-    framed(pdf, words.stopgap([description, holds, until].filter(Boolean).join(', ')));
+    const from = words.day(countedFrom);
+    const until = limitOn && words.day(limitOn);
+    const limit =
+      limitHours && until
+        ? words.holdsEither(limitHours, from, until)
+        : limitHours
+          ? words.holdsHours(limitHours, from)
+          : until && words.holdsUntil(until);
+    framed(pdf, words.stopgap([description, limit].filter(Boolean).join(', ')));
   }
   if (machine.notes) line(pdf, machine.notes);
   subheading(pdf, words.before);

@@ -1,6 +1,7 @@
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { everyPage, queryOf } from '../data/api.js';
 import type { Completion, Finding, FollowUp, Stopgap } from '../data/types.js';
+import { stopgapLimit } from '../words/stopgap-limit.js';
 import { useWords } from '../words/words.js';
 
 const SHOWN = 8;
@@ -14,26 +15,17 @@ const ofMachine = <T,>(path: string, machineId: string) =>
 /** What was done and found, and what is still owed. */
 export function History({ machineId }: { readonly machineId: string }) {
   const words = useWords();
-  const { t, dayOfYear, day, hours } = words;
+  const { t, dayOfYear, day } = words;
   const done = useQuery(ofMachine<Completion>('completions', machineId)).data ?? [];
   const found = useQuery(ofMachine<Finding>('findings', machineId)).data ?? [];
   const owed = (useQuery(ofMachine<FollowUp>('follow-ups', machineId)).data ?? []).filter((each) => !each.closedOn);
   const stopgaps = useQuery(ofMachine<Stopgap>('stopgaps', machineId)).data ?? [];
   const limitOf = (stopgapId: string | null) => {
     const stopgap = stopgaps.find((each) => each.id === stopgapId);
-    const limits = [
-      stopgap?.limitHours
-        ? t('stopgap.holds-hours', {
-            hours: hours(stopgap.limitHours),
-            day: day(stopgap.renewedOn ?? stopgap.madeOn),
-          })
-        : null,
-      stopgap?.limitOn ? t('grounds.holds-until', { day: day(stopgap.limitOn) }) : null,
-    ];
-    return limits
-      .filter(Boolean)
-      .map((limit) => `· ${limit}`)
-      .join(' ');
+    if (!stopgap) return '';
+    const { limitHours, limitOn, madeOn, renewedOn } = stopgap;
+    const limit = stopgapLimit({ limitHours, limitOn, countedFrom: renewedOn ?? madeOn }, words, day);
+    return limit && `· ${limit}`;
   };
   return (
     <>

@@ -1,5 +1,6 @@
 import { Link, useParams } from '@tanstack/react-router';
 import { outbox, useKeptOf } from '../offline/outbox.js';
+import { stopgapLimit } from '../words/stopgap-limit.js';
 import { useWords } from '../words/words.js';
 import { Cautions } from './cautions.js';
 import { useFieldDay, visitOf } from './field-day.js';
@@ -51,17 +52,7 @@ export function MachinePage() {
         <p key={stopgap.description} className="note straw">
           {t('at.stopgap', {
             what: stopgap.description,
-            limit: [
-              stopgap.limitHours === null
-                ? null
-                : t('stopgap.holds-hours', {
-                    hours: words.hours(stopgap.limitHours),
-                    day: words.day(stopgap.countedFrom),
-                  }),
-              stopgap.limitOn === null ? null : t('grounds.holds-until', { day: words.day(stopgap.limitOn) }),
-            ]
-              .filter(Boolean)
-              .join(', '),
+            limit: stopgapLimit(stopgap, words, words.day),
           })}
         </p>
       ))}

@@ -305,6 +305,8 @@ export const es: Readonly<Record<WordKey, string>> = {
   'stopgap.open': 'Con arreglo provisional',
   'stopgap.made': 'hecho el {day}',
   'stopgap.holds-hours': 'aguanta {hours} desde el {day}',
+  'stopgap.holds-until': 'aguanta hasta el {until}',
+  'stopgap.holds-either': 'aguanta {hours} desde el {day}, o hasta el {until}, lo que ocurra primero',
   'stopgap.part-on': 'su pieza se espera el {day}',
   'stopgap.decide': 'Renovarlo o cerrarlo',
   'stopgap.renew': 'Renovar: aguanta más tiempo',
@@ -364,7 +366,6 @@ export const es: Readonly<Record<WordKey, string>> = {
   'grounds.runs-out':
     '{machine} aguanta hasta el {end} más o menos: su arreglo provisional acaba antes de que termine el {day}',
   'grounds.due': 'vence hacia el {day}',
-  'grounds.holds-until': 'aguanta hasta el {day}',
   'grounds.owed': 'Queda pendiente',
   'grounds.done': 'Hecho y encontrado',
   'grounds.nothing-done': 'Aún no hay nada anotado.',

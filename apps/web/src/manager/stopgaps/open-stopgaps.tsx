@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { stopgapsQuery } from '../../data/queries.js';
 import type { Stopgap } from '../../data/types.js';
+import { stopgapLimit } from '../../words/stopgap-limit.js';
 import { useWords } from '../../words/words.js';
 import { CloseStopgap } from './close-stopgap.js';
 import { RenewStopgap } from './renew-stopgap.js';
@@ -33,14 +34,12 @@ export function OpenStopgaps({ machineId, today }: Props) {
 }
 
 function Held({ stopgap }: { readonly stopgap: Stopgap }) {
-  const { t, dayOfYear, hours } = useWords();
+  const words = useWords();
+  const { t, dayOfYear } = words;
   const { description, madeOn, renewedOn, limitHours, limitOn, partExpectedOn } = stopgap;
   const lines = [
     t('stopgap.made', { day: dayOfYear(madeOn) }),
-    limitHours === null
-      ? null
-      : t('stopgap.holds-hours', { hours: hours(limitHours), day: dayOfYear(renewedOn ?? madeOn) }),
-    limitOn === null ? null : t('grounds.holds-until', { day: dayOfYear(limitOn) }),
+    stopgapLimit({ limitHours, limitOn, countedFrom: renewedOn ?? madeOn }, words, dayOfYear),
     partExpectedOn === null ? null : t('stopgap.part-on', { day: dayOfYear(partExpectedOn) }),
   ];
   return (

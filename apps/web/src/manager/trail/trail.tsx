@@ -2,6 +2,7 @@ import { queryOptions, useQuery } from '@tanstack/react-query';
 import { everyPage, queryOf } from '../../data/api.js';
 import type { AuditEntry } from '../../data/types.js';
 import { en, type WordKey } from '../../words/en.js';
+import { stopgapLimit } from '../../words/stopgap-limit.js';
 import { useWords, type Words } from '../../words/words.js';
 import { useWorkName } from '../work-name.js';
 
@@ -55,10 +56,7 @@ function whatWasDone(
   const { hours, dayOfYear, number, t } = words;
   const day = text('on') || text('doneOn');
   const because = text('because') && t(`${action.split('.')[0]}.because.${text('because')}` as WordKey);
-  const limit = [
-    text('limitHours') && t('stopgap.holds-hours', { hours: hours(text('limitHours')), day: dayOfYear(text('on')) }),
-    text('limitOn') && t('grounds.holds-until', { day: dayOfYear(text('limitOn')) }),
-  ];
+  const limit = { limitHours: text('limitHours') || null, limitOn: text('limitOn') || null, countedFrom: text('on') };
   return t(key as WordKey, {
     what: text('what'),
     reason: text('reason'),
@@ -69,6 +67,6 @@ function whatWasDone(
     n: text('quantity') && number(Number(text('quantity')), 3),
     old: text('oldHours') && hours(text('oldHours')),
     new: text('newHours') && hours(text('newHours')),
-    limit: limit.filter(Boolean).join(', '),
+    limit: stopgapLimit(limit, words, dayOfYear),
   });
 }
