@@ -4850,7 +4850,7 @@ export interface components {
             machineId: string;
             /**
              * Format: date-time
-             * @description Left out = now
+             * @description Left out = now, by the service’s clock; no more than five minutes ahead of it, as clocks differ
              */
             calledAt?: string;
             symptom: string;

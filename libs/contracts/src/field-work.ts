@@ -256,7 +256,9 @@ export const FollowUp = z
 export const RoadCallCreate = z
   .strictObject({
     machineId: Id,
-    calledAt: InstantIn.optional().meta({ description: 'Left out = now' }),
+    calledAt: InstantIn.optional().meta({
+      description: 'Left out = now, by the service’s clock; no more than five minutes ahead of it, as clocks differ',
+    }),
     symptom: text(1000, 1),
     whenItHappens: text(1000).default(''),
     tried: text(1000).default(''),
