@@ -63,3 +63,13 @@ test('values are written by their names; what has no words keeps those of the se
   expect(said({ key: 'unheard-of', values: {} }, 'English.', words)).toBe('English.');
   expect(said(undefined, 'English.', words)).toBe('English.');
 });
+
+test('a part of the starter catalogue is told by its name in the reader’s language, a shop’s own as it stands', () => {
+  const formats = formatsFor('es', { timeZone: 'America/Chicago', currency: 'USD', units: 'us' });
+  const known = (text: string) => (text === 'idler bracket, welded' ? 'soporte de tensor, soldado' : null);
+  const spanish = wordsOf('es', es, formats, known);
+  const order = { quantity: 1, orderedDate: '2026-05-20', expectedDate: '2026-06-01' };
+  const late = (part: string) => said({ key: 'order-overdue', values: { ...order, part } }, 'fallback', spanish);
+  expect(late('idler bracket, welded')).toContain('soporte de tensor, soldado');
+  expect(late('bracket of our own')).toContain('bracket of our own');
+});

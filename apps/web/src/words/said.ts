@@ -28,10 +28,11 @@ export function faultSaid(
   return said(fault.clause, words.sentence(fault.detail), words, 'fault');
 }
 
-function written(name: string, value: string | number, { day, minutes, money, named, anyOf }: Words): string {
+function written(name: string, value: string | number, { day, minutes, money, named, anyOf, sentence }: Words): string {
   if (name.endsWith('Cents')) return money(Number(value));
   if (name.endsWith('Minutes')) return minutes(Number(value));
   if (name.endsWith('Date')) return day(String(value));
   if (name.endsWith('Dates')) return anyOf(String(value).split(' ').filter(Boolean).map(day));
+  if (name === 'part') return sentence(String(value));
   return name === 'skill' ? named(`skill.${value}`, String(value)) : String(value);
 }

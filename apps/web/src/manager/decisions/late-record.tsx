@@ -50,7 +50,7 @@ function believedTime({ deviceAt, skewSeconds }: FieldRecord): string {
 }
 
 /** The fact as the technician's own list of records words it. */
-function whatItSays(fact: FieldRecord['fact'], { t, hours, minutes, named }: Words): string {
+function whatItSays(fact: FieldRecord['fact'], { t, hours, minutes, named, sentence }: Words): string {
   const text = (name: string) => String(fact[name] ?? '');
   switch (fact['kind']) {
     case 'reading':
@@ -58,9 +58,9 @@ function whatItSays(fact: FieldRecord['fact'], { t, hours, minutes, named }: Wor
     case 'item-done':
       return t('kept.item-done', { item: named(`item.${text('code')}`, text('code')) });
     case 'part-used':
-      return t('kept.part-used', { n: text('quantity'), part: text('name') });
+      return t('kept.part-used', { n: text('quantity'), part: sentence(text('name')) });
     case 'part-taken-back':
-      return t('kept.part-taken-back', { n: text('quantity'), part: text('name') });
+      return t('kept.part-taken-back', { n: text('quantity'), part: sentence(text('name')) });
     case 'found-work':
       return t(fact['done'] === true ? 'kept.found-done' : 'kept.found-owed', { what: text('title') });
     case 'stopgap':
