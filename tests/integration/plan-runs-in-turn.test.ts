@@ -113,7 +113,6 @@ describe('several weeks asked for together', () => {
     await ended((await manager.post('/v1/plan-runs', { weekOf: WEEK, iterations: 2000 })).body.id);
     expect(await workOn(NEXT)).toBe(before);
     const alone = await workOn(WEEK);
-
     const asked = await manager.post('/v1/plan-runs', { weekOf: WEEK, weeks: 2, iterations: 2000 });
     const [second] = await followingOf(asked.body.id);
     await inShop(shopId, (tx) => tx.planRun.updateMany({ where: { id: second! }, data: { status: 'cancelled' } }));
@@ -122,6 +121,31 @@ describe('several weeks asked for together', () => {
     expect(await workOn(WEEK)).toBeGreaterThan(alone);
     expect(await workOn(NEXT)).toBeLessThan(before);
     expect(await standingTwice()).toEqual([]);
+  });
+
+  it('hand what a site asked for, and its calendar entry, to the visit that takes all of its later one', async () => {
+    await ended((await manager.post('/v1/plan-runs', { weekOf: NEXT, iterations: 2000 })).body.id);
+    const { items: later } = (await manager.get(`/v1/visits?from=${NEXT}&limit=500`)).body;
+    const wish = { kind: 'move', reason: 'a fair', days: [addDays(NEXT, 4)] };
+    for (const { id } of later) expect((await manager.post(`/v1/visits/${id}/answers`, wish)).status).toBe(201);
+    // Only what pays for a visit is left in each, which is better done sooner.
+    await inShop(shopId, (tx) => tx.visitItem.deleteMany({ where: { role: { notIn: ['anchor', 'must-do'] } } }));
+    const asked = await manager.post('/v1/plan-runs', { weekOf: WEEK, weeks: 2, iterations: 2000 });
+    const [second] = await followingOf(asked.body.id);
+    await inShop(shopId, (tx) => tx.planRun.updateMany({ where: { id: second! }, data: { status: 'cancelled' } }));
+    expect((await ended(asked.body.id)).body.status).toBe('done');
+    const { items: standing } = (await manager.get('/v1/visits?limit=500')).body;
+    const moved = later.filter(({ id }: { id: string }) => !standing.some((visit: { id: string }) => visit.id === id));
+    expect(moved.length).toBeGreaterThan(0);
+    const { items: wishes } = (await manager.get('/v1/visit-answers?limit=500')).body;
+    for (const { id, siteId } of moved) {
+      const heir = standing.find(
+        (visit: { siteId: string; date: string }) => visit.siteId === siteId && visit.date < NEXT,
+      );
+      expect(wishes).toContainEqual(expect.objectContaining({ siteId, visitId: heir.id }));
+      const entries = await inShop(shopId, (tx) => tx.calendarEntry.findMany({ where: { uid: id } }));
+      expect(entries).toContainEqual(expect.objectContaining({ visitId: heir.id }));
+    }
   });
 
   it('end together: cancelled, or after a failure, those that were to follow are not begun', async () => {

@@ -1,11 +1,12 @@
 import { addDays } from '@deckround/register';
-import { BEGUN, dateColumn, visitItemKey } from '@deckround/register-store';
+import { BEGUN, dateColumn, reopenCalls, visitItemKey } from '@deckround/register-store';
 import type { Prisma, Tx } from '@deckround/store';
 import type { AskedDays } from './snapshot-of-days.js';
 
 /**
  * Takes the work of a plan out of what is proposed on later days that runs after it plan anew, so that it stands nowhere
- * twice, whether or not they come to it. Call when the plan's own visits are written.
+ * twice, whether or not they come to it. Call before the plan's own visits are written: a new visit takes over what hung on
+ * one that went.
  *
  * @param work the planner's names of what the plan has taken on
  */
@@ -18,7 +19,9 @@ export async function giveWay(tx: Tx, work: ReadonlySet<string>, asked: AskedDay
   if (taken.length === 0) return;
   await tx.visitItem.deleteMany({ where: { id: { in: taken.map(({ id }) => id) } } });
   const touched = { id: { in: [...new Set(taken.map(({ visitId }) => visitId))] } };
-  await tx.visit.deleteMany({ where: { ...touched, visitItems: { none: {} } } });
+  const emptied = { ...touched, visitItems: { none: {} } };
+  await reopenCalls(tx, emptied);
+  await tx.visit.deleteMany({ where: emptied });
   await tx.visit.updateMany({ where: touched, data: { version: { increment: 1 } } });
   const routes = await tx.dayRoute.findMany({ where: { routeDate: days } });
   const visits = await tx.visit.findMany({ where: { visitDate: days, state: { not: 'cancelled' } } });

@@ -70,6 +70,7 @@ export async function writeWeekPlan(
       data: { state: 'cancelled', pinned: false, reason: whyUnkept(isPromised, hasWork), version: { increment: 1 } },
     });
   }
+  await giveWay(tx, newWork(register, visitOf, days), daysAsked(run));
   const itemOf = itemLookUp(register);
   await tx.visit.createMany({ data: fresh.map(({ id, visit }) => ({ id, ...visitRow(shopId, runId, visit) })) });
   const kept = plan.visits
@@ -104,7 +105,6 @@ export async function writeWeekPlan(
       data: { state: 'planned', visitId: id, version: { increment: 1 } },
     });
   }
-  await giveWay(tx, newWork(register, visitOf, days), daysAsked(run));
   const leftAt = underWay ? await reachAnew(tx, underWay, plan) : new Map<string, Date>();
   await tx.dayRoute.deleteMany({
     where: { routeDate: days, ...(underWay && { NOT: await standingRoutes(tx, underWay) }) },
