@@ -102,13 +102,9 @@ describe('a used part recorded by mistake', () => {
         )
       )._sum.onHand ?? 0,
     );
-  const use = async (machine: string, visitId: string | null) => {
+  const use = async (machine: string, visitId: string | null, quantity = '2') => {
     const { id, description } = await belt();
-    const { body } = await record(
-      { kind: 'part-used', partId: id, name: description, quantity: '2' },
-      machine,
-      visitId,
-    );
+    const { body } = await record({ kind: 'part-used', partId: id, name: description, quantity }, machine, visitId);
     expect(body.state).toBe('applied');
     return body.id as string;
   };
@@ -156,6 +152,15 @@ describe('a used part recorded by mistake', () => {
       const [entry] = (await manager.get(`/v1/audit-entries?subjectId=${used}`)).body.items;
       expect(entry).toMatchObject({ actorName: 'technician', detail: { because: 'not-used' } });
     }
+  });
+
+  it('gives back no more than was there to take', async () => {
+    const { id: partId } = await belt();
+    const before = await onHand(partId);
+    const used = await use('M1', null, '1000');
+    expect(await onHand(partId)).toBe(0);
+    expect((await manager.post(`/v1/part-uses/${used}/take-back`, WRONG)).status).toBe(201);
+    expect(await onHand(partId)).toBe(before);
   });
 
   it('that its technician takes back after the visit was finished waits for the shop, as all that comes late', async () => {

@@ -37,21 +37,7 @@ export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact, 
       return;
     }
     case 'part-used':
-      await tx.partUse.create({
-        data: {
-          id: place.id,
-          shopId,
-          visitId,
-          machineId,
-          partId: fact.partId,
-          name: fact.name,
-          quantity: fact.quantity,
-          usedAt: happenedAt,
-        },
-      });
-      if (visitId !== null) await settleStock(tx, visitId);
-      else if (fact.partId !== null) await takeFromStock(tx, fact.partId, new Prisma.Decimal(fact.quantity), null);
-      return;
+      return usePart(tx, shopId, place, fact);
     case 'part-taken-back':
       return takeBackRecorded(tx, actor, fact, now);
     case 'work-time': {
@@ -100,6 +86,21 @@ export async function applyFact(tx: Tx, actor: Actor, place: Place, fact: Fact, 
 
 /** What a stopgap that fails costs, until the shop says otherwise: as in StopgapCreate. */
 const FAILURE_CENTS = 50_000;
+
+/** What its visit used is settled with stock as a whole; beside any visit it comes from the shelf. */
+async function usePart(
+  tx: Tx,
+  shopId: string,
+  { id, visit, machineId, happenedAt: usedAt }: Place,
+  { partId, name, quantity }: Extract<Fact, { kind: 'part-used' }>,
+): Promise<void> {
+  const visitId = visit?.id ?? null;
+  const taken =
+    visitId === null && partId !== null ? await takeFromStock(tx, partId, new Prisma.Decimal(quantity), null) : null;
+  const use = { id, shopId, visitId, machineId: machineId!, partId, name, quantity, usedAt };
+  await tx.partUse.create({ data: { ...use, fromShelf: taken?.shelf ?? null } });
+  if (visitId !== null) await settleStock(tx, visitId);
+}
 
 async function foundWork(
   tx: Tx,

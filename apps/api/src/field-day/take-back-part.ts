@@ -17,7 +17,7 @@ import type { Fact } from './fact.js';
 export async function takeBackPart(
   tx: Tx,
   actor: Actor,
-  { id, visitId, machineId, partId, name, quantity, usedAt }: Prisma.PartUseGetPayload<object>,
+  { id, visitId, machineId, partId, name, quantity, usedAt, fromShelf }: Prisma.PartUseGetPayload<object>,
   why: z.infer<typeof PartTakenBack>,
   now: Date,
 ): Promise<void> {
@@ -31,8 +31,8 @@ export async function takeBackPart(
   const detail = { visitId, what: name, quantity: String(quantity), on, ...why };
   await audit(tx, actor, { ...act, detail }, now);
   if (visitId === null) {
-    const shelf = { partId: partId!, technicianId: null };
-    if (partId !== null) await tx.stock.updateMany({ where: shelf, data: { onHand: { increment: quantity } } });
+    const onHand = { increment: fromShelf ?? quantity };
+    if (partId !== null) await tx.stock.updateMany({ where: { partId, technicianId: null }, data: { onHand } });
     return;
   }
   const { state } = await tx.visit.findUniqueOrThrow({ where: { id: visitId }, select: { state: true } });
