@@ -114,12 +114,17 @@ export async function finishRun(
   return finished === 1;
 }
 
-/** Runs that nobody works on although they are not finished: asked a while ago, or their holder fell silent. */
+/**
+ * Runs that nobody works on although they are not finished: asked a while ago, or their holder fell silent. A plan that waits
+ * for another of its shop is asked for when that one ends.
+ */
 export async function findLostRuns(tx: Tx, askedSecondsAgo: number): Promise<LostRun[]> {
   return tx.$queryRaw<LostRun[]>`
-    select id, shop_id as "shopId", 'plan_run' as "table" from plan_run
-      where (status = 'asked' and asked_at < now() - make_interval(secs => ${askedSecondsAgo}))
-         or (status = 'running' and lease_until < now())
+    select id, shop_id as "shopId", 'plan_run' as "table" from plan_run run
+      where ((status = 'asked' and asked_at < now() - make_interval(secs => ${askedSecondsAgo}))
+          or (status = 'running' and lease_until < now()))
+        and not exists (select from plan_run other
+          where other.shop_id = run.shop_id and other.status = 'running' and other.lease_until >= now())
     union all
     select id, shop_id, 'forecast_run' from forecast_run
       where (status = 'asked' and asked_at < now() - make_interval(secs => ${askedSecondsAgo}))
