@@ -17,7 +17,7 @@ import { ChargeSettingsController } from './charges/settings.controller.js';
 import { DemoShopController } from './demo/demo-shop.controller.js';
 import { FieldDayController } from './field-day/field-day.controller.js';
 import { FieldRecordsController } from './field-day/field-records.controller.js';
-import { PartsTakenBackController } from './field-day/part-uses.controller.js';
+import { PartsTakenBackController } from './field-day/parts-taken-back.controller.js';
 import { PhotosController } from './field-day/photos.controller.js';
 import { PartUsesController, WorkTimesController } from './field-day/visit-facts.js';
 import { FIELD_WORK_CONTROLLERS } from './field-work/field-work.js';

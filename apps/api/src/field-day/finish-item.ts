@@ -9,8 +9,9 @@ import type { VisitRow } from '../planning/visit-view.js';
 import type { Fact, Place } from './fact.js';
 
 type ItemDone = Extract<Fact, { kind: 'item-done' }>;
-/** A call or a stopgap: what it names exactly one of. */
-type Owed = Pick<Prisma.VisitItemUncheckedCreateInput, 'code' | 'title' | 'minutes' | 'stopgapId' | 'roadCallId'> & {
+type VisitItem = Prisma.VisitItemGetPayload<object>;
+/** What a stopgap or a call owes: it names one of the two. */
+type Owed = Pick<VisitItem, 'machineId' | 'code' | 'title' | 'minutes' | 'stopgapId' | 'roadCallId'> & {
   readonly isClosed: boolean;
 };
 
@@ -31,7 +32,7 @@ export async function finishItem(
     return;
   }
   const owed = await owedBy(tx, machineId, fact);
-  if (owed !== null) return finishOwed(tx, actor, visit, { ...owed, machineId }, doneOn, now);
+  if (owed !== null) return finishOwed(tx, actor, visit, owed, doneOn, now);
   await requireItemCode(tx, machineId, code);
   await recordCompletion(tx, actor, visit?.id ?? null, { machineId, code, slot, doneOn, meterHours, note });
 }
@@ -48,7 +49,7 @@ function itemOf({ visitItems }: VisitRow, machineId: string, { itemId, code, slo
 }
 
 async function owedBy(tx: Tx, machineId: string, { stopgapId, roadCallId }: ItemDone): Promise<Owed | null> {
-  const none = { stopgapId: null, roadCallId: null };
+  const none = { machineId, stopgapId: null, roadCallId: null };
   if (stopgapId) {
     const stopgap = await tx.stopgap.findFirst({ where: { id: stopgapId, machineId } });
     if (stopgap === null) return null;
@@ -77,25 +78,20 @@ async function finishOwed(
   tx: Tx,
   actor: Actor,
   visit: VisitRow | null,
-  { code, title, minutes, isClosed, ...work }: Owed & { machineId: string },
+  { isClosed, ...work }: Owed,
   doneOn: Date,
   now: Date,
 ): Promise<void> {
   const { stopgapId, roadCallId } = work;
-  const owed = stopgapId ? { stopgapId } : { roadCallId };
+  const owed = { stopgapId, roadCallId };
   await leaveVisits(tx, owed, 'Its work was done before, and it had no other.', now);
-  await settleOwed(
-    tx,
-    { ...work, stopgapId: stopgapId ?? null, roadCallId: roadCallId ?? null },
-    doneOn,
-    visit?.id ?? null,
-  );
+  await settleOwed(tx, work, doneOn, visit?.id ?? null);
   if (visit === null) return;
   const isDoneElsewhere = (await tx.visitItem.count({ where: { ...owed, state: 'done' } })) > 0;
   const reason =
     isClosed && !isDoneElsewhere
       ? 'Done here, though the desk had closed it meanwhile.'
       : 'Done here, though it no longer stood in this visit.';
-  const done = { code, title, minutes, reason, role: 'found', state: 'done' };
+  const done = { reason, role: 'found', state: 'done' };
   await tx.visitItem.create({ data: { shopId: actor.shopId, visitId: visit.id, ...work, ...done } });
 }

@@ -1,9 +1,8 @@
 import { useState } from 'react';
 import type { KeptRecord } from '../offline/field-store.js';
+import { WHY_BACK, type WhyBack } from '../words/why-back.js';
 import { useWords } from '../words/words.js';
 import type { Recorder } from './recorder.js';
-
-const BECAUSE = ['not-used', 'other-part', 'wrong-quantity'] as const;
 
 /** A used part that has left the device is taken back by a record of its own, which says why and goes the same way. */
 export function TakeBackSent({ used, record }: { readonly used: KeptRecord; readonly record: Recorder }) {
@@ -18,7 +17,7 @@ export function TakeBackSent({ used, record }: { readonly used: KeptRecord; read
         {t('unsent.take-back')}
       </button>
     );
-  const takeBack = (because: (typeof BECAUSE)[number]) => {
+  const takeBack = (because: WhyBack) => {
     // First of all: a second press finds nothing to press.
     setIsAsked(false);
     void record(
@@ -29,7 +28,7 @@ export function TakeBackSent({ used, record }: { readonly used: KeptRecord; read
   return (
     <fieldset className="stack">
       <legend>{t('parts.why-back')}</legend>
-      {BECAUSE.map((because) => (
+      {WHY_BACK.map((because) => (
         <button key={because} type="button" className="press-quiet" onClick={() => takeBack(because)}>
           {t(`part-use.because.${because}`)}
         </button>

@@ -498,7 +498,7 @@ export const en = {
   'recorded.used-at': 'Used',
   'recorded.more-words': 'More about it (may stay empty)',
   'recorded.taken-back-what': 'It lies in stock again, and the draft of its visit charges it no more.',
-  'trail.title': 'Decided at the desk',
+  'trail.title': 'Decided and taken back',
   'trail.by': '{name}, {when}',
   'meters.title': 'Hour meters',
   'meters.none': 'It has the meter that it came with, as far as anybody has told.',

@@ -497,7 +497,7 @@ export const es: Readonly<Record<WordKey, string>> = {
   'recorded.at': 'A las horas',
   'recorded.take-back': 'Retirar',
   'recorded.take-back-of': 'Retirar: {work}',
-  'trail.title': 'Decidido en la oficina',
+  'trail.title': 'Decidido y retirado',
   'trail.by': '{name}, {when}',
   'meters.title': 'Horómetros',
   'meters.none': 'Tiene el horómetro con que llegó, hasta donde se sabe.',

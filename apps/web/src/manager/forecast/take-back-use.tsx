@@ -4,15 +4,14 @@ import { usePost } from '../../data/use-post.js';
 import { Failure } from '../../design/failure.js';
 import { FormField } from '../../design/form-field.js';
 import { faultsOf } from '../../words/faults.js';
+import { WHY_BACK } from '../../words/why-back.js';
 import { useWords } from '../../words/words.js';
-
-const BECAUSE = ['not-used', 'other-part', 'wrong-quantity'] as const;
 
 /** A used part that was recorded by mistake lies in stock again, and is charged no more: never without a reason. */
 export function TakeBackUse({ id, part }: { readonly id: string; readonly part: string }) {
   const words = useWords();
   const { t } = words;
-  const [because, setBecause] = useState<string>(BECAUSE[0]);
+  const [because, setBecause] = useState<string>(WHY_BACK[0]);
   const [reason, setReason] = useState('');
   const takeBack = usePost<PartUse>(`/v1/part-uses/${id}/take-back`, () => undefined);
   const faults = faultsOf(takeBack.error, words);
@@ -31,7 +30,7 @@ export function TakeBackUse({ id, part }: { readonly id: string; readonly part: 
         <FormField label={t('parts.why-back')} fault={faults.get('because')}>
           {(tied) => (
             <select {...tied} value={because} onChange={(event) => setBecause(event.target.value)}>
-              {BECAUSE.map((each) => (
+              {WHY_BACK.map((each) => (
                 <option key={each} value={each}>
                   {t(`part-use.because.${each}`)}
                 </option>

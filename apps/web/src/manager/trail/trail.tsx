@@ -17,7 +17,7 @@ const trailQuery = (of: Of) =>
     queryFn: ({ signal }) => everyPage<AuditEntry>(`/v1/audit-entries${queryOf({ ...of })}`, signal),
   });
 
-/** What was decided at the desk, newest first: who, when, and why. */
+/** What was decided, or taken back by whoever had recorded it, newest first: who, when, and why. */
 export function Trail({ of }: { readonly of: Of }) {
   const words = useWords();
   const { t, moment } = words;
