@@ -1,4 +1,3 @@
-import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import type { LifeHistory } from '@deckround/learning';
 import type { PlanningSnapshot, WeekPlan } from '@deckround/planning';
@@ -14,9 +13,7 @@ import type {
   LivesResult,
   PlanProgress,
 } from './messages.js';
-
-// Always the built file: threads cannot be started from TypeScript sources, where tests run.
-const THREAD = fileURLToPath(new URL('../../dist/compute/thread.js', import.meta.url));
+import { giveBack, THREAD, takeThread } from './waiting-thread.js';
 
 /** Forecasts and searches run in a thread of their own, so that the process keeps answering. */
 export function forecastInThread(snapshot: UpkeepSnapshot): Promise<ForecastResult> {
@@ -107,12 +104,16 @@ function startBeside(task: Extract<ComputeTask, { kind: 'search-beside' }>): Wor
 
 function inThread<T>(task: ComputeTask, answerOf: (message: ComputeMessage) => T | undefined): Promise<T> {
   return new Promise((done, failed) => {
-    const thread = new Worker(THREAD, { workerData: task });
+    const thread = takeThread();
+    const begun = performance.now();
     thread.on('message', (message: ComputeMessage) => {
       const answer = answerOf(message);
-      if (answer !== undefined) done(answer);
+      if (answer === undefined) return;
+      done(answer);
+      giveBack(thread, performance.now() - begun);
     });
     thread.on('error', failed);
     thread.on('exit', (code) => failed(new Error(`The computing thread ended with code ${code} before it answered.`)));
+    thread.postMessage(task);
   });
 }

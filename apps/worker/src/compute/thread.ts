@@ -1,7 +1,8 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import type { ComputeMessage, ComputeTask } from './messages.js';
 
-// Every task begins with a new thread: it loads what that task needs, and no more.
+// A thread does one task after another; each loads what it needs, and no more. That of a search beside another comes with
+// the thread, which ends with it.
 
 /** Between two words on how a search is getting on, milliseconds. */
 const TELL_EVERY = 200;
@@ -9,13 +10,17 @@ const TELL_EVERY = 200;
 type TaskOf<Kind extends ComputeTask['kind']> = Extract<ComputeTask, { kind: Kind }>;
 
 const send = (message: ComputeMessage) => parentPort!.postMessage(message);
-const task = workerData as ComputeTask;
-if (task.kind === 'forecast') await forecast(task);
-else if (task.kind === 'backtest') await holdAgainstReadings(task);
-else if (task.kind === 'lives') await lives(task);
-else if (task.kind === 'learn') await learn(task);
-else if (task.kind === 'plan') await plan(task);
-else await searchBesideAnother(task);
+if (workerData) await begin(workerData);
+else parentPort!.on('message', begin);
+
+async function begin(task: ComputeTask): Promise<void> {
+  if (task.kind === 'forecast') await forecast(task);
+  else if (task.kind === 'backtest') await holdAgainstReadings(task);
+  else if (task.kind === 'lives') await lives(task);
+  else if (task.kind === 'learn') await learn(task);
+  else if (task.kind === 'plan') await plan(task);
+  else await searchBesideAnother(task);
+}
 
 async function forecast({ snapshot }: TaskOf<'forecast'>): Promise<void> {
   const { computeForecast } = await import('./compute-forecast.js');
